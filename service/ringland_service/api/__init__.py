@@ -1,0 +1,1 @@
+"""The web layer: Flask and marshmallow, derived from the declarations."""

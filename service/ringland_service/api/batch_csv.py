@@ -1,0 +1,98 @@
+"""Batches in CSV: headers ``bore [mm]`` and ``bore U [mm]``, what rows share in the address."""
+
+import csv
+import io
+import re
+from typing import Any
+
+from werkzeug.datastructures import MultiDict
+
+from ringland_service.api import query
+from ringland_service.api.batch import MOST_ROWS
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import Calculation
+
+_HEADER = re.compile(r"\s*(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?\s*(\[(?P<unit>[^\]]+)\])?\s*")
+
+
+def read(
+    calculation: Calculation, body: bytes, parameters: MultiDict[str, str]
+) -> tuple[dict[str, Any], dict[str, str]]:
+    """Return a batch in CSV as the JSON form, and the options that shape the answer.
+
+    Raises
+    ------
+    Faulty
+        Where the table cannot be read.
+    """
+    shared, options = query.as_json(calculation, parameters.items(multi=True), "batch")
+    rows = list(_rows(body))
+    if len(rows) < 2:
+        detail = "a header and at least one row are needed"
+        raise Faulty([Fault("wrong_count", detail, None, 422)])
+    if len(rows) - 1 > MOST_ROWS:
+        detail = f"{len(rows) - 1} rows; at most {MOST_ROWS} in one request"
+        raise Faulty([Fault("wrong_count", detail, {"most": MOST_ROWS}, 422)])
+    header, *cells = rows
+    ragged = [i + 1 for i, row in enumerate(cells) if len(row) != len(header)]
+    if ragged:
+        detail = f"row {ragged[0]} has {len(cells[ragged[0] - 1])} cells, the header {len(header)}"
+        raise Faulty([Fault("wrong_count", detail, None, 422)])
+    return {"shared": shared, "columns": _columns(calculation, header, cells)}, options
+
+
+def _rows(body: bytes) -> list[list[str]]:
+    try:
+        text = body.decode("utf-8-sig")
+        return [row for row in csv.reader(io.StringIO(text), strict=True) if row]
+    except UnicodeDecodeError as error:
+        raise Faulty([Fault("not_utf8", "the body is not UTF-8 text")]) from error
+    except csv.Error as error:
+        raise Faulty([Fault("not_csv", f"not CSV: {error}")]) from error
+
+
+def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]) -> dict[str, Any]:
+    columns: dict[str, Any] = {}
+    doubts: dict[str, list[Any]] = {}
+    faults = []
+    for i, title in enumerate(header):
+        match = _HEADER.fullmatch(title)
+        texts = [row[i].strip() for row in cells]
+        if match is None or (match["name"] in columns and not match["doubt"]):
+            detail = f"the header {title[:40]!r} is not of the form 'bore [mm]', or stands twice"
+            faults.append(Fault("wrong_header", detail, "bore [mm]"))
+        elif match["doubt"]:
+            doubts[match["name"]] = [_number(text) for text in texts]
+        else:
+            columns[match["name"]] = _column(calculation, match["name"], match["unit"], texts)
+    for name, values in doubts.items():
+        if name in columns:
+            columns[name]["uncertainty"] = values
+        else:
+            faults.append(Fault("wrong_header", f"{name} U stands without {name}"))
+    if faults:
+        raise Faulty(faults)
+    return columns
+
+
+def _column(
+    calculation: Calculation, name: str, unit: str | None, texts: list[str]
+) -> dict[str, Any]:
+    field = query.scalar_fields(calculation).get(name)
+    if isinstance(field, (declared.ChoiceField, declared.TextField, declared.UnitField)):
+        return {"values": [text or None for text in texts]}
+    if isinstance(field, declared.FlagField):
+        return {"values": [{"true": True, "false": False, "": None}.get(t, t) for t in texts]}
+    column: dict[str, Any] = {"values": [_number(text) for text in texts]}
+    return column | {"unit": unit} if unit else column
+
+
+def _number(text: str) -> Any:
+    """Return a cell as a number, None where it is empty, or its text for the reader to refuse."""
+    if not text:
+        return None
+    whole = re.fullmatch(r"[+-]?[0-9]{1,12}", text)
+    if whole:
+        return int(text)
+    return float(text) if re.fullmatch(query.NUMBER, text) else text

@@ -1,0 +1,141 @@
+"""A batch's answer, in JSON and as a flat table."""
+
+import csv
+import io
+from collections.abc import Iterator
+from typing import Any
+
+from ringland_service.api.render import shown_digits, shown_unit
+from ringland_service.api.request import public_path
+from ringland_service.core.declare import Calculation, declared
+from ringland_service.core.errors import CoreError
+from ringland_service.core.fields import ResultField
+from ringland_service.core.kinds import Kind
+from ringland_service.engine.columns import ColumnAnswer
+from ringland_service.engine.judging import judged_field
+from ringland_service.engine.single import cautions_of
+
+
+def column(
+    values: list[Any], kind: Kind | None, digits: int | None, system: str, difference: bool = False
+) -> dict[str, Any]:
+    """Return a column as JSON; a ``difference`` (margin, doubt) takes no offset."""
+    if kind is None:
+        return {"values": values}
+    unit = shown_unit(kind, system)
+    offset = 0.0 if difference else unit.offset
+    return {
+        "values": [None if v is None else (v - offset) / unit.factor for v in values],
+        "unit": unit.symbol,
+        "digits": shown_digits(kind, digits, system),
+    }
+
+
+def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
+    """Return the result columns by public name, each with its uncertainties where there are any."""
+    shown: dict[str, Any] = {}
+    for name, field in declared(found.calculation.outputs).items():
+        values = found.results.get(name)
+        if values is None or not isinstance(field, ResultField):
+            continue
+        shown[field.public(name)] = column(values, field.kind, field.digits, system)
+        if name in found.u:
+            doubts = [None if not u else 2.0 * u for u in found.u[name]]
+            doubted = column(doubts, field.kind, field.digits, system, difference=True)
+            shown[field.public(name)]["uncertainties"] = doubted["values"]
+    return shown
+
+
+def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
+    """Return the verdict columns by check."""
+    shown: dict[str, Any] = {}
+    for check in found.calculation.checks:
+        rows = found.verdicts.get(check.name)
+        if rows is None:
+            continue
+        kind, digits = judged_field(found.calculation, check.value)
+        doubts = [None if not u else 2.0 * u for u in rows.u]
+        shown[check.name] = {
+            "verdict": rows.verdict,
+            "margin": column(rows.margin, kind, digits, system, difference=True),
+            "uncertainty": column(doubts, kind, digits, system, difference=True),
+            "probability_within": [
+                p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
+            ],
+        }
+    return shown
+
+
+def problem(calculation: Calculation, row: int, error: CoreError) -> dict[str, Any]:
+    """Return what is wrong with a row."""
+    names = public_path(calculation.inputs, (error.field,))
+    detail = error.message + (f"; {error.right}" if error.right else "")
+    return {"row": row, "field": str(names[0]), "code": error.code, "detail": detail}
+
+
+def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
+    """Return a batch's answer as JSON."""
+    calculation = found.calculation
+    return {
+        "calculation": calculation.name,
+        "formulas": calculation.formulas,
+        "rows": found.count,
+        "answered": found.count - len(found.problems),
+        "refused": len(found.problems),
+        "results": results(found, system),
+        "verdicts": verdicts(found, system),
+        "problems": [
+            problem(calculation, row, error)
+            for row in sorted(found.problems)
+            for error in found.problems[row]
+        ],
+        "warnings": [
+            {**vars(warned), "rows": sorted(rows)} for warned, rows in found.warnings.items()
+        ],
+        "cautions": list(cautions_of(calculation)),
+    }
+
+
+def table(found: dict[str, Any]) -> str:
+    """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
+    columns = [("row", [str(i + 1) for i in range(found["rows"])])]
+    columns += list(_result_columns(found))
+    columns += list(_verdict_columns(found))
+    columns.append(("problem", _problem_column(found)))
+    text = io.StringIO()
+    writer = csv.writer(text)
+    writer.writerow([name for name, _ in columns])
+    writer.writerows(zip(*(values for _, values in columns), strict=True))
+    return text.getvalue()
+
+
+def _headed(name: str, shown: dict[str, Any]) -> str:
+    return f"{name} [{shown['unit']}]" if "unit" in shown else name
+
+
+def _result_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
+    for name, shown in found["results"].items():
+        yield _headed(name, shown), [_cell(v) for v in shown["values"]]
+        if "uncertainties" in shown:
+            yield _headed(f"{name} U", shown), [_cell(v) for v in shown["uncertainties"]]
+
+
+def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
+    for check, shown in found["verdicts"].items():
+        yield f"{check} verdict", [_cell(v) for v in shown["verdict"]]
+        yield (
+            _headed(f"{check} margin", shown["margin"]),
+            [_cell(v) for v in shown["margin"]["values"]],
+        )
+
+
+def _problem_column(found: dict[str, Any]) -> list[str]:
+    texts = [""] * found["rows"]
+    for entry in found["problems"]:
+        texts[entry["row"]] += f"{entry['field']}: {entry['detail']} "
+    return [text.strip() for text in texts]
+
+
+def _cell(value: Any) -> Any:
+    """Return a value as a cell; nothing where there is nothing."""
+    return "" if value is None else value

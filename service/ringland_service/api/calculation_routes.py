@@ -1,0 +1,168 @@
+"""Routes of the calculations: POST, GET where inputs are scalars, batch; suffixes and Accept."""
+
+import hashlib
+import json
+from collections.abc import Callable
+from typing import Any
+
+from flask import Flask, Response, request
+from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
+from werkzeug.wrappers import Response as BaseResponse
+
+from ringland_service.api import batch_csv, batch_render, query, text
+from ringland_service.api.answering import answered, answered_batch, answered_lines
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.job_text import job_text
+from ringland_service.api.json_reader import read as read_json
+from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.declare import Calculation, Composite, Declared
+
+JSON, TEXT, CSV, LINES = "application/json", "text/plain", "text/csv", "application/x-ndjson"
+SUFFIXES = {".txt": TEXT, ".csv": CSV}
+PUBLIC = "public, max-age=3600"
+
+
+def register_calculations(app: Flask) -> None:
+    """Register the routes of every calculation."""
+    for calculation in CALCULATIONS:
+        path = f"/v1/{calculation.name}"
+        app.add_url_rule(path, f"post {path}", _post(calculation), methods=["POST"])
+        if query.offers_get(calculation):
+            app.add_url_rule(path, f"get {path}", _get(calculation, ""), methods=["GET"])
+            for suffix in SUFFIXES:
+                rule = f"{path}{suffix}"
+                app.add_url_rule(rule, f"get {rule}", _get(calculation, suffix), methods=["GET"])
+        app.add_url_rule(f"{path}/batch", f"batch {path}", _batch(calculation), methods=["POST"])
+
+
+def _post(calculation: Declared) -> Callable[[], BaseResponse]:
+    def post() -> BaseResponse:
+        wanted = acceptable((JSON, TEXT, CSV))
+        options = query.shaping(request.args.items(multi=True), "")
+        insist_on_type(JSON)
+        found = answered(calculation, read_json(request.get_data()), options)
+        return represented(calculation, found, wanted, options)
+
+    return post
+
+
+def _get(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
+    def get() -> BaseResponse:
+        wanted = SUFFIXES.get(suffix) or acceptable((JSON, TEXT, CSV))
+        data, options = query.as_json(calculation, request.args.items(multi=True), suffix)
+        found = answered(calculation, data, options)
+        response = represented(calculation, found, wanted, options)
+        digest = hashlib.sha256(response.get_data()).hexdigest()[:24]
+        response.set_etag(f"{calculation.formulas}-{digest}")
+        response.headers["Cache-Control"] = PUBLIC
+        response.vary.add("Accept")
+        return response.make_conditional(request)
+
+    return get
+
+
+def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
+    columns = isinstance(calculation, Calculation) and query.offers_get(calculation)
+
+    def post() -> BaseResponse:
+        kind = insist_on_type(*((JSON, CSV, LINES) if columns else (LINES,)))
+        if kind == LINES:
+            options = query.shaping(request.args.items(multi=True), "batch")
+            lines = answered_lines(calculation, request.get_data(), options)
+            return Response(lines, content_type=LINES)
+        assert isinstance(calculation, Calculation)  # noqa: S101 - as ``columns`` says
+        if kind == CSV:
+            data, options = batch_csv.read(calculation, request.get_data(), request.args)
+            wanted = acceptable((CSV, JSON))
+        else:
+            options = query.shaping(request.args.items(multi=True), "batch")
+            data, wanted = read_json(request.get_data()), acceptable((JSON, CSV))
+        found = answered_batch(calculation, data, options)
+        if wanted == CSV:
+            return Response(batch_render.table(found), content_type=f"{CSV}; charset=utf-8")
+        return as_json(found)
+
+    return post
+
+
+def acceptable(forms: tuple[str, ...]) -> str:
+    """Return the form of the answer that the Accept header likes best.
+
+    Raises
+    ------
+    NotAcceptable
+        Where it likes none of them.
+    """
+    header = request.headers.get("Accept")
+    if header is None or header == "*/*":
+        return forms[0]
+    best = request.accept_mimetypes.best_match(forms)
+    if best is None:
+        raise NotAcceptable
+    return best
+
+
+def insist_on_type(*types: str) -> str:
+    """Return the media type of the body, one of ``types``; UTF-8 where it names a charset.
+
+    Raises
+    ------
+    UnsupportedMediaType
+    """
+    given = request.mimetype
+    charset = request.mimetype_params.get("charset", "utf-8").lower()
+    if given not in types or charset not in ("utf-8", "utf8", "us-ascii"):
+        raise UnsupportedMediaType
+    return given
+
+
+def as_json(found: dict[str, Any]) -> Response:
+    """Return an answer as a JSON response."""
+    return Response(ENCODE(found), content_type=JSON)
+
+
+# Made once: json.dumps would build an encoder for each answer.
+ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
+
+
+def represented(
+    calculation: Declared, found: dict[str, Any], wanted: str, options: dict[str, str]
+) -> Response:
+    """Return an answer in the form wanted; with ``pick``, the one number alone."""
+    pick = options.get("pick")
+    if wanted == TEXT:
+        body = as_text(calculation, found) if pick is None else picked(found, pick)
+        return Response(body, content_type=f"{TEXT}; charset=utf-8")
+    if wanted == CSV:
+        return Response(text.table(found), content_type=f"{CSV}; charset=utf-8")
+    return as_json(found)
+
+
+def as_text(calculation: Declared, found: dict[str, Any]) -> str:
+    """Return an answer for people."""
+    if isinstance(calculation, Composite):
+        return job_text(calculation, found)
+    return text.answer(found, calculation.title) + "\n"
+
+
+def picked(found: dict[str, Any], pick: str) -> str:
+    """Return one result, or the word of one verdict, as plain text without a line end.
+
+    Raises
+    ------
+    Faulty
+        Where there is no such result.
+    """
+    verdicts = {v["check"]: v["verdict"] for v in found["verdicts"]}
+    if pick in verdicts:
+        return str(verdicts[pick])
+    value: Any = found["result"]
+    for name in pick.split("."):
+        value = value.get(name) if isinstance(value, dict) else None
+    if isinstance(value, dict):
+        value = value.get("value")
+    if value is None or isinstance(value, (dict, list)):
+        allowed = sorted([*found["result"], *verdicts])
+        detail = f"no single result {pick[:40]!r} in this answer"
+        raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick")])
+    return text.plain(value) if isinstance(value, float) else text.shown(value)

@@ -1,0 +1,205 @@
+"""What every request may carry beside its fields: limits, rule, defaults, measuring."""
+
+from functools import cache
+from typing import Any
+
+from marshmallow import fields as ma
+
+from ringland_service.api.faults import Fault
+from ringland_service.api.fields import Choice, Count, Text
+from ringland_service.api.quantity_fields import (
+    LARGEST,
+    any_number,
+    any_unit,
+    check_keys,
+    fail,
+    nested,
+    read_unit,
+    show,
+)
+from ringland_service.api.schemas import messages
+from ringland_service.core.declare import Check, Composite, Declared, asked, declared
+from ringland_service.core.fields import CountField, Field, QuantityField, ResultField
+from ringland_service.core.kinds import TEMPERATURE_DIFFERENCE, Kind
+from ringland_service.core.limits import STANDINGS, Limit
+from ringland_service.core.measuring import TYPICAL, Instrument
+from ringland_service.core.verdicts import RULES
+from ringland_service.engine.question import Measuring
+from ringland_service.units import unit
+
+RIGHT_LIMIT = '{"high": {"value": 0.1, "unit": "mm"}, "standing": "maker"}'
+LIMIT_KEYS = frozenset({"low", "high", "standing", "source"})
+LONGEST_SOURCE = 200
+
+
+def checks_of(calculation: Declared) -> tuple[Check, ...]:
+    """Return the checks that a request may set limits for."""
+    return getattr(calculation, "checks", ())
+
+
+@cache
+def kinds_judged(calculation: Declared) -> dict[str, Kind | None]:
+    """Return the kind of the value that each check judges; None for a bare number."""
+    if isinstance(calculation, Composite):
+        return {n: k for s in calculation.steps for n, k in kinds_judged(s.calculation).items()}
+    known: dict[str, Field] = dict(asked(calculation.inputs))
+    known |= declared(calculation.outputs)  # type: ignore[attr-defined]
+    return {check.name: _kind(known[check.value]) for check in checks_of(calculation)}
+
+
+def _kind(field: Field) -> Kind | None:
+    if isinstance(field, ResultField):
+        return field.kind
+    return field.type.kind if isinstance(field, QuantityField) else None
+
+
+class LimitsField(ma.Field[dict[str, Limit]]):
+    """``{"<check>": {"low": …, "high": …, "standing": "maker", "source": "…"}}``."""
+
+    def __init__(self, kinds: dict[str, Kind | None], **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.kinds = kinds
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> dict[str, Limit]:
+        if not isinstance(value, dict):
+            raise fail(Fault("wrong_type", f"an object of checks is needed: {RIGHT_LIMIT}"))
+        for name in value:
+            if name not in self.kinds:
+                detail = f"no check {show(name)} here"
+                raise fail(Fault("unknown_field", detail, sorted(self.kinds)).under(name))
+        return {n: nested(n, read_limit, self.kinds[n], given) for n, given in value.items()}
+
+
+def read_limit(kind: Kind | None, given: Any) -> Limit:
+    """Return one limit as read."""
+    check_keys(given, LIMIT_KEYS, RIGHT_LIMIT)
+    low, high = (
+        nested(side, limit_side, kind, given[side]) if side in given else None
+        for side in ("low", "high")
+    )
+    if low is None and high is None:
+        raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT))
+    if low is not None and high is not None and low > high:
+        raise fail(Fault("contradiction", "low is above high", None, 422))
+    standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
+    source = nested("source", SOURCE.deserialize, given.get("source", ""))
+    return Limit(low, high, standing, source)
+
+
+STANDING = Choice(tuple(STANDINGS))
+SOURCE = Text(LONGEST_SOURCE)
+
+
+def limit_side(kind: Kind | None, given: Any) -> float:
+    """Return one side of a limit in the canonical unit of the value that it judges."""
+    if kind is None:
+        return any_number(given, -LARGEST)
+    check_keys(given, frozenset({"value", "unit"}), f'{{"value": 0.1, "unit": "{kind.unit}"}}')
+    symbol = read_unit(given, kind)
+    return unit(kind, symbol).to_canonical(
+        nested("value", any_number, given.get("value"), -LARGEST)
+    )
+
+
+class InstrumentField(ma.Field[Instrument]):
+    """An instrument: its kind alone takes the typical figures; figures given win."""
+
+    FIGURES = ("max_error", "setting_error", "repeat", "resolution", "short_range_error")
+    KEYS = frozenset({"id", "kind", "set_in", *FIGURES})
+    RIGHT = '{"id": "gauge", "kind": "bore_gauge"}'
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Instrument:
+        check_keys(value, self.KEYS, self.RIGHT)
+        if "id" not in value:
+            raise fail(Fault("missing_field", "an instrument needs an id", self.RIGHT).under("id"))
+        figures: dict[str, Any] = {}
+        if "kind" in value:
+            kind = nested("kind", KIND.deserialize, value["kind"])
+            row = TYPICAL[kind]
+            figures = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+        for name in self.FIGURES:
+            if name in value:
+                figures |= nested(name, figure, name, value[name])
+        if not figures:
+            raise fail(Fault("missing_field", "give a kind, or a figure such as max_error"))
+        if "set_in" in value:
+            figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
+        return Instrument(id=nested("id", NAME.deserialize, value["id"]), **figures)
+
+
+def figure(name: str, given: Any) -> dict[str, Any]:
+    """Return one figure of an instrument in canonical units."""
+    check_keys(given, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
+    symbol, kinds = nested("unit", any_unit, given.get("unit"))
+    number = nested("value", any_number, given.get("value"), 0.0)
+    if kinds[0].name == "percent":
+        if name != "max_error":
+            raise fail(Fault("unknown_unit", "only a maximum error is a share of the reading"))
+        return {"relative_error": number / 100.0}
+    kind = next((k for k in kinds if k.name in FIGURE_KINDS), None)
+    if kind is None:
+        raise fail(Fault("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
+    return {name: number * unit(kind, symbol).factor, "reads": FIGURE_KINDS[kind.name]}
+
+
+# Kind of an instrument's figure to the kind of what it reads.
+FIGURE_KINDS = {
+    "length": "length",
+    "volume": "volume",
+    "pressure_gauge": "pressure_gauge",
+    "angle": "angle",
+    "temperature_difference": "temperature",
+}
+KIND = Choice(tuple(TYPICAL))
+NAME = Text(40)
+
+
+class MeasuringField(ma.Field[Measuring]):
+    """How the readings were taken: instruments, readings each, doubt of part temperatures."""
+
+    KEYS = frozenset({"instruments", "readings_each", "temperature_doubt"})
+    MOST = 20
+    EACH = Count(CountField(words="readings each", low=1, high=50, example=3))
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Measuring:
+        check_keys(value, self.KEYS, '{"instruments": [{"id": "gauge", "kind": "bore_gauge"}]}')
+        listed = value.get("instruments", [])
+        if not isinstance(listed, list) or len(listed) > self.MOST:
+            detail = f"a list of at most {self.MOST} instruments is needed"
+            raise fail(Fault("wrong_type", detail).under("instruments"))
+        instruments = [
+            nested("instruments", nested, i, InstrumentField().deserialize, given)
+            for i, given in enumerate(listed)
+        ]
+        by_id = {instrument.id: instrument for instrument in instruments}
+        if len(by_id) < len(instruments):
+            raise fail(Fault("contradiction", "two instruments have one id", None, 422))
+        each = nested("readings_each", self.EACH.deserialize, value.get("readings_each", 1))
+        doubt = None
+        if "temperature_doubt" in value:
+            doubt = nested("temperature_doubt", temperature_doubt, value["temperature_doubt"])
+        return Measuring(by_id, each, doubt)
+
+
+def temperature_doubt(given: Any) -> float:
+    """Return the standard uncertainty of a part's temperature in kelvin."""
+    check_keys(given, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
+    kind = TEMPERATURE_DIFFERENCE
+    symbol = read_unit(given, kind)
+    number = float(nested("value", any_number, given.get("value"), 0.001))
+    number *= unit(kind, symbol).factor
+    if number > 20.0:
+        raise fail(Fault("out_of_bounds", "above 20 K it is no measurement", None, 422))
+    return number
+
+
+def envelope_fields(calculation: Declared) -> dict[str, ma.Field[Any]]:
+    """Return the fields that a request of the calculation may carry beside its own."""
+    found: dict[str, ma.Field[Any]] = {
+        "rule": Choice(tuple(RULES), error_messages=messages()),
+        "defaults": Choice(("on", "off"), error_messages=messages()),
+        "measuring": MeasuringField(error_messages=messages()),
+    }
+    if checks_of(calculation):
+        found["limits"] = LimitsField(kinds_judged(calculation), error_messages=messages())
+    return found

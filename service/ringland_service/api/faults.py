@@ -1,0 +1,33 @@
+"""A fault found in a request: what is wrong, where, and what would be right."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from typing import Any
+
+
+@dataclass(frozen=True)
+class Fault:
+    """One entry of a problem's ``errors``.
+
+    ``status`` is 400 for what cannot be read (type, unknown or missing field, unit) and 422 for
+    what can be read and cannot be true (bounds, contradictions).
+    """
+
+    code: str
+    detail: str
+    allowed: Any = None
+    status: int = 400
+    pointer: str = ""
+
+    def under(self, key: str | int) -> "Fault":
+        """Return the fault as seen from one level up."""
+        step = str(key).replace("~", "~0").replace("/", "~1")
+        return replace(self, pointer=f"/{step}{self.pointer}")
+
+
+class Faulty(Exception):
+    """A request with faults, all of them at once."""
+
+    def __init__(self, faults: Iterable[Fault]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("; ".join(f"{f.pointer}: {f.detail}" for f in self.faults))

@@ -1,0 +1,81 @@
+"""marshmallow fields for the shapes without a unit: thin and strict, one a shape."""
+
+from typing import Any
+
+from marshmallow import fields
+
+from ringland_service.api.faults import Fault
+from ringland_service.api.quantity_fields import fail, is_number, show
+from ringland_service.core import fields as declared
+
+
+class Number(fields.Field[float]):
+    """A bare number within its bounds."""
+
+    def __init__(self, field: declared.NumberField, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.field = field
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> float:
+        if not is_number(value):
+            raise fail(Fault("wrong_type", f"not a number: {show(value)}", "a number"))
+        return float(_within(self.field, value))
+
+
+class Count(fields.Field[int]):
+    """A whole number within its bounds; 2.0 is one, as JSON Schema has it."""
+
+    def __init__(self, field: declared.CountField, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.field = field
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> int:
+        if not is_number(value) or value != int(value):
+            raise fail(Fault("wrong_type", f"not a whole number: {show(value)}", "a whole number"))
+        return int(_within(self.field, value))
+
+
+def _within(field: declared.NumberField | declared.CountField, value: Any) -> Any:
+    if not field.low <= value <= field.high:
+        detail = f"{field.words}: {value:.6g} is outside {field.low:g} to {field.high:g}"
+        raise fail(Fault("out_of_bounds", detail, {"low": field.low, "high": field.high}, 422))
+    return value
+
+
+class Flag(fields.Field[bool]):
+    """true or false."""
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> bool:
+        if not isinstance(value, bool):
+            raise fail(Fault("wrong_type", f"neither true nor false: {show(value)}", [True, False]))
+        return value
+
+
+class Choice(fields.Field[str]):
+    """One token of a closed list."""
+
+    def __init__(self, tokens: tuple[str, ...], **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.tokens = tokens
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> str:
+        if not isinstance(value, str) or value not in self.tokens:
+            allowed = list(self.tokens)
+            raise fail(Fault("not_a_choice", f"{show(value)} is not one of {allowed}", allowed))
+        return value
+
+
+class Text(fields.Field[str]):
+    """A text up to a length."""
+
+    def __init__(self, longest: int, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.longest = longest
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> str:
+        if not isinstance(value, str):
+            raise fail(Fault("wrong_type", f"not a text: {show(value)}", "a text"))
+        if len(value) > self.longest:
+            detail = f"a text of {len(value)} characters; at most {self.longest}"
+            raise fail(Fault("out_of_bounds", detail, {"longest": self.longest}, 422))
+        return value

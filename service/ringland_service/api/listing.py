@@ -1,0 +1,162 @@
+"""What ``GET /v1`` and the table routes serve: enough to build a form from."""
+
+from dataclasses import asdict
+from typing import Any
+
+from ringland_service.api.batch import MOST_ROWS
+from ringland_service.api.envelope import checks_of
+from ringland_service.api.query import offers_get
+from ringland_service.core import fields as declared
+from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.declare import Composite, Declared, asked, defaults
+from ringland_service.core.declare import declared as declared_fields
+from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.kinds import KINDS
+from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, read_table
+from ringland_service.core.verdicts import DEFAULT_RULE, RULES
+from ringland_service.units import TABLE, symbols
+from ringland_service.vocabulary import ALIASES
+
+
+def calculations() -> dict[str, Any]:
+    """Return the list of calculations with their fields."""
+    return {
+        "calculations": [calculation(c) for c in CALCULATIONS],
+        "rules": RULES,
+        "default_rule": DEFAULT_RULE,
+        "standings": STANDINGS,
+        "most_rows": MOST_ROWS,
+    }
+
+
+def calculation(of: Declared) -> dict[str, Any]:
+    """Return one calculation: path, methods, fields, results, checks."""
+    found: dict[str, Any] = {
+        "name": of.name,
+        "number": of.number,
+        "stage": of.stage,
+        "title": of.title,
+        "summary": of.summary,
+        "path": f"/v1/{of.name}",
+        "get": offers_get(of),
+        "formulas": of.formulas,
+        "one_of": [[_public(of.inputs, name) for name in names] for names in of.one_of],
+        "fields": fields(of.inputs),
+        "checks": [{"name": c.name, "words": c.words} for c in checks_of(of)],
+        "cautions": list(of.cautions),
+    }
+    if isinstance(of, Composite):
+        parts = {step.part: step.calculation.name for step in of.steps}
+        return found | {"parts": parts}
+    return found | {"results": results(of)}
+
+
+def _public(record: type, name: str) -> str:
+    return asked(record)[name].public(name)
+
+
+def fields(record: type) -> list[dict[str, Any]]:
+    """Return the fields of a record."""
+    optional = defaults(record)
+    return [
+        {
+            "name": field.public(name),
+            "words": field.words,
+            "required": name not in optional,
+            "default": optional.get(name),
+            "example": field.example,
+            **_shape(field),
+        }
+        for name, field in asked(record).items()
+    ]
+
+
+def _shape(field: Field) -> dict[str, Any]:
+    """Return what a form needs to know of a field's shape."""
+    if isinstance(field, declared.QuantityField):
+        return _quantity(field)
+    if isinstance(field, (declared.NumberField, declared.CountField)):
+        shape = "count" if isinstance(field, declared.CountField) else "number"
+        return {"shape": shape, "low": field.low, "high": field.high}
+    if isinstance(field, declared.ChoiceField):
+        return {"shape": "choice", "choices": dict(field.choices)}
+    if isinstance(field, declared.SectionField):
+        return {"shape": "section", "fields": fields(field.record)}
+    if isinstance(field, declared.RecordsField):
+        return {"shape": "records", "fields": fields(field.record)}
+    if isinstance(field, declared.TextField):
+        return {"shape": "text", "longest": field.longest}
+    shapes: dict[type[Field], str] = {
+        declared.FlagField: "flag",
+        declared.AnyQuantityField: "any_quantity",
+        declared.UnitField: "unit",
+    }
+    return {"shape": shapes[type(field)]}
+
+
+def _quantity(field: declared.QuantityField) -> dict[str, Any]:
+    of = field.type
+    found: dict[str, Any] = {
+        "shape": "readings" if isinstance(field, declared.ReadingsField) else "quantity",
+        "kind": of.kind.name,
+        "unit": of.kind.unit,
+        "units": list(symbols(of.kind)),
+        "low": of.low,
+        "high": of.high,
+        "usual_low": of.warn_low,
+        "usual_high": of.warn_high,
+        "digits": of.digits,
+        "instrument": of.instrument,
+    }
+    if isinstance(field, declared.ReadingsField):
+        found |= {"least": field.least, "most": field.most, "gaps": field.gaps}
+    return found
+
+
+def results(of: Any) -> list[dict[str, Any]]:
+    """Return the results of a calculation."""
+    return [
+        {
+            "name": field.public(name),
+            "words": field.words,
+            "kind": field.kind.name if field.kind else None,
+            "unit": field.kind.unit if field.kind else None,
+            "source": field.source,
+        }
+        for name, field in declared_fields(of.outputs).items()
+        if isinstance(field, ResultField)
+    ]
+
+
+def limits() -> dict[str, Any]:
+    """Return the table of common-practice limits and grades."""
+    return {
+        "limits": [asdict(row) for row in LIMITS.values()],
+        "grades": [asdict(grade) for grade in GRADES.values()],
+        "standings": STANDINGS,
+    }
+
+
+def units() -> dict[str, Any]:
+    """Return the units that each kind accepts, with their factors to the canonical unit."""
+    return {
+        "kinds": [
+            {
+                "kind": name,
+                "unit": KINDS[name].unit,
+                "us": KINDS[name].us,
+                "units": [
+                    {"symbol": symbol, "factor": unit.factor, "offset": unit.offset}
+                    for symbol, unit in table.items()
+                    if symbol not in ALIASES
+                ],
+                "aliases": {a: s for a, s in ALIASES.items() if a in table},
+            }
+            for name, table in TABLE.items()
+        ]
+    }
+
+
+def materials() -> dict[str, Any]:
+    """Return the materials with their expansion coefficients."""
+    return {"materials": read_table("materials")}

@@ -1,0 +1,215 @@
+"""The OpenAPI 3.1 document, assembled from the declarations."""
+
+from functools import cache
+from typing import Any
+
+from apispec import APISpec
+
+from ringland_service import __version__
+from ringland_service.api import problems, query
+from ringland_service.api.openapi_answers import answer_component
+from ringland_service.api.openapi_envelope import batch_request, envelope_schema
+from ringland_service.api.openapi_fields import Components, pascal, record, ref
+from ringland_service.api.openapi_parameters import (
+    field_parameters,
+    limit_parameters,
+    shaping_parameter,
+)
+from ringland_service.core import fields as declared
+from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.declare import Calculation, Declared, asked
+from ringland_service.core.fields import Field
+from ringland_service.core.notices import FIRST
+
+DESCRIPTION = (
+    "The arithmetic of a top-end engine job: one path a calculation, everything in the request,"
+    f" nothing kept. {FIRST}"
+)
+FAILURES = {
+    "post": (400, 406, 413, 415, 422),
+    "get": (400, 406, 422),
+    "system": (400,),
+}
+
+
+@cache
+def document() -> dict[str, Any]:
+    """Return the OpenAPI document as plain data."""
+    spec = APISpec("Ringland", __version__, "3.1.0", info={"description": DESCRIPTION})
+    components: Components = {}
+    for calculation in CALCULATIONS:
+        for path, operations in calculation_paths(calculation, components).items():
+            spec.path(path=path, operations=operations)
+    for path, summary in SYSTEM.items():
+        spec.path(path=path, operations={"get": _system(path, summary)})
+    for name in sorted(components):
+        spec.components.schema(name, components[name])
+    found: dict[str, Any] = spec.to_dict()
+    found["tags"] = [{"name": stage} for stage in dict.fromkeys(c.stage for c in CALCULATIONS)]
+    return found
+
+
+SYSTEM = {
+    "/v1": "Every calculation with its fields, bounds, defaults and units",
+    "/v1/limits": "The common-practice limits and grades, each with its standing",
+    "/v1/units": "The units of each kind of quantity",
+    "/v1/materials": "Materials and their expansion coefficients",
+    "/version": "Version of the service and of each calculation's arithmetic",
+    "/health/live": "Whether the process is alive",
+    "/health/ready": "Whether the service can answer",
+    "/openapi.json": "This document",
+}
+
+
+def _system(path: str, summary: str) -> dict[str, Any]:
+    content = {"application/json": {"schema": {"type": "object"}}}
+    return {
+        "summary": summary,
+        "operationId": "get" + pascal(path.strip("/").replace("/", "_").replace(".", "_")),
+        "tags": ["system"],
+        "responses": {"200": {"description": summary, "content": content}, **failures("system")},
+    }
+
+
+def failures(method: str) -> dict[str, Any]:
+    """Return the problem responses of an operation."""
+    return {
+        str(status): {
+            "description": problems.PAGES[problems.BY_STATUS[status]][0],
+            "content": {problems.MEDIA_TYPE: {"schema": ref("Problem")}},
+        }
+        for status in FAILURES[method]
+    }
+
+
+def calculation_paths(calculation: Declared, components: Components) -> dict[str, Any]:
+    """Return the paths of a calculation with their operations."""
+    answer = answer_component(calculation, components)
+    path = f"/v1/{calculation.name}"
+    paths: dict[str, Any] = {path: {"post": _post(calculation, answer, components)}}
+    if query.offers_get(calculation):
+        paths[path]["get"] = _get(calculation, answer, "json")
+        paths[f"{path}.txt"] = {"get": _get(calculation, answer, "txt")}
+        paths[f"{path}.csv"] = {"get": _get(calculation, answer, "csv")}
+    paths[f"{path}/batch"] = {"post": _batch(calculation, components)}
+    return paths
+
+
+def _about(calculation: Declared, operation: str) -> dict[str, Any]:
+    return {
+        "operationId": operation,
+        "tags": [calculation.stage],
+        "summary": calculation.title,
+        "description": calculation.summary,
+    }
+
+
+TEXTS = {
+    "text/plain": {"schema": {"type": "string"}},
+    "text/csv": {"schema": {"type": "string"}},
+}
+
+
+def _post(calculation: Declared, answer: str, components: Components) -> dict[str, Any]:
+    request = f"{pascal(calculation.name)}Request"
+    components[request] = request_schema(calculation, components)
+    content = {
+        "application/json": {
+            "schema": ref(request),
+            "example": example(calculation.inputs),
+        }
+    }
+    answers = {"application/json": {"schema": ref(answer)}, **TEXTS}
+    return {
+        **_about(calculation, pascal(calculation.name)),
+        "parameters": [shaping_parameter(name) for name in ("units", "trace")],
+        "requestBody": {"required": True, "content": content},
+        "responses": {"200": {"description": "the answer", "content": answers}, **failures("post")},
+    }
+
+
+def request_schema(calculation: Declared, components: Components) -> dict[str, Any]:
+    """Return the schema of a request's body."""
+    found = record(calculation.inputs, components)
+    found["description"] = calculation.summary
+    found["properties"] = {**found["properties"], **envelope_schema(calculation)}
+    some = [
+        {"anyOf": [{"required": [_public(calculation, name)]} for name in names]}
+        for names in calculation.one_of
+    ]
+    return {**found, "allOf": some} if some else found
+
+
+def _public(calculation: Declared, name: str) -> str:
+    return asked(calculation.inputs)[name].public(name)
+
+
+def example(of: type) -> dict[str, Any]:
+    """Return the example request of a record, in JSON form: every field by its example."""
+    return {f.public(name): _example(f) for name, f in asked(of).items() if _example(f) is not None}
+
+
+def _example(field: Field) -> Any:
+    if isinstance(field, declared.ReadingsField):
+        return {"values": list(field.example), "unit": field.type.kind.unit}
+    if isinstance(field, declared.QuantityField):
+        return {"value": field.example, "unit": field.type.kind.unit}
+    if isinstance(field, declared.AnyQuantityField):
+        return {"value": field.example[0], "unit": field.example[1]}
+    if isinstance(field, declared.SectionField):
+        return example(field.record)
+    if isinstance(field, declared.RecordsField):
+        return [example(field.record)]
+    return field.example
+
+
+def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:
+    shaping = {"json": ("units", "trace"), "txt": tuple(query.SHAPING), "csv": ("units",)}[form]
+    content = {
+        "json": {"application/json": {"schema": ref(answer)}, **TEXTS},
+        "txt": {"text/plain": {"schema": {"type": "string"}}},
+        "csv": {"text/csv": {"schema": {"type": "string"}}},
+    }[form]
+    names = [name for name in query.SHAPING if name in shaping]
+    suffix = "" if form == "json" else pascal(form)
+    return {
+        **_about(calculation, f"get{pascal(calculation.name)}{suffix}"),
+        "parameters": [
+            *field_parameters(calculation),
+            *limit_parameters(calculation),
+            *(shaping_parameter(name) for name in names),
+        ],
+        "responses": {
+            "200": {"description": "the answer", "content": content},
+            "304": {"description": "the answer is the one that the caller has"},
+            **failures("get"),
+        },
+    }
+
+
+def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
+    content: dict[str, Any] = {"application/x-ndjson": {"schema": {"type": "string"}}}
+    answers: dict[str, Any] = {"application/x-ndjson": {"schema": {"type": "string"}}}
+    if isinstance(calculation, Calculation) and query.offers_get(calculation):
+        name = f"{pascal(calculation.name)}Batch"
+        components[name] = batch_request(calculation)
+        content = {
+            "application/json": {"schema": ref(name)},
+            "text/csv": {"schema": {"type": "string"}},
+            **content,
+        }
+        answers = {
+            "application/json": {"schema": ref("BatchAnswer")},
+            "text/csv": {"schema": {"type": "string"}},
+            **answers,
+        }
+    return {
+        **_about(calculation, f"{pascal(calculation.name)}Batch"),
+        "summary": f"{calculation.title}: many rows in one request",
+        "parameters": [shaping_parameter("units")],
+        "requestBody": {"required": True, "content": content},
+        "responses": {
+            "200": {"description": "an answer a row, in order", "content": answers},
+            **failures("post"),
+        },
+    }

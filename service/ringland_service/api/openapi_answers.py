@@ -1,0 +1,268 @@
+"""OpenAPI schemas of what the service answers."""
+
+from typing import Any
+
+from ringland_service.api.openapi_fields import Components, pascal, ref
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import (
+    Calculation,
+    Composite,
+    Declared,
+    asked,
+    defaults,
+    result_shapes,
+)
+from ringland_service.core.declare import declared as declared_fields
+from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.limits import STANDINGS
+from ringland_service.core.verdicts import RULES, WORDS
+
+NUMBER_OR_NULL = {"type": ["number", "null"]}
+
+
+def _object(properties: dict[str, Any], **more: Any) -> dict[str, Any]:
+    return {"type": "object", "required": list(properties), "properties": properties, **more}
+
+
+def _nullable(schema: dict[str, Any]) -> dict[str, Any]:
+    return {"anyOf": [schema, {"type": "null"}]}
+
+
+def _shared() -> Components:
+    """Return the components that every answer is made of."""
+    text, number = {"type": "string"}, {"type": "number"}
+    side = {"anyOf": [ref("QuantityValue"), number, {"type": "null"}]}
+    value = {"anyOf": [ref("QuantityValue"), number]}
+    return {
+        "QuantityValue": {
+            "type": "object",
+            "description": "a quantity in an answer; digits are the suggested decimals",
+            "required": ["value", "unit", "digits"],
+            "properties": {
+                "value": number,
+                "unit": text,
+                "digits": {"type": "integer"},
+                "uncertainty": {"type": "number", "description": "expanded (k = 2), same unit"},
+            },
+        },
+        "QuantityList": {
+            "type": "object",
+            "description": "readings in an answer; null where one is missing",
+            "required": ["values", "unit", "digits"],
+            "properties": {
+                "values": {"type": "array", "items": NUMBER_OR_NULL},
+                "unit": text,
+                "digits": {"type": "integer"},
+                "uncertainties": {"type": "array", "items": number},
+            },
+        },
+        "Limit": _object(
+            {
+                "low": side,
+                "high": side,
+                "standing": {"type": "string", "enum": list(STANDINGS)},
+                "source": text,
+            },
+            description="a limit with its standing",
+        ),
+        "Verdict": _object(
+            {
+                "check": text,
+                "words": text,
+                "value": value,
+                "uncertainty": side,
+                "limit": ref("Limit"),
+                "verdict": {"type": "string", "enum": list(WORDS)},
+                "without_uncertainty": {"type": "string", "enum": list(WORDS)},
+                "probability_within": NUMBER_OR_NULL,
+                "margin": value,
+                "rule": {"type": "string", "enum": list(RULES)},
+                "doubt_fails": {"type": ["string", "null"]},
+                "to_settle": _nullable(ref("ToSettle")),
+            },
+            description="a verdict: value, limit, three-way word, and how to settle it",
+        ),
+        "ToSettle": _object({"needed_uncertainty": side, "advice": text}),
+        "Warning": _object({"code": text, "field": text, "message": text}),
+        "Basis": _object({"field": text, "formula": text, "source": text}),
+        "TraceStep": _object(
+            {"field": text, "formula": text, "substituted": text, "value": number, "unit": text}
+        ),
+        "MeasureNext": _object(
+            {
+                "opens": text,
+                "why": text,
+                "measure": {
+                    "type": "array",
+                    "items": _object({"fields": {"type": "array", "items": text}, "words": text}),
+                },
+                "advice": text,
+            },
+            description="what would open a part of the answer, or settle a verdict",
+        ),
+        "Column": {
+            "type": "object",
+            "description": "one entry a row, null where there is none",
+            "required": ["values"],
+            "properties": {
+                "values": {"type": "array"},
+                "unit": text,
+                "digits": {"type": "integer"},
+                "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
+            },
+        },
+        "BatchAnswer": _batch(),
+        "Problem": _problem(),
+    }
+
+
+def _batch() -> dict[str, Any]:
+    text, count = {"type": "string"}, {"type": "integer"}
+    words = {"type": "array", "items": {"type": ["string", "null"]}}
+    verdicts = _object(
+        {
+            "verdict": words,
+            "margin": ref("Column"),
+            "uncertainty": ref("Column"),
+            "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
+        }
+    )
+    return _object(
+        {
+            "calculation": text,
+            "formulas": text,
+            "rows": count,
+            "answered": count,
+            "refused": count,
+            "results": {"type": "object", "additionalProperties": ref("Column")},
+            "verdicts": {"type": "object", "additionalProperties": verdicts},
+            "problems": {
+                "type": "array",
+                "items": _object({"row": count, "field": text, "code": text, "detail": text}),
+            },
+            "warnings": {
+                "type": "array",
+                "items": _object(
+                    {
+                        "code": text,
+                        "field": text,
+                        "message": text,
+                        "rows": {"type": "array", "items": count},
+                    }
+                ),
+            },
+            "cautions": {"type": "array", "items": text},
+        },
+        description="the answers of a batch as columns; bad rows stand under problems",
+    )
+
+
+def _problem() -> dict[str, Any]:
+    text = {"type": "string"}
+    fault = _object({"code": text, "pointer": text, "detail": text, "allowed": {}})
+    return {
+        "type": "object",
+        "description": "RFC 9457; type leads to a page that explains it",
+        "required": ["type", "title", "status", "detail", "instance", "request_id"],
+        "properties": {
+            "type": text,
+            "title": text,
+            "status": {"type": "integer"},
+            "detail": text,
+            "instance": text,
+            "request_id": text,
+            "errors": {"type": "array", "items": fault},
+        },
+    }
+
+
+def shown_schema(field: Field, shape: str) -> dict[str, Any]:
+    """Return the schema of a field as an answer shows it; ``shape`` is what a result is."""
+    described = {"description": field.words}
+    if isinstance(field, ResultField):
+        return {**_result(field, shape), **described}
+    if isinstance(field, declared.ReadingsField):
+        return {**ref("QuantityList"), **described}
+    if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
+        return {**ref("QuantityValue"), **described}
+    if isinstance(field, declared.SectionField):
+        return {**shown_record(field.record), **described}
+    if isinstance(field, declared.RecordsField):
+        return {"type": "array", "items": shown_record(field.record), **described}
+    return {**_PLAIN[type(field)], **described}
+
+
+_PLAIN: dict[type[Field], dict[str, Any]] = {
+    declared.NumberField: {"type": "number"},
+    declared.CountField: {"type": "integer"},
+    declared.FlagField: {"type": "boolean"},
+    declared.ChoiceField: {"type": "string"},
+    declared.TextField: {"type": "string"},
+    declared.UnitField: {"type": "string"},
+}
+
+
+def _result(field: ResultField, shape: str) -> dict[str, Any]:
+    if shape == "list":
+        return ref("QuantityList") if field.kind else {"type": "array", "items": _LISTED}
+    if field.choices is not None:
+        return {"type": "string", "enum": list(field.choices)}
+    if field.kind is not None or field.kind_of or shape == "quantity":
+        return ref("QuantityValue")
+    return {"type": shape}
+
+
+_LISTED = {"type": ["string", "number"]}
+
+
+def shown_record(record: type) -> dict[str, Any]:
+    """Return the schema of a record as an answer shows it; absent where not known."""
+    shapes = result_shapes(record)
+    properties = {f.public(n): shown_schema(f, shapes[n]) for n, f in asked(record).items()}
+    return {"type": "object", "properties": properties}
+
+
+def answer_component(calculation: Declared, components: Components) -> str:
+    """Add the components of a calculation's answer and return the answer's name."""
+    for name, schema in _shared().items():
+        components.setdefault(name, schema)
+    name = f"{pascal(calculation.name)}Answer"
+    text = {"type": "string"}
+    properties: dict[str, Any] = {
+        "calculation": {"type": "string", "const": calculation.name},
+        "formulas": text,
+        "inputs": shown_record(calculation.inputs),
+        "result": _results(calculation, components),
+        "verdicts": {"type": "array", "items": ref("Verdict")},
+        "warnings": {"type": "array", "items": ref("Warning")},
+        "cautions": {"type": "array", "items": text},
+        "basis": {"type": "array", "items": ref("Basis")},
+    }
+    found = _object(properties, description=calculation.summary)
+    found["properties"] = {**properties, "trace": {"type": "array", "items": ref("TraceStep")}}
+    components[name] = found
+    return name
+
+
+def _results(calculation: Declared, components: Components) -> dict[str, Any]:
+    if isinstance(calculation, Composite):
+        parts: dict[str, Any] = {
+            step.part: ref(result_component(step.calculation, components))
+            for step in calculation.steps
+        }
+        parts["measure_next"] = {"type": "array", "items": ref("MeasureNext")}
+        return {"type": "object", "required": ["measure_next"], "properties": parts}
+    assert isinstance(calculation, Calculation)  # noqa: S101 - the other kind of Declared
+    return ref(result_component(calculation, components))
+
+
+def result_component(calculation: Calculation, components: Components) -> str:
+    """Add the component of a calculation's results and return its name."""
+    name = f"{pascal(calculation.name)}Result"
+    if name not in components:
+        optional = defaults(calculation.outputs)
+        fields = declared_fields(calculation.outputs)
+        sure = [field.public(n) for n, field in fields.items() if n not in optional]
+        found = shown_record(calculation.outputs)
+        components[name] = {**found, "required": sure} if sure else found
+    return name

@@ -1,0 +1,98 @@
+"""OpenAPI query parameters of the text form: fields, limits, options."""
+
+from typing import Any
+
+from ringland_service.api import query
+from ringland_service.api.envelope import LONGEST_SOURCE, kinds_judged
+from ringland_service.api.quantity_fields import LARGEST
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import Declared, asked, defaults
+from ringland_service.core.fields import Field
+from ringland_service.core.limits import STANDINGS
+from ringland_service.core.verdicts import RULES
+from ringland_service.units import every_symbol
+
+
+def field_parameters(calculation: Declared) -> list[dict[str, Any]]:
+    """Return the query parameters of a calculation's scalar fields."""
+    optional = defaults(calculation.inputs)
+    return [
+        {
+            "name": field.public(name),
+            "in": "query",
+            "required": name not in optional,
+            "description": field.words,
+            "schema": _text_schema(field),
+            "example": query.parameter_example(field),
+        }
+        for name, field in asked(calculation.inputs).items()
+        if query.is_scalar(field)
+    ]
+
+
+def _text_schema(field: Field) -> dict[str, Any]:
+    if isinstance(field, declared.QuantityField):
+        return {"type": "string", "pattern": query.quantity_pattern(field.type.kind)}
+    if isinstance(field, declared.AnyQuantityField):
+        return {"type": "string", "pattern": query.quantity_pattern(None)}
+    if isinstance(field, (declared.NumberField, declared.CountField)):
+        shape = "integer" if isinstance(field, declared.CountField) else "number"
+        return {"type": shape, "minimum": field.low, "maximum": field.high}
+    if isinstance(field, declared.FlagField):
+        return {"type": "boolean"}
+    if isinstance(field, declared.ChoiceField):
+        return {"type": "string", "enum": list(field.choices)}
+    if isinstance(field, declared.UnitField):
+        return {"type": "string", "enum": list(every_symbol())}
+    assert isinstance(field, declared.TextField)  # noqa: S101 - the last scalar shape
+    return {"type": "string", "maxLength": field.longest}
+
+
+def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
+    """Return the query parameters of rule, defaults and the checks' limits."""
+    found = [
+        _parameter("rule", {"type": "string", "enum": list(RULES)}, "decision rule"),
+        _parameter(
+            "defaults",
+            {"type": "string", "enum": ["on", "off"]},
+            "whether common-practice limits judge where none is given",
+        ),
+    ]
+    for check, kind in kinds_judged(calculation).items():
+        side: dict[str, Any] = {"type": "number", "minimum": -LARGEST, "maximum": LARGEST}
+        if kind is not None:
+            side = {"type": "string", "pattern": query.plain_pattern(kind)}
+        for name in ("low", "high"):
+            found.append(_parameter(f"limit.{check}.{name}", side, f"{name} limit of {check}"))
+        standing = {"type": "string", "enum": list(STANDINGS)}
+        found.append(_parameter(f"limit.{check}.standing", standing, f"standing of {check}"))
+        source = {"type": "string", "maxLength": LONGEST_SOURCE}
+        found.append(_parameter(f"limit.{check}.source", source, f"source of {check}"))
+    return found
+
+
+def _parameter(name: str, schema: dict[str, Any], words: str) -> dict[str, Any]:
+    return {
+        "name": name,
+        "in": "query",
+        "required": False,
+        "description": words,
+        "schema": schema,
+    }
+
+
+SHAPING_WORDS = {
+    "units": "units of the answer",
+    "trace": "whether to show each formula with its numbers",
+    "errors": "text: errors as a line of text with status 200, for spreadsheet cells",
+    "pick": "the one result (or check) to answer, alone",
+}
+
+
+def shaping_parameter(name: str) -> dict[str, Any]:
+    """Return the parameter of an option that shapes the answer."""
+    allowed = query.SHAPING[name]
+    schema: dict[str, Any] = {"type": "string", "maxLength": 80}
+    if allowed is not None:
+        schema = {"type": "string", "enum": list(allowed)}
+    return _parameter(name, schema, SHAPING_WORDS[name])

@@ -1,0 +1,252 @@
+"""The text form of a request: query strings and cells, turned into the JSON form.
+
+``68.0 mm``, ``68.0mm``, ``2.677 in``, ``68.0 mm +/- 0.004``. A ``+`` in a query string arrives as
+a space, so ``+/-`` half decoded (``/-``) is understood too, and so is ``±``.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+from functools import cache
+from typing import Any
+
+from ringland_service.api.envelope import checks_of, kinds_judged
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import Composite, Declared, asked, defaults
+from ringland_service.core.fields import Field
+from ringland_service.core.kinds import Kind
+from ringland_service.units import every_symbol, symbols
+
+NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
+PLUS_MINUS = r"(?:±|\+/-|/-)"
+_NUMBER = re.compile(NUMBER)
+_SEPARATOR = re.compile(PLUS_MINUS)
+_WHOLE = re.compile(r"[+-]?[0-9]{1,12}")
+LONGEST = 80
+
+TEXT_SHAPES = (
+    declared.NumberField,
+    declared.CountField,
+    declared.FlagField,
+    declared.ChoiceField,
+    declared.TextField,
+    declared.AnyQuantityField,
+    declared.UnitField,
+)
+
+
+def is_scalar(field: Field) -> bool:
+    """Return whether a field has a text form."""
+    if isinstance(field, declared.ReadingsField):
+        return False
+    return isinstance(field, (declared.QuantityField, *TEXT_SHAPES))
+
+
+@cache
+def offers_get(calculation: Declared) -> bool:
+    """Return whether a calculation can be asked by GET: its required inputs are scalars."""
+    known, optional = asked(calculation.inputs), defaults(calculation.inputs)
+    needed = [field for name, field in known.items() if name not in optional]
+    some = [any(is_scalar(known[name]) for name in names) for names in calculation.one_of]
+    whole = not any(isinstance(field, declared.SectionField) for field in known.values())
+    if isinstance(calculation, Composite) and not whole:
+        return False
+    return all(map(is_scalar, needed)) and all(some)
+
+
+@cache
+def scalar_fields(calculation: Declared) -> dict[str, Field]:
+    """Return the fields that have a text form, by public name."""
+    return {
+        field.public(name): field
+        for name, field in asked(calculation.inputs).items()
+        if is_scalar(field)
+    }
+
+
+def quantity_pattern(kind: Kind | None) -> str:
+    """Return the pattern of a quantity's text, for the OpenAPI document."""
+    known = symbols(kind) if kind else every_symbol()
+    plain, counted = _alternatives(known, False), _alternatives(known, True)
+    units = [rf"\s*({plain})"] * bool(plain) + [rf"\s+({counted})"] * bool(counted)
+    return rf"^\s*{NUMBER}({'|'.join(units)})(\s*{PLUS_MINUS}\s*{NUMBER})?\s*$"
+
+
+def plain_pattern(kind: Kind) -> str:
+    """Return the pattern of a quantity's text without a doubt: a limit."""
+    return quantity_pattern(kind).replace(rf"(\s*{PLUS_MINUS}\s*{NUMBER})?", "")
+
+
+def _alternatives(known: Iterable[str], counted: bool) -> str:
+    """Return symbols as a pattern; those that begin with a digit need a space before them."""
+    chosen = sorted((s for s in known if s[0].isdigit() is counted), key=len, reverse=True)
+    return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
+
+
+def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
+    """Return the JSON form of a quantity's text.
+
+    Raises
+    ------
+    Faulty
+        Where it is not a number with a unit, with or without ± a doubt.
+    """
+    left, *doubt = _SEPARATOR.split(text, maxsplit=1) if len(text) <= LONGEST else [""]
+    number = _NUMBER.match(left.strip())
+    if number is None or (doubt and not _NUMBER.fullmatch(doubt[-1].strip())):
+        raise Faulty([Fault("not_a_quantity", f"not a quantity: write {example}", example)])
+    symbol = left.strip()[number.end() :].strip()
+    if not symbol:
+        detail = f"a number alone has no unit: write {example}"
+        raise Faulty([Fault("missing_unit", detail, example)])
+    found: dict[str, Any] = {"value": _float(number[0]), "unit": symbol}
+    if doubt:
+        found["uncertainty"] = _float(doubt[-1].strip())
+    return found
+
+
+def _float(text: str) -> float:
+    """Return a number as JSON would hold it: whole where it is written whole."""
+    return int(text) if _WHOLE.fullmatch(text) else float(text)
+
+
+def scalar_text(field: Field, text: str) -> Any:
+    """Return the JSON form of a field's text."""
+    if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
+        return quantity_text(text, example_text(field))
+    if isinstance(field, (declared.NumberField, declared.CountField)):
+        if not _NUMBER.fullmatch(text):
+            raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
+        return _float(text)
+    if isinstance(field, declared.FlagField):
+        return {"true": True, "false": False}.get(text, text)
+    return text
+
+
+def parameter_example(field: Field) -> Any:
+    """Return the example of a query parameter."""
+    shapes = (declared.NumberField, declared.CountField, declared.FlagField)
+    return field.example if isinstance(field, shapes) else example_text(field)
+
+
+def example_text(field: Field) -> str:
+    """Return the text form of a field's example."""
+    if isinstance(field, declared.QuantityField):
+        return f"{field.example:g} {field.type.kind.unit}"
+    if isinstance(field, declared.AnyQuantityField):
+        return f"{field.example[0]:g} {field.example[1]}"
+    if isinstance(field, declared.FlagField):
+        return "true" if field.example else "false"
+    return str(field.example)
+
+
+def as_json(
+    calculation: Declared, parameters: Iterable[tuple[str, str]], form: str
+) -> tuple[dict[str, Any], dict[str, str]]:
+    """Return the JSON form of a query string, and the options that shape the answer.
+
+    Raises
+    ------
+    Faulty
+        With every parameter that is unknown, given twice, or cannot be read.
+    """
+    data: dict[str, Any] = {}
+    options: dict[str, str] = {}
+    faults: list[Fault] = []
+    known = scalar_fields(calculation)
+    for name, text in parameters:
+        try:
+            if name in data or name in options:
+                raise Faulty([Fault("given_twice", "this parameter is given twice")])
+            if name in FORMS[form]:
+                options[name] = _option(name, text)
+            elif name in ("rule", "defaults"):
+                data[name] = text
+            elif name.startswith("limit."):
+                _limit(calculation, data, name, text)
+            elif name in known:
+                data[name] = scalar_text(known[name], text)
+            else:
+                allowed = sorted([*known, *FORMS[form], "rule", "defaults"])
+                raise Faulty([Fault("unknown_field", "no such parameter here", allowed)])
+        except Faulty as error:
+            faults += [fault.under(name) for fault in error.faults]
+    if faults:
+        raise Faulty(faults)
+    return data, options
+
+
+# Options that shape the answer, not the question: what they may be, or None for a free name.
+SHAPING: Mapping[str, tuple[str, ...] | None] = {
+    "units": ("metric", "us"),
+    "trace": ("true", "false"),
+    "errors": ("status", "text"),
+    "pick": None,
+}
+# The options of each form of answer; by Accept, only those that all forms share.
+FORMS: Mapping[str, tuple[str, ...]] = {
+    "": ("units", "trace"),
+    ".txt": ("units", "trace", "errors", "pick"),
+    ".csv": ("units",),
+    "batch": ("units",),
+}
+
+
+def _option(name: str, text: str) -> str:
+    allowed = SHAPING[name]
+    if allowed is not None and text not in allowed:
+        detail = f"{text[:40]!r} is not one of {list(allowed)}"
+        raise Faulty([Fault("not_a_choice", detail, list(allowed))])
+    return text
+
+
+def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
+    """Return the options of a POST, whose question stands in the body."""
+    options: dict[str, str] = {}
+    faults: list[Fault] = []
+    for name, text in parameters:
+        try:
+            if name not in FORMS[form]:
+                raise Faulty(
+                    [Fault("unknown_field", "no such parameter here", sorted(FORMS[form]))]
+                )
+            if name in options:
+                raise Faulty([Fault("given_twice", "this parameter is given twice")])
+            options[name] = _option(name, text)
+        except Faulty as error:
+            faults += [fault.under(name) for fault in error.faults]
+    if faults:
+        raise Faulty(faults)
+    return options
+
+
+def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) -> None:
+    """Put ``limit.<check>.<side>`` into the JSON form of the limits."""
+    _, _, rest = name.partition(".")
+    check, _, member = rest.rpartition(".")
+    kinds = kinds_judged(calculation)
+    if check not in kinds or member not in ("low", "high", "standing", "source"):
+        allowed = [f"limit.{c.name}.{m}" for c in checks_of(calculation) for m in LIMIT_MEMBERS]
+        raise Faulty([Fault("unknown_field", "no such limit here", allowed)])
+    if member in ("standing", "source"):
+        value: Any = text
+    elif kinds[check] is None:
+        value = scalar_text(RATIO, text)
+    else:
+        value = quantity_text(text)
+    limits = data.setdefault("limits", {})
+    if member in limits.setdefault(check, {}):
+        raise Faulty([Fault("given_twice", "this parameter is given twice")])
+    limits[check][member] = value
+
+
+LIMIT_MEMBERS = ("low", "high", "standing", "source")
+RATIO = declared.NumberField(words="a bare number", low=-1e9, high=1e9)
+
+
+def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:
+    """Return a fault for each parameter of an address that takes none."""
+    return [
+        Fault("unknown_field", "this address takes no parameters", [], pointer=f"/{name}")
+        for name in parameters
+    ]

@@ -1,0 +1,221 @@
+"""An answer as JSON: full floats, a unit on every quantity, suggested digits beside it."""
+
+from collections.abc import Mapping
+from functools import cache
+from typing import Any
+
+from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.fields import (
+    Field,
+    Quantified,
+    QuantityField,
+    RecordsField,
+    ResultField,
+    SectionField,
+    UnitField,
+)
+from ringland_service.core.kinds import Kind
+from ringland_service.core.verdicts import CLOSE
+from ringland_service.engine.answer import Answer, Verdict
+from ringland_service.units import Unit, canonical_unit, us_unit
+
+SYSTEMS = ("metric", "us")
+RATIO_DIGITS = 4
+
+
+@cache
+def shown_unit(kind: Kind, system: str) -> Unit:
+    """Return the unit that a kind is shown in."""
+    return us_unit(kind) if system == "us" else canonical_unit(kind)
+
+
+@cache
+def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
+    """Return the suggested decimals in the unit shown."""
+    return max((3 if digits is None else digits) + shown_unit(kind, system).decimals, 0)
+
+
+def quantity(
+    value: Any, kind: Kind, digits: int | None, system: str, u: Any = None
+) -> dict[str, Any]:
+    """Return a quantity as JSON; ``u`` is its standard uncertainty."""
+    unit = shown_unit(kind, system)
+    found: dict[str, Any] = {
+        "value": float(unit.from_canonical(value)),
+        "unit": unit.symbol,
+        "digits": shown_digits(kind, digits, system),
+    }
+    if u is not None:
+        found["uncertainty"] = float(2.0 * u / unit.factor)
+    return found
+
+
+def listed(
+    values: tuple[Any, ...], kind: Kind, digits: int | None, system: str, u: Any = None
+) -> dict[str, Any]:
+    """Return a list of quantities as JSON; None where a reading is missing."""
+    unit = shown_unit(kind, system)
+    found: dict[str, Any] = {
+        "values": [None if v is None else float(unit.from_canonical(v)) for v in values],
+        "unit": unit.symbol,
+        "digits": shown_digits(kind, digits, system),
+    }
+    if u is not None:
+        found["uncertainties"] = [float(2.0 * one / unit.factor) for one in u]
+    return found
+
+
+def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any]:
+    """Return a quantity of any kind in the unit that it was given in."""
+    unit = value.unit
+    factor = float(unit.ratio)
+    found: dict[str, Any] = {
+        "value": float((value.value - unit.offset) / factor),
+        "unit": unit.symbol,
+        "digits": 6,
+    }
+    if u is not None:
+        found["uncertainty"] = float(2.0 * u / factor)
+    return found
+
+
+def _kind_of(field: Field, inputs: Any) -> Kind | None:
+    if isinstance(field, ResultField):
+        if field.kind_of:
+            kind: Kind = getattr(inputs, field.kind_of).kind
+            return kind
+        return field.kind
+    return field.type.kind if isinstance(field, QuantityField) else None
+
+
+def _digits_of(field: Field) -> int | None:
+    if isinstance(field, ResultField):
+        return field.digits
+    return field.type.digits if isinstance(field, QuantityField) else None
+
+
+def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
+    """Return a field's value as JSON."""
+    if isinstance(value, Quantified):
+        return any_quantity(value, system, u)
+    if isinstance(field, (SectionField, RecordsField)):
+        return _records(field, value, system)
+    kind = _kind_of(field, inputs)
+    if kind is None:
+        return _plain(field, value)
+    if isinstance(value, tuple):
+        return listed(value, kind, _digits_of(field), system, u)
+    return quantity(value, kind, _digits_of(field), system, u)
+
+
+def _records(field: SectionField | RecordsField, value: Any, system: str) -> Any:
+    if isinstance(field, SectionField):
+        return members(field.record, value, value, system, {})
+    return [members(field.record, item, item, system, {}) for item in value]
+
+
+def _plain(field: Field, value: Any) -> Any:
+    """Return a bare number, a count, a word, a yes or no, or a list of those."""
+    if isinstance(field, UnitField):
+        return value.symbol
+    if isinstance(value, tuple):
+        return [_plain(field, item) for item in value]
+    if isinstance(value, float):
+        return float(value)
+    return value
+
+
+def members(
+    record: type, values: Any, inputs: Any, system: str, u: Mapping[str, Any]
+) -> dict[str, Any]:
+    """Return the given fields of a record as JSON, by public name."""
+    found: dict[str, Any] = {}
+    for name, public, field in _public_fields(record):
+        value = getattr(values, name)
+        if value is not None:
+            found[public] = shown(field, value, inputs, system, u.get(name))
+    return found
+
+
+@cache
+def _public_fields(record: type) -> tuple[tuple[str, str, Field], ...]:
+    return tuple((name, field.public(name), field) for name, field in asked(record).items())
+
+
+def verdict(found: Verdict, system: str) -> dict[str, Any]:
+    """Return a verdict as JSON: value, limit with its standing, three-way word, how to settle."""
+
+    def side(value: Any) -> Any:
+        if value is None:
+            return None
+        if found.kind is None:
+            return float(value)
+        return quantity(value, found.kind, found.digits, system)
+
+    def difference(value: Any) -> Any:
+        if value is None:
+            return None
+        if found.kind is None:
+            return float(value)
+        unit = shown_unit(found.kind, system)
+        digits = shown_digits(found.kind, found.digits, system)
+        return {"value": float(value / unit.factor), "unit": unit.symbol, "digits": digits}
+
+    judged = found.judged
+    return {
+        "check": found.check.name,
+        "words": found.check.words,
+        "value": side(found.value),
+        "uncertainty": None if found.u is None else difference(2.0 * found.u),
+        "limit": {
+            "low": side(found.limit.low),
+            "high": side(found.limit.high),
+            "standing": found.limit.standing,
+            "source": found.limit.source,
+        },
+        "verdict": found.word,
+        "without_uncertainty": judged.without,
+        "probability_within": None if judged.probability is None else float(judged.probability),
+        "margin": difference(judged.margin),
+        "rule": found.rule,
+        "doubt_fails": found.check.doubt_fails or None,
+        "to_settle": {
+            "needed_uncertainty": difference(judged.needed) if judged.margin else None,
+            "advice": found.advice,
+        }
+        if judged.verdict == CLOSE
+        else None,
+    }
+
+
+def basis(calculation: Calculation, outputs: Any) -> list[dict[str, str]]:
+    """Return where each result comes from: formula in words, and source."""
+    return [entry for name, entry in _basis(calculation) if getattr(outputs, name) is not None]
+
+
+@cache
+def _basis(calculation: Calculation) -> tuple[tuple[str, dict[str, str]], ...]:
+    from ringland_service.api.trace import in_words
+
+    rows = []
+    for name, field in declared(calculation.outputs).items():
+        if isinstance(field, ResultField):
+            words = field.basis or in_words(calculation, field.formula)
+            entry = {"field": field.public(name), "formula": words, "source": field.source}
+            rows.append((name, entry))
+    return tuple(rows)
+
+
+def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
+    """Return the answer of one calculation as JSON."""
+    calculation = found.calculation
+    return {
+        "calculation": calculation.name,
+        "formulas": calculation.formulas,
+        "inputs": members(calculation.inputs, found.inputs, found.inputs, system, found.u),
+        "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "verdicts": [verdict(v, system) for v in found.verdicts],
+        "warnings": [vars(w) for w in found.warnings],
+        "cautions": list(found.cautions),
+        "basis": basis(calculation, found.outputs),
+    }

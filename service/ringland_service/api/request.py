@@ -1,0 +1,145 @@
+"""From a request's data to a question as the engine understands it."""
+
+from functools import cache
+from typing import Any
+
+from marshmallow import Schema
+
+from ringland_service.api.envelope import envelope_fields
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.schemas import load, schema, understand, understand_some
+from ringland_service.core.declare import Declared, asked
+from ringland_service.core.errors import CoreError
+from ringland_service.core.verdicts import DEFAULT_RULE
+from ringland_service.engine.question import (
+    Measuring,
+    Path,
+    Question,
+    Stated,
+    quantity_fields,
+)
+
+
+@cache
+def request_schema(calculation: Declared) -> Schema:
+    """Return the schema of a request's JSON: the calculation's fields and the envelope's."""
+    return schema(calculation.inputs, tuple(envelope_fields(calculation).items()))
+
+
+def partly_understood(calculation: Declared, data: Any) -> tuple[Question, dict[str, Any]]:
+    """Return what the rows of a batch share: a question without inputs, and the values given.
+
+    Raises
+    ------
+    Faulty
+        With every fault found in reading it.
+    """
+    loaded = load(request_schema(calculation), data, partial=True)
+    values, doubts = understand_some(calculation.inputs, loaded)
+    question = _question(loaded, None, doubts)
+    check_instruments(calculation, question)
+    return question, values
+
+
+def _question(loaded: dict[str, Any], inputs: Any, doubts: dict[Path, Stated]) -> Question:
+    return Question(
+        inputs=inputs,
+        doubts=doubts,
+        limits=loaded.get("limits", {}),
+        defaults=loaded.get("defaults", "on") == "on",
+        rule=loaded.get("rule", DEFAULT_RULE),
+        measuring=loaded.get("measuring") or Measuring(),
+    )
+
+
+def understood(calculation: Declared, data: Any) -> Question:
+    """Return the question that a JSON object asks.
+
+    Raises
+    ------
+    Faulty
+        With every fault found in reading it.
+    """
+    loaded = load(request_schema(calculation), data)
+    insist_one_of(calculation, loaded.keys())
+    inputs, doubts = understand(calculation.inputs, loaded)
+    question = _question(loaded, inputs, doubts)
+    if doubts:
+        check_instruments(calculation, question)
+    return question
+
+
+def insist_one_of(calculation: Declared, given: Any) -> None:
+    """Raise ``Faulty`` where none of several alternatives is given."""
+    public = public_names(calculation)
+    faults = [
+        Fault(
+            "missing_field",
+            f"one of these is needed: {', '.join(public[name] for name in names)}",
+            [public[name] for name in names],
+            status=422,
+            pointer=f"/{public[names[0]]}",
+        )
+        for names in calculation.one_of
+        if not any(name in given for name in names)
+    ]
+    if faults:
+        raise Faulty(faults)
+
+
+@cache
+def public_names(calculation: Declared) -> dict[str, str]:
+    """Return the public name of each input."""
+    return {name: field.public(name) for name, field in asked(calculation.inputs).items()}
+
+
+def check_instruments(calculation: Declared, question: Question) -> None:
+    """Raise ``Faulty`` where a reading's instrument is unknown or reads another kind."""
+    kinds = {path: field.type.kind for path, field in quantity_fields(calculation.inputs)}
+    known = question.measuring.instruments
+    faults = []
+    for path, stated in question.doubts.items():
+        if stated.instrument is None:
+            continue
+        instrument = known.get(stated.instrument)
+        if instrument is None:
+            detail = f"no instrument {stated.instrument!r} is described in measuring"
+            faults.append(
+                _on(path, calculation, Fault("unknown_instrument", detail, sorted(known), 422))
+            )
+        elif instrument.reads and instrument.reads != kinds[path].name:
+            detail = f"{stated.instrument!r} reads {instrument.reads}, not {kinds[path].name}"
+            faults.append(_on(path, calculation, Fault("wrong_instrument", detail, None, 422)))
+    if faults:
+        raise Faulty(faults)
+
+
+def _on(path: Path, calculation: Declared, fault: Fault) -> Fault:
+    fault = fault.under("instrument")
+    for name in reversed(public_path(calculation.inputs, path)):
+        fault = fault.under(name)
+    return fault
+
+
+def public_path(record: type, path: tuple[str | int, ...]) -> list[str | int]:
+    """Return the public names along a path of core names."""
+    if not path:
+        return []
+    key, *rest = path
+    if isinstance(key, int):
+        return [key, *public_path(record, tuple(rest))]
+    field = asked(record).get(key)
+    if field is None:
+        return [*path]
+    inner = getattr(field, "record", record)
+    return [field.public(key), *public_path(inner, tuple(rest))]
+
+
+def core_fault(calculation: Declared, error: CoreError) -> Fault:
+    """Return an error of the core as a fault with its pointer."""
+    names = public_path(calculation.inputs, tuple(error.field.split(".")))
+    detail = error.message + (f"; {error.right}" if error.right else "")
+    fault = Fault(error.code, detail, error.right or None, 422)
+    for name in reversed(names):
+        fault = fault.under(name)
+    return fault

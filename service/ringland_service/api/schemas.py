@@ -1,0 +1,288 @@
+"""A marshmallow schema per declared record, made once; and what it reads, understood."""
+
+from functools import cache, singledispatch
+from typing import Any
+
+from marshmallow import RAISE, Schema, ValidationError
+from marshmallow import fields as ma
+
+from ringland_service.api import fields
+from ringland_service.api import quantity_fields as quantities
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import asked, defaults
+from ringland_service.core.fields import Field, Quantified, SectionField, UnitGiven
+from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.engine.question import Path, Stated
+from ringland_service.units import unit
+
+MISSING = "\0missing"
+UNKNOWN = "\0unknown"
+NULL = "\0null"
+NOT_OBJECT = "\0object"
+
+
+class Strict(Schema):
+    """A schema that refuses unknown fields; its messages are tokens, put in words later."""
+
+    error_messages = {"unknown": UNKNOWN, "type": NOT_OBJECT}  # noqa: RUF012
+
+    class Meta:
+        """Refuse what is not declared."""
+
+        unknown = RAISE
+
+
+@singledispatch
+def field_for(field: Field, **kwargs: Any) -> ma.Field[Any]:
+    """Return the marshmallow field of a declared field."""
+    raise TypeError(f"no field for {type(field).__name__}")
+
+
+@field_for.register
+def _(field: declared.QuantityField, **kwargs: Any) -> ma.Field[Any]:
+    return quantities.Quantity(field, **kwargs)
+
+
+@field_for.register
+def _(field: declared.ReadingsField, **kwargs: Any) -> ma.Field[Any]:
+    return quantities.Readings(field, **kwargs)
+
+
+@field_for.register
+def _(field: declared.AnyQuantityField, **kwargs: Any) -> ma.Field[Any]:
+    return quantities.AnyQuantity(**kwargs)
+
+
+@field_for.register
+def _(field: declared.UnitField, **kwargs: Any) -> ma.Field[Any]:
+    return quantities.UnitSymbol(**kwargs)
+
+
+@field_for.register
+def _(field: declared.NumberField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Number(field, **kwargs)
+
+
+@field_for.register
+def _(field: declared.CountField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Count(field, **kwargs)
+
+
+@field_for.register
+def _(field: declared.FlagField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Flag(**kwargs)
+
+
+@field_for.register
+def _(field: declared.ChoiceField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Choice(tuple(field.choices), **kwargs)
+
+
+@field_for.register
+def _(field: declared.TextField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Text(field.longest, **kwargs)
+
+
+@field_for.register
+def _(field: declared.SectionField, **kwargs: Any) -> ma.Field[Any]:
+    return Section(schema(field.record), **kwargs)
+
+
+@field_for.register
+def _(field: declared.RecordsField, **kwargs: Any) -> ma.Field[Any]:
+    return Records(schema(field.record), field.least, field.most, **kwargs)
+
+
+class Section(ma.Field[dict[str, Any]]):
+    """An optional group of fields."""
+
+    def __init__(self, of: Schema, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.of = of
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> dict[str, Any]:
+        return _inner(self.of, value)
+
+
+class Records(ma.Field[list[dict[str, Any]]]):
+    """A list of records of one schema."""
+
+    def __init__(self, of: Schema, least: int, most: int, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.of = of
+        self.least = least
+        self.most = most
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> list[dict[str, Any]]:
+        if not isinstance(value, list):
+            raise quantities.fail(Fault("wrong_type", "a list is needed here", "a list"))
+        if not self.least <= len(value) <= self.most:
+            detail = f"{self.least} to {self.most} entries are needed, {len(value)} given"
+            raise quantities.fail(Fault("wrong_count", detail, None, 422))
+        return [quantities.nested(i, _inner, self.of, item) for i, item in enumerate(value)]
+
+
+def _inner(of: Schema, value: Any) -> dict[str, Any]:
+    """Return what an inner schema reads, its faults in the outer one's way."""
+    try:
+        return load(of, value)
+    except Faulty as error:
+        raise quantities.fail(*error.faults) from error
+
+
+def messages() -> dict[str, str | list[Any] | dict[Any, Any]]:
+    """Return marshmallow's own messages as tokens."""
+    return {"required": MISSING, "null": NULL, "type": NOT_OBJECT, "invalid": NOT_OBJECT}
+
+
+@cache
+def schema(record: type, extra: tuple[tuple[str, ma.Field[Any]], ...] = ()) -> Schema:
+    """Return the schema of a record; ``extra`` are further fields beside its own."""
+    optional = defaults(record)
+    members: dict[str, ma.Field[Any]] = {
+        name: field_for(
+            field,
+            data_key=field.public(name),
+            required=name not in optional,
+            error_messages=messages(),
+        )
+        for name, field in asked(record).items()
+    }
+    made = Strict.from_dict(members | dict(extra), name=f"{record.__module__}.{record.__name__}")
+    return made()
+
+
+def load(of: Schema, data: Any, partial: bool = False) -> dict[str, Any]:
+    """Return what a schema reads.
+
+    Raises
+    ------
+    Faulty
+        With every fault found.
+    """
+    try:
+        loaded: dict[str, Any] = of.load(data, partial=partial)
+    except ValidationError as error:
+        known = sorted(str(f.data_key or name) for name, f in of.fields.items())
+        raise Faulty(worded(error.messages, known)) from error
+    return loaded
+
+
+def worded(messages_: Any, known: list[str]) -> list[Fault]:
+    """Return marshmallow's nested messages as faults with pointers."""
+    if isinstance(messages_, dict):
+        found = []
+        for key, inner in messages_.items():
+            faults = worded(inner, known)
+            found += faults if key == "_schema" else [fault.under(key) for fault in faults]
+        return found
+    return [m if isinstance(m, Fault) else _token(m, known) for m in messages_]
+
+
+def _token(token: str, known: list[str]) -> Fault:
+    return {
+        MISSING: Fault("missing_field", "this field is needed"),
+        UNKNOWN: Fault("unknown_field", "this field is not known here", known),
+        NULL: Fault("null", "null is no value: leave the field out when it is not known"),
+        NOT_OBJECT: Fault("wrong_type", "a JSON object is needed here"),
+    }.get(token, Fault("wrong_type", token))
+
+
+def understand(record: type, loaded: dict[str, Any]) -> tuple[Any, dict[Path, Stated]]:
+    """Return the record of canonical values, and the doubts stated with them, by path.
+
+    Raises
+    ------
+    Faulty
+        Where quantities of any kind are not of one kind.
+    """
+    values, doubts = understand_some(record, loaded)
+    return record(**values), doubts
+
+
+def understand_some(
+    record: type, loaded: dict[str, Any]
+) -> tuple[dict[str, Any], dict[Path, Stated]]:
+    """Return the canonical values of the fields given, and their doubts, as ``understand``."""
+    doubts: dict[Path, Stated] = {}
+    values: dict[str, Any] = {}
+    known = asked(record)
+    for name in loaded.keys() & known.keys():
+        value = loaded[name]
+        if isinstance(value, quantities.Read):
+            values[name] = value.value
+            if value.stated is not None:
+                doubts[(name,)] = value.stated
+        else:
+            values[name], inner = _inner_record(known[name], value)
+            doubts |= {(name, *path): stated for path, stated in inner.items()}
+    _settle_kinds(known, values, doubts)
+    return values, doubts
+
+
+def _inner_record(field: Field, value: Any) -> tuple[Any, dict[Path, Stated]]:
+    """Return the value of a field that may hold records, and the doubts within."""
+    if isinstance(field, SectionField):
+        return understand(field.record, value)
+    if isinstance(field, declared.RecordsField):
+        return tuple(understand(field.record, item)[0] for item in value), {}
+    return value, {}
+
+
+def _settle_kinds(
+    known: dict[str, Field], values: dict[str, Any], doubts: dict[Path, Stated]
+) -> None:
+    """Settle the one kind of all quantities of any kind in a record; the first common one."""
+    asked_kind = values.get("kind")
+    open_ = {
+        n: v for n, v in values.items() if isinstance(v, (quantities.AnyRead, tuple)) and _any(v)
+    }
+    if not open_:
+        return
+    common = _common({n: _kinds(v) for n, v in open_.items()}, asked_kind, known)
+    for name, value in open_.items():
+        kind = common[name]
+        if isinstance(value, quantities.AnyRead):
+            measure = unit(kind, value.symbol)
+            given = UnitGiven(value.symbol, kind, measure.ratio, measure.offset)
+            values[name] = Quantified(measure.to_canonical(value.number), given, value.number)
+            if value.uncertainty is not None:
+                doubts[(name,)] = Stated(uncertainty=value.uncertainty * measure.factor)
+        else:
+            measure = unit(kind, value[0])
+            values[name] = UnitGiven(value[0], kind, measure.ratio, measure.offset)
+
+
+def _any(value: Any) -> bool:
+    return isinstance(value, quantities.AnyRead) or (
+        len(value) == 2 and isinstance(value[1], tuple) and isinstance(value[1][0], Kind)
+    )
+
+
+def _kinds(value: Any) -> tuple[Kind, ...]:
+    return value.kinds if isinstance(value, quantities.AnyRead) else value[1]
+
+
+PRESSURES = {"pressure_gauge", "pressure_absolute"}
+
+
+def _common(
+    kinds: dict[str, tuple[Kind, ...]], asked_kind: str | None, known: dict[str, Field]
+) -> dict[str, Kind]:
+    shared = [k for k in next(iter(kinds.values())) if all(k in v for v in kinds.values())]
+    if asked_kind is not None:
+        shared = [k for k in shared if k.name == asked_kind]
+        wanted = KINDS[asked_kind].name.replace("_", " ")
+    if shared:
+        return dict.fromkeys(kinds, shared[0])
+    pressures = {n: [k for k in v if k.name in PRESSURES] for n, v in kinds.items()}
+    if asked_kind is None and all(pressures.values()):
+        return {n: v[0] for n, v in pressures.items()}
+    first, *rest = (known[name].public(name) for name in kinds)
+    detail = (
+        f"{first} and {', '.join(rest)} are not quantities of one kind"
+        if rest
+        else (f"{first} is not a {wanted}")
+    )
+    raise Faulty([Fault("kinds_differ", detail, None, 422, f"/{first}")])

@@ -1,0 +1,172 @@
+"""Under what a compression reading was taken, and what its answer warns of."""
+
+from typing import Any
+
+from ringland_service.core import condition
+from ringland_service.core.choices import OVERHEAD, PORTS, SIDE_VALVE
+from ringland_service.core.declare import Notice, Rule
+from ringland_service.core.limits import GRADES
+
+# A 12 V battery under the load of the starter (common practice, no source).
+LEAST_CRANKING_V = 9.6
+
+# Each condition of the test, with what its breach does to the reading.
+CONDITIONS: dict[str, str] = {
+    "throttle_open": "throttle closed: the cylinder fills short and reads far too low; hold it "
+    "open, a vacuum slide lifted too, and read again",
+    "choke_off": "choke on: the cylinder fills short and reads low; take it off and read again",
+    "engine_warm": "cold engine: rings and oil seal otherwise than warm; read again warm, or "
+    "compare with cold figures alone",
+    "plugs_out": "the other plugs in: the starter turns slowly and the cylinder reads low",
+}
+
+
+def unmet(i: Any) -> Any:
+    """Return how many of the stated conditions are not met."""
+    count = sum(getattr(i, name) is False for name in CONDITIONS)
+    return count if i.battery_v is None else count + (i.battery_v < LEAST_CRANKING_V)
+
+
+def banded(i: Any) -> bool:
+    """Return whether the rough bands hold for this engine as it was tested."""
+    gear = i.valve_gear in (OVERHEAD, PORTS)
+    open_ = i.throttle_open is not False
+    return i.cycle is not None and gear and i.decompressor == "none" and open_
+
+
+def _uncertain(i: Any, _: Any) -> bool:
+    return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
+
+
+def _active(i: Any, _: Any) -> bool:
+    return bool(i.decompressor_state == condition.ACTIVE)
+
+
+def _fitted(i: Any, _: Any) -> bool:
+    return i.decompressor not in ("none", "unknown") or _active(i, _)
+
+
+def _no_band(i: Any, _: Any) -> bool:
+    return i.expected_kpa is None and not banded(i)
+
+
+def _high(_: Any, o: Any) -> Any:
+    return False if o.ratio is None else GRADES["compression_level"].word(o.ratio) == "high"
+
+
+def _broken(name: str, message: str) -> Notice:
+    return Notice("condition_not_met", name, lambda i, _: getattr(i, name) is False, message)
+
+
+RULES = (
+    Rule(
+        ("decompressor", "decompressor_state"),
+        lambda i: condition.decompressor_contradicts(i.decompressor, i.decompressor_state),
+        "a decompressor of this kind cannot be in that state",
+        "automatic: held off or active; manual: not used; no decompressor: none",
+    ),
+    Rule(
+        ("valve_gear", "cycle"),
+        lambda i: condition.valve_gear_contradicts(i.cycle, i.valve_gear),
+        "engines of this cycle do not have this valve gear",
+        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
+    ),
+    Rule(
+        ("weather_kpa_diff", "air_pressure_kpa_abs"),
+        lambda i: i.weather_kpa_diff > 0,
+        "an air pressure read on the spot has the weather in it",
+        "leave the weather's part out, or give the altitude alone",
+    ),
+    Rule(
+        ("weather_kpa_diff",),
+        lambda i: (i.altitude_m is None) & (i.weather_kpa_diff > 0),
+        "the weather's part belongs to an air pressure worked out from altitude",
+        "give the altitude (0 m at sea level)",
+    ),
+)
+
+NOTICES = (
+    *condition.AIR_PRESSURE_NOTICES,
+    Notice(
+        "decompressor_unknown",
+        "decompressor",
+        _uncertain,
+        "whether a decompressor let pressure off is not known: a sound cylinder then reads low; "
+        "find out before anything is judged",
+    ),
+    Notice(
+        "decompressor_active",
+        "decompressor_state",
+        _active,
+        "not gradeable by level while a decompressor works: do a leak-down, or hold it off",
+    ),
+    Notice(
+        "maker_figure_with_decompressor",
+        "decompressor",
+        _fitted,
+        "the maker's figure may be one with the decompressor at work: ask",
+    ),
+    Notice(
+        "higher_than_expected",
+        "ratio",
+        _high,
+        "a high reading is a finding too: carbon, oil or fuel in the cylinder, or a wrong gasket",
+    ),
+    *(_broken(name, message) for name, message in CONDITIONS.items()),
+    Notice(
+        "condition_not_met",
+        "battery_v",
+        lambda i, _: False if i.battery_v is None else i.battery_v < LEAST_CRANKING_V,
+        "under 9.6 V while cranking a 12 V starter turns too slowly and the cylinder reads low",
+    ),
+    Notice(
+        "throttle_not_stated",
+        "throttle_open",
+        lambda i, _: i.throttle_open is None,
+        "was the throttle held open? Closed, a sound cylinder reads about a third too low",
+    ),
+    Notice(
+        "slow_starter",
+        "starter",
+        lambda i, _: i.starter in ("kick", "rope"),
+        "kick and rope starters are slow: the reading comes out low; pull until it rises no more",
+    ),
+    Notice(
+        "air_filter_fitted",
+        "air_filter_fitted",
+        lambda i, _: i.air_filter_fitted is True,
+        "with the air filter fitted a dirty one lowers the reading: read again without it",
+    ),
+    Notice(
+        "weather_not_counted",
+        "weather_kpa_diff",
+        lambda i, _: (
+            i.altitude_m is not None
+            and i.air_pressure_kpa_abs is None
+            and i.weather_kpa_diff is None
+            and i.gauge_error_pct is not None
+        ),
+        "the air pressure comes from altitude alone and the weather's part (usually ± 2 kPa) is "
+        "not given: the doubt is a little too small",
+    ),
+    Notice(
+        "side_valve_has_no_bands",
+        "valve_gear",
+        lambda i, _: _no_band(i, _) and i.valve_gear == SIDE_VALVE,
+        "the rough bands are not for side-valve engines, where ratios of 5 to 6.5 give a sound "
+        "400 to 700 kPa: work the expected pressure out from the engine's own ratio",
+    ),
+    Notice(
+        "no_expected_pressure",
+        "expected_kpa",
+        lambda i, _: _no_band(i, _) and i.valve_gear != SIDE_VALVE,
+        "neither an expected pressure nor the rough bands grade this reading: give the maker's "
+        "figure, or work the expected pressure out from the ratio",
+    ),
+    Notice(
+        "limit_at_sea_level",
+        "limit_altitude_m",
+        lambda i, _: i.limit_altitude_m is None,
+        "a limit is taken to be stated for sea level, as no other altitude is given for it",
+    ),
+)

@@ -1,0 +1,282 @@
+"""C05: the level of a cranking compression reading."""
+
+import math
+
+import numpy as np
+
+from ringland_service.core import condition, kinds, quantities
+from ringland_service.core.calculations.engine_tests import _test_conditions as conditions
+from ringland_service.core.declare import (
+    Calculation,
+    Check,
+    choice,
+    flag,
+    quantity,
+    record,
+    result,
+)
+from ringland_service.core.formulas import air, readings
+from ringland_service.core.formulas._elementary import root
+from ringland_service.core.limits import GRADES, LIMITS, Limit
+from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.numbers import Number
+from ringland_service.core.uncertainty import Influence, Move
+
+ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
+COMMON = "common practice, no source"
+GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+ROOT3 = math.sqrt(3.0)
+GRADEABLE = {
+    "yes": "the level can be graded",
+    "decompressor_unknown": "graded with reserve: a decompressor may have let pressure off",
+    "decompressor_active": "not gradeable by level: do a leak-down",
+}
+
+
+@record
+class Inputs:
+    """The reading, what it is compared with, its doubt, and the conditions of the test."""
+
+    reading_kpa: Number = quantity(
+        quantities.SETTLED_COMPRESSION, "compression reading once it rises no more, gauge"
+    )
+    expected_kpa: Number | None = quantity(
+        quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
+    )
+    altitude_m: Number | None = quantity(
+        quantities.ALTITUDE, "altitude of the place (geopotential)", default=None
+    )
+    air_pressure_kpa_abs: Number | None = quantity(
+        quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
+    )
+    limit_altitude_m: Number | None = quantity(
+        quantities.ALTITUDE,
+        "altitude that the limit is stated for; absent, sea level",
+        example=0.0,
+        default=None,
+    )
+    gauge_error_pct: Number | None = quantity(
+        quantities.GAUGE_ERROR, "maximum error of the gauge, ± share of the reading", default=None
+    )
+    repeat_kpa_diff: Number | None = quantity(
+        quantities.REPEAT, "how well the reading repeats, ±", default=None
+    )
+    weather_kpa_diff: Number | None = quantity(
+        quantities.WEATHER,
+        "weather's part of an air pressure worked out from altitude, ±",
+        example=0.0,
+        default=None,
+    )
+    cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
+    valve_gear: str = choice(
+        "valve gear", condition.VALVE_GEAR, example="overhead_valves", default=UNKNOWN
+    )
+    decompressor: str = choice(
+        "kind of decompressor", condition.DECOMPRESSOR, example="none", default=UNKNOWN
+    )
+    decompressor_state: str = choice(
+        "decompressor during the test",
+        condition.DECOMPRESSOR_STATE,
+        example="none",
+        default=UNKNOWN,
+    )
+    starter: str | None = choice(
+        "what turns the engine", condition.STARTER, example="electric", default=None
+    )
+    throttle_open: bool | None = flag("throttle held open, a vacuum slide lifted too", default=None)
+    choke_off: bool | None = flag("choke off", default=None)
+    engine_warm: bool | None = flag("engine warm", default=None)
+    plugs_out: bool | None = flag("all plugs out", default=None)
+    air_filter_fitted: bool | None = flag("air filter fitted", default=None, example=False)
+    battery_v: Number | None = quantity(quantities.BATTERY, "battery while cranking", default=None)
+
+
+@record
+class Outputs:
+    """The reading against the expected one, its doubt, and what it would be elsewhere."""
+
+    reading_at_sea_level_kpa: Number = result(
+        "the reading brought to sea level, gauge",
+        kind=kinds.PRESSURE_GAUGE,
+        digits=0,
+        formula="reading_kpa * 101.325 / air_pressure_here_kpa_abs",
+        source=ATMOSPHERE,
+    )
+    reading_at_limit_altitude_kpa: Number = result(
+        "the reading brought to the altitude that the limit is stated for, gauge",
+        kind=kinds.PRESSURE_GAUGE,
+        digits=0,
+        formula="reading_kpa * air_pressure_at_limit_kpa_abs / air_pressure_here_kpa_abs",
+        source=ATMOSPHERE,
+    )
+    air_pressure_here_kpa_abs: Number = result(
+        "air pressure where the test was made, absolute",
+        kind=kinds.PRESSURE_ABSOLUTE,
+        digits=2,
+        basis="as read on the spot, else the standard atmosphere at the altitude, else 101.325",
+        source=ATMOSPHERE,
+    )
+    air_pressure_at_limit_kpa_abs: Number = result(
+        "air pressure at the altitude that the limit is stated for, absolute",
+        kind=kinds.PRESSURE_ABSOLUTE,
+        digits=2,
+        basis="the standard atmosphere at that altitude, else 101.325",
+        source=ATMOSPHERE,
+    )
+    gradeable: str = result(
+        "whether the level can be graded",
+        basis="the kind of decompressor and its state during the test",
+        source=COMMON,
+        choices=GRADEABLE,
+    )
+    unmet_conditions: Number = result(
+        "stated conditions of the test that were not met; each is named in the warnings",
+        digits=0,
+        basis="throttle, choke, warmth, plugs and battery as stated; what is not stated is not "
+        "counted",
+        source=COMMON,
+    )
+    ratio: Number | None = result(
+        "reading over the expected reading",
+        digits=3,
+        formula="reading_kpa / expected_kpa",
+        source=COMMON,
+        default=None,
+    )
+    grade: str | None = result(
+        "level of the reading",
+        basis="steps of the reading over the expected one",
+        source=COMMON,
+        common_practice=True,
+        choices=GRADES["compression_level"].choices,
+        default=None,
+    )
+    gauge_uncertainty_kpa_diff: Number | None = result(
+        "expanded uncertainty of the reading from the gauge alone, k = 2",
+        kind=kinds.PRESSURE_DIFFERENCE,
+        digits=1,
+        formula="2 * reading_kpa * gauge_error_pct / 100 / sqrt(3)",
+        source=GUM,
+        default=None,
+    )
+    reading_uncertainty_kpa_diff: Number | None = result(
+        "expanded uncertainty of the reading from gauge, repeat and weather, k = 2",
+        kind=kinds.PRESSURE_DIFFERENCE,
+        digits=1,
+        basis="2 · √((reading · gauge error / √3)² + (repeat / √3)² + (reading · weather / (√3 · "
+        "air pressure))²), the parts that are given",
+        source=GUM,
+        default=None,
+    )
+
+
+def compute(inputs: Inputs) -> Outputs:
+    """Compare the reading with the expected one and bring it to other air pressures."""
+    reading, expected = inputs.reading_kpa, inputs.expected_kpa
+    here = condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    there = condition.air_pressure_here_kpa(inputs.limit_altitude_m, None)
+    ratio = None if expected is None else readings.level_ratio(reading, expected)
+    gradeable = _gradeable(inputs)
+    graded = ratio is not None and gradeable != "decompressor_active"
+    gauge = _gauge_u_kpa(inputs)
+    parts = [
+        u for u in (gauge, _repeat_u_kpa(inputs), _weather_u_kpa(inputs, here)) if u is not None
+    ]
+    return Outputs(
+        reading_at_sea_level_kpa=air.reading_at_pressure_kpa(reading, here, air.SEA_LEVEL_KPA),
+        reading_at_limit_altitude_kpa=air.reading_at_pressure_kpa(reading, here, there),
+        air_pressure_here_kpa_abs=here,
+        air_pressure_at_limit_kpa_abs=there,
+        gradeable=gradeable,
+        unmet_conditions=conditions.unmet(inputs),
+        ratio=ratio,
+        grade=GRADES["compression_level"].word(ratio) if ratio is not None and graded else None,
+        gauge_uncertainty_kpa_diff=None if gauge is None else 2.0 * gauge,
+        reading_uncertainty_kpa_diff=2.0 * root(sum(u * u for u in parts)) if parts else None,
+    )
+
+
+def _gradeable(inputs: Inputs) -> str:
+    kind, state = inputs.decompressor, inputs.decompressor_state
+    if state == condition.ACTIVE:
+        return "decompressor_active"
+    return "decompressor_unknown" if condition.decompressor_uncertain(kind, state) else "yes"
+
+
+def _gauge_u_kpa(inputs: Inputs) -> Number | None:
+    error = inputs.gauge_error_pct
+    return None if error is None else inputs.reading_kpa * error / 100 / ROOT3
+
+
+def _repeat_u_kpa(inputs: Inputs) -> Number | None:
+    return None if inputs.repeat_kpa_diff is None else inputs.repeat_kpa_diff / ROOT3
+
+
+def _weather_u_kpa(inputs: Inputs, air_kpa: Number) -> Number | None:
+    """Return what the weather's part of the air pressure leaves open in the reading."""
+    weather = inputs.weather_kpa_diff
+    if weather is None or inputs.air_pressure_kpa_abs is not None:
+        return None
+    return inputs.reading_kpa * weather / (ROOT3 * air_kpa)
+
+
+def influences(inputs: Inputs) -> list[Influence]:
+    """Return the doubt that gauge, repeat and weather bring into the inputs."""
+    on_reading = (Move(("reading_kpa",), quantities.SETTLED_COMPRESSION.span),)
+    found = [
+        Influence(name, u, on_reading)
+        for name, u in (("gauge", _gauge_u_kpa(inputs)), ("repeat", _repeat_u_kpa(inputs)))
+        if u is not None and np.any(u)
+    ]
+    return found + _weather_influence(inputs)
+
+
+def _weather_influence(inputs: Inputs) -> list[Influence]:
+    """Return the weather as a doubt of altitude, which moves the expected pressure with it."""
+    altitude, weather = inputs.altitude_m, inputs.weather_kpa_diff
+    if altitude is None or weather is None or not np.any(weather):
+        return []
+    pressure = air.altitude_pressure_kpa(altitude)
+    # Hydrostatics of the standard atmosphere: dp/dh = -p g / (R T).
+    kelvin = air.SEA_LEVEL_K - air.LAPSE_K_PER_M * altitude
+    per_m = -air.GRAVITY_M_PER_S2 / (air.GAS_CONSTANT_J_PER_KG_K * kelvin)
+    moves = [Move(("altitude_m",), quantities.ALTITUDE.span)]
+    if inputs.expected_kpa is not None:
+        by = inputs.expected_kpa * per_m
+        moves.append(Move(("expected_kpa",), quantities.EXPECTED.span, by))
+    return [Influence("weather", weather / ROOT3 / (-per_m * pressure), tuple(moves))]
+
+
+def _band(inputs: Inputs, outputs: Outputs) -> Limit | None:
+    if inputs.expected_kpa is not None or not conditions.banded(inputs):
+        return None
+    there = outputs.air_pressure_at_limit_kpa_abs
+    return LIMITS[f"compression.{inputs.cycle}"].limit(there / air.SEA_LEVEL_KPA)
+
+
+CALCULATION = Calculation(
+    name="compression-level",
+    number="C05",
+    stage="engine_tests",
+    title="Cranking compression: grading the level",
+    summary="A compression reading against the pressure expected here, and against a limit at the "
+    "altitude that it is stated for. The maker's minimum wins. Peaks of the starter current say "
+    "nothing of the level.",
+    inputs=Inputs,
+    outputs=Outputs,
+    compute=compute,
+    influences=influences,
+    checks=(
+        Check(
+            "compression_reading",
+            "reading_at_limit_altitude_kpa",
+            "compression, brought to the altitude of its limit",
+            "read the air pressure on the spot, use a gauge of known error, and repeat the "
+            "reading; a leak-down does not depend on the level",
+            _band,
+        ),
+    ),
+    rules=conditions.RULES,
+    notices=conditions.NOTICES,
+    cautions=("compression_test", "fuel"),
+)

@@ -1,0 +1,19 @@
+"""What a rod must be for its stroke, for the calculations on the crank."""
+
+from ringland_service.core.declare import Notice, Rule
+
+ROD_RULES = (
+    Rule(
+        ("rod_mm", "stroke_mm"),
+        lambda i: i.rod_mm < i.stroke_mm / 2 + 1.0,
+        "the crank cannot turn over with a rod that short",
+        "a rod longer than half the stroke; usual are 1.3 to 2.6 times the stroke",
+    ),
+)
+
+ROD_NOTICE = Notice(
+    "rod_unusual",
+    "rod_mm",
+    lambda i, _: (i.rod_mm < 1.3 * i.stroke_mm) | (i.rod_mm > 2.6 * i.stroke_mm),
+    "rod outside the usual 1.3 to 2.6 times the stroke: check both, centre to centre",
+)

@@ -1,0 +1,18 @@
+"""Warnings and cautions as data."""
+
+from dataclasses import dataclass
+
+from ringland_service.core.limits import read_table
+
+
+@dataclass(frozen=True)
+class Warned:
+    """A warning in an answer: a stable code, the field it concerns, and the message."""
+
+    code: str
+    field: str
+    message: str
+
+
+CAUTIONS: dict[str, str] = {row["step"]: row["caution"] for row in read_table("cautions")}
+FIRST = "The maker's manual, local codes and licensed practice come first."

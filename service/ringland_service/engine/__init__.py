@@ -1,0 +1,1 @@
+"""One question end to end: understood inputs, compute, doubt, checks, answer."""

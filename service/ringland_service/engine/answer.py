@@ -1,0 +1,57 @@
+"""The answer to one question: results, their doubt, verdicts, warnings, cautions."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from ringland_service.core.declare import Calculation, Check
+from ringland_service.core.errors import CoreError
+from ringland_service.core.kinds import Kind
+from ringland_service.core.limits import Limit
+from ringland_service.core.notices import Warned
+from ringland_service.core.verdicts import Judged, narrower_than_guard
+
+
+class Refused(Exception):
+    """A question that cannot be answered; carries every fault found."""
+
+    def __init__(self, faults: Sequence[CoreError]) -> None:
+        super().__init__("; ".join(map(str, faults)))
+        self.faults = tuple(faults)
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """A verdict with all that stands behind it; numbers in the canonical unit of ``kind``."""
+
+    check: Check
+    kind: Kind | None
+    digits: int | None
+    value: Any
+    u: Any
+    limit: Limit
+    rule: str
+    judged: Judged
+    word: Any
+
+    @property
+    def advice(self) -> str:
+        """What would settle a verdict that is too close to call."""
+        if narrower_than_guard(self.u or 0.0, self.limit, self.rule):
+            return f"the limits are closer together than twice the doubt: {self.check.settle}"
+        if self.judged.margin == 0:
+            return "the value stands on its limit: no measurement will settle it alone"
+        return self.check.settle
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What one calculation answers."""
+
+    calculation: Calculation
+    inputs: Any
+    outputs: Any
+    u: Mapping[str, Any] = field(default_factory=dict)
+    verdicts: tuple[Verdict, ...] = ()
+    warnings: tuple[Warned, ...] = ()
+    cautions: tuple[str, ...] = ()

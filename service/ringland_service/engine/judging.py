@@ -1,0 +1,69 @@
+"""Which limit judges which value, and the verdict that follows."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+import numpy as np
+
+from ringland_service.core.declare import Calculation, Check, asked, declared
+from ringland_service.core.fields import Field, QuantityField, ResultField
+from ringland_service.core.kinds import Kind
+from ringland_service.core.limits import Limit
+from ringland_service.core.verdicts import CLOSE, FAIL, judge
+from ringland_service.engine.answer import Verdict
+from ringland_service.engine.question import Question
+
+
+def judged_field(calculation: Calculation, name: str) -> tuple[Kind | None, int | None]:
+    """Return kind and digits of the result or input that a check judges."""
+    outputs = declared(calculation.outputs)
+    judged: Field = outputs[name] if name in outputs else asked(calculation.inputs)[name]
+    if isinstance(judged, ResultField):
+        return judged.kind, judged.digits
+    if isinstance(judged, QuantityField):
+        return judged.type.kind, judged.type.digits
+    return None, None
+
+
+def limit_in_force(check: Check, question: Question, inputs: Any, outputs: Any) -> Limit | None:
+    """Return the request's limit, else the default one, else None."""
+    limit = question.limits.get(check.name)
+    if limit is None and check.default is not None:
+        limit = check.default(inputs, outputs)
+        if limit and not question.defaults and limit.standing == "common_practice":
+            return None
+    if limit is None or (limit.low is None and limit.high is None):
+        return None
+    return limit
+
+
+def value_judged(check: Check, inputs: Any, outputs: Any) -> Any:
+    """Return the value that a check judges: a result, or an input."""
+    holder = outputs if hasattr(outputs, check.value) else inputs
+    return getattr(holder, check.value)
+
+
+def verdicts(
+    calculation: Calculation, question: Question, outputs: Any, u: Mapping[str, Any]
+) -> Iterator[Verdict]:
+    """Yield the verdict of each check that has a value and a limit."""
+    for check in calculation.checks:
+        limit = limit_in_force(check, question, question.inputs, outputs)
+        value = value_judged(check, question.inputs, outputs)
+        if limit is None or value is None:
+            continue
+        doubt = u.get(check.value)
+        rule = question.rule if doubt is not None else "simple"
+        judged = judge(value, doubt, limit, rule)
+        kind, digits = judged_field(calculation, check.value)
+        word = _word(check, judged.verdict)
+        yield Verdict(check, kind, digits, value, doubt, limit, rule, judged, word)
+
+
+def _word(check: Check, verdict: Any) -> Any:
+    """Return the word of the verdict; where doubt means fail, too close is a fail."""
+    if not check.doubt_fails:
+        return verdict
+    if isinstance(verdict, str):
+        return FAIL if verdict == CLOSE else verdict
+    return np.where(verdict == CLOSE, FAIL, verdict)

@@ -1,0 +1,121 @@
+"""What an answer warns of: unusual readings, the calculation's own notices, doubt."""
+
+from collections.abc import Iterator, Sequence
+from functools import cache
+from typing import Any
+
+import numpy as np
+
+from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.fields import (
+    Field,
+    NumberField,
+    QuantityField,
+    ResultField,
+    SectionField,
+)
+from ringland_service.core.notices import Warned
+from ringland_service.core.uncertainty import Influence, undecided
+from ringland_service.engine.answer import Verdict
+
+NOT_STATED = "no uncertainty was stated, so the value alone decides (rule simple)"
+WITHIN_DOUBT = "the leading readings lie within their doubt: which of them leads is not settled"
+
+
+def public_field(calculation: Calculation, name: str) -> str:
+    """Return the public name of an input or a result."""
+    known = {**declared(calculation.outputs), **asked(calculation.inputs)}
+    return known[name].public(name) if name in known else name
+
+
+@cache
+def _watched(record: type) -> tuple[tuple[str, Field], ...]:
+    """Return the fields that have usual bounds, and the sections that may hold some."""
+    return tuple(
+        (name, f)
+        for name, f in asked(record).items()
+        if isinstance(f, SectionField)
+        or (isinstance(f, (QuantityField, NumberField)) and any(_bounds(f)[:2]))
+    )
+
+
+def _usual(inputs: Any, prefix: str = "") -> Iterator[tuple[Warned, Any]]:
+    """Yield each possible warning of the usual bounds, with whether it holds (or where)."""
+    for name, f in _watched(type(inputs)):
+        value = getattr(inputs, name)
+        if value is None:
+            continue
+        if isinstance(f, SectionField):
+            yield from _usual(value, f"{prefix}{name}.")
+        elif isinstance(f, (QuantityField, NumberField)):
+            yield from _against_bounds(prefix + f.public(name), f, value)
+
+
+def _bounds(f: QuantityField | NumberField) -> tuple[float | None, float | None, str]:
+    if isinstance(f, QuantityField):
+        return f.type.warn_low, f.type.warn_high, " " + f.type.kind.unit
+    return f.warn_low, f.warn_high, ""
+
+
+def _against_bounds(
+    name: str, f: QuantityField | NumberField, value: Any
+) -> Iterator[tuple[Warned, Any]]:
+    low, high, unit = _bounds(f)
+    least, most = value, value
+    if isinstance(value, tuple):
+        given = [v for v in value if v is not None]
+        least, most = min(given), max(given)
+    for bound, word in ((low, "below"), (high, "above")):
+        if bound is None:
+            continue
+        outside = least < bound if word == "below" else most > bound
+        if outside is not False:
+            message = f"{f.words}: {word} the usual {bound:g}{unit}; check the reading and its unit"
+            yield Warned("outside_usual", name, message), outside
+
+
+def _noticed(calculation: Calculation, inputs: Any, outputs: Any) -> Iterator[tuple[Warned, Any]]:
+    for notice in calculation.notices:
+        name = public_field(calculation, notice.field)
+        yield Warned(notice.code, name, notice.message), notice.when(inputs, outputs)
+
+
+def noticed(calculation: Calculation, inputs: Any, outputs: Any) -> list[Warned]:
+    """Return the warnings of one answer, of bounds and of the calculation itself."""
+    possible = (*_usual(inputs), *_noticed(calculation, inputs, outputs))
+    return [warned for warned, holds in possible if holds]
+
+
+def noticed_rows(
+    calculation: Calculation, inputs: Any, outputs: Any, count: int
+) -> Iterator[tuple[Warned, list[int]]]:
+    """Yield the same warnings for a column, each with the rows that it holds for."""
+    for warned, where in (*_usual(inputs), *_noticed(calculation, inputs, outputs)):
+        rows = np.flatnonzero(np.broadcast_to(np.asarray(where), count)).tolist()
+        if rows:
+            yield warned, rows
+
+
+@cache
+def _extremes(calculation: Calculation) -> tuple[str, ...]:
+    return tuple(
+        name
+        for name, f in declared(calculation.outputs).items()
+        if isinstance(f, ResultField) and f.extreme
+    )
+
+
+def doubt_notices(
+    calculation: Calculation,
+    inputs: Any,
+    influences: Sequence[Influence],
+    passed: Sequence[Verdict],
+) -> Iterator[Warned]:
+    """Yield what doubt calls for: none stated, or readings that lie within it."""
+    for name in dict.fromkeys(v.check.value for v in passed if v.u is None):
+        yield Warned("no_uncertainty_stated", public_field(calculation, name), NOT_STATED)
+    names = _extremes(calculation)
+    if names and influences:
+        for name, open_ in undecided(calculation.compute, inputs, influences, names).items():
+            if open_:
+                yield Warned("readings_within_doubt", public_field(calculation, name), WITHIN_DOUBT)

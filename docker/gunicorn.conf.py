@@ -4,17 +4,17 @@ Every figure that a site may want to change is an environment variable; a bad on
 and is named. The server stands behind a buffering proxy (``nginx.conf``): a thread worker gives a
 thread to each client that trickles its request, and no timeout here takes that thread back.
 
-==============================  ===========================  =====================================
-Variable                        Default                      Meaning
-==============================  ===========================  =====================================
-``RINGLAND_BIND``               ``0.0.0.0:8000``             Address and port to listen on
-``RINGLAND_WORKERS``            CPUs open to this process    Worker processes
-``RINGLAND_THREADS``            4                            Threads in each worker
-``RINGLAND_TIMEOUT_S``          30                           Silence after which a worker is killed
-``RINGLAND_GRACEFUL_TIMEOUT_S`` 25                           Time to finish requests on SIGTERM
-``RINGLAND_FORWARDED_ALLOW_IPS`` ``127.0.0.1,::1``           Proxies whose scheme header is believed
-``RINGLAND_SERVER_ACCESS_LOG``  off                          File, or ``-`` for standard output
-==============================  ===========================  =====================================
+================================  =========================  =======================================
+Variable                          Default                    Meaning
+================================  =========================  =======================================
+``RINGLAND_BIND``                 ``0.0.0.0:8000``           Address and port to listen on
+``RINGLAND_WORKERS``              CPUs open to this process  Worker processes
+``RINGLAND_THREADS``              4                          Threads in each worker
+``RINGLAND_TIMEOUT_S``            30                         Silence after which a worker is killed
+``RINGLAND_GRACEFUL_TIMEOUT_S``   25                         Time to finish requests on SIGTERM
+``RINGLAND_FORWARDED_ALLOW_IPS``  ``127.0.0.1,::1``          Proxies whose scheme header is believed
+``RINGLAND_SERVER_ACCESS_LOG``    off                        File, or ``-`` for standard output
+================================  =========================  =======================================
 """
 
 import os

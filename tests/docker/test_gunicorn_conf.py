@@ -164,6 +164,7 @@ def test_unread_bodies_are_taken_as_large_as_the_proxy_lets_through() -> None:
     assert runpy.run_path(str(CONF))["_LARGEST_BODY_BYTES"] == int(allowed_mib) * 2**20
 
 
+# One worker: a second could still be starting, and would learn of the stop only by the timeout.
 def test_answers_and_stops_cleanly_without_a_home(app_dir: Path) -> None:
     with running(app_dir, RINGLAND_WORKERS="1") as (server, port):
         assert get(port) == (200, b"http")

@@ -239,6 +239,10 @@ def _limit_column(
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
         raise fail(Fault("unknown_field", "no such limit here", allowed))
     kind = kinds[check]
+    if kind is not None:
+        read_unit(column, kind)
+    keys = {"values"} if kind is None else {"values", "unit"}
+    check_keys(column, frozenset(keys), RIGHT_COLUMN)
     values: list[Any] = [None] * draft.count
     for row, value in enumerate(column["values"]):
         given = value if kind is None else {"value": value, "unit": column.get("unit")}

@@ -9,10 +9,9 @@ from ringland_service.api.render import shown_digits, shown_unit
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import ResultField
+from ringland_service.core.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.kinds import Kind
 from ringland_service.engine.columns import ColumnAnswer
-from ringland_service.engine.judging import judged_field
 from ringland_service.engine.single import cautions_of
 
 
@@ -38,12 +37,31 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
         values = found.results.get(name)
         if values is None or not isinstance(field, ResultField):
             continue
-        shown[field.public(name)] = column(values, field.kind, field.digits, system)
-        if name in found.u:
+        public = field.public(name)
+        shown[public] = result_column(values, field, system)
+        if name in found.u and field.kind is not None:
             doubts = [None if not u else 2.0 * u for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
-            shown[field.public(name)]["uncertainties"] = doubted["values"]
+            shown[public]["uncertainties"] = doubted["values"]
     return shown
+
+
+def result_column(values: list[Any], field: ResultField, system: str) -> dict[str, Any]:
+    """Return one result column; of quantities of any kind, in the unit of its first row."""
+    first = next((v for v in values if isinstance(v, Quantified)), None)
+    if first is None:
+        return column(values, field.kind, field.digits, system)
+    unit = first.unit
+    numbers = [_in_unit(v, unit) for v in values]
+    return {"values": numbers, "unit": unit.symbol, "digits": 6}
+
+
+def _in_unit(value: Any, unit: UnitGiven) -> Any:
+    if value is None:
+        return None
+    if isinstance(value.value, tuple):
+        return [float(one / float(unit.ratio)) for one in value.value]
+    return float((value.value - unit.offset) / float(unit.ratio))
 
 
 def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
@@ -53,7 +71,7 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
         rows = found.verdicts.get(check.name)
         if rows is None:
             continue
-        kind, digits = judged_field(found.calculation, check.value)
+        kind, digits = rows.kind, rows.digits
         doubts = [None if not u else 2.0 * u for u in rows.u]
         shown[check.name] = {
             "verdict": rows.verdict,

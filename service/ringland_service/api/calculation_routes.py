@@ -153,16 +153,15 @@ def picked(found: dict[str, Any], pick: str) -> str:
     Faulty
         Where there is no such result.
     """
-    verdicts = {v["check"]: v["verdict"] for v in found["verdicts"]}
-    if pick in verdicts:
-        return str(verdicts[pick])
     value: Any = found["result"]
     for name in pick.split("."):
         value = value.get(name) if isinstance(value, dict) else None
     if isinstance(value, dict):
         value = value.get("value")
+    verdicts = {v["check"]: v["verdict"] for v in found["verdicts"]}
+    value = verdicts.get(pick) if value is None else value
     if value is None or isinstance(value, (dict, list)):
-        allowed = sorted([*found["result"], *verdicts])
+        allowed = sorted({*found["result"], *verdicts})
         detail = f"no single result {pick[:40]!r} in this answer"
         raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick")])
-    return text.plain(value) if isinstance(value, float) else text.shown(value)
+    return text.plain(value) if isinstance(value, float) else str(value)

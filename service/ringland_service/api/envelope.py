@@ -78,7 +78,7 @@ def read_limit(kind: Kind | None, given: Any) -> Limit:
         for side in ("low", "high")
     )
     if low is None and high is None:
-        raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT))
+        raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT, 422))
     if low is not None and high is not None and low > high:
         raise fail(Fault("contradiction", "low is above high", None, 422))
     standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
@@ -119,12 +119,21 @@ class InstrumentField(ma.Field[Instrument]):
             figures = {k: v for k, v in row.items() if k not in {"kind", "words"}}
         for name in self.FIGURES:
             if name in value:
-                figures |= nested(name, figure, name, value[name])
+                figures |= nested(name, _of_one_kind, figures.get("reads"), name, value[name])
         if not figures:
             raise fail(Fault("missing_field", "give a kind, or a figure such as max_error"))
         if "set_in" in value:
             figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
         return Instrument(id=nested("id", NAME.deserialize, value["id"]), **figures)
+
+
+def _of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:
+    """Return one figure; all figures of an instrument are of the kind that it reads."""
+    found = figure(name, given)
+    if reads and found.get("reads", reads) != reads:
+        detail = f"this instrument reads {reads}, not {found['reads']}"
+        raise fail(Fault("wrong_instrument", detail, None, 422).under("unit"))
+    return found
 
 
 def figure(name: str, given: Any) -> dict[str, Any]:
@@ -151,7 +160,7 @@ FIGURE_KINDS = {
     "temperature_difference": "temperature",
 }
 KIND = Choice(tuple(TYPICAL))
-NAME = Text(40)
+NAME = Text(40, shortest=1)
 
 
 class MeasuringField(ma.Field[Measuring]):
@@ -174,11 +183,24 @@ class MeasuringField(ma.Field[Measuring]):
         by_id = {instrument.id: instrument for instrument in instruments}
         if len(by_id) < len(instruments):
             raise fail(Fault("contradiction", "two instruments have one id", None, 422))
+        for i, instrument in enumerate(instruments):
+            nested("instruments", nested, i, nested, "set_in", check_setting, instrument, by_id)
         each = nested("readings_each", self.EACH.deserialize, value.get("readings_each", 1))
         doubt = None
         if "temperature_doubt" in value:
             doubt = nested("temperature_doubt", temperature_doubt, value["temperature_doubt"])
         return Measuring(by_id, each, doubt)
+
+
+def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
+    """Refuse a setting in an instrument that is unknown, itself set in another, or this one."""
+    if instrument.set_in is None:
+        return
+    other = by_id.get(instrument.set_in)
+    if other is None or other.set_in is not None:
+        detail = f"{instrument.set_in!r} is no instrument here that stands on its own"
+        allowed = sorted(name for name, i in by_id.items() if i.set_in is None)
+        raise fail(Fault("unknown_instrument", detail, allowed, 422))
 
 
 def temperature_doubt(given: Any) -> float:

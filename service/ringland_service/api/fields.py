@@ -68,14 +68,16 @@ class Choice(fields.Field[str]):
 class Text(fields.Field[str]):
     """A text up to a length."""
 
-    def __init__(self, longest: int, **kwargs: Any) -> None:
+    def __init__(self, longest: int, shortest: int = 0, **kwargs: Any) -> None:
         super().__init__(**kwargs)
+        self.shortest = shortest
         self.longest = longest
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> str:
         if not isinstance(value, str):
             raise fail(Fault("wrong_type", f"not a text: {show(value)}", "a text"))
-        if len(value) > self.longest:
-            detail = f"a text of {len(value)} characters; at most {self.longest}"
-            raise fail(Fault("out_of_bounds", detail, {"longest": self.longest}, 422))
+        if not self.shortest <= len(value) <= self.longest:
+            allowed = {"shortest": self.shortest, "longest": self.longest}
+            detail = f"a text of {len(value)} characters; {self.shortest} to {self.longest} fit"
+            raise fail(Fault("out_of_bounds", detail, allowed, 422))
         return value

@@ -229,6 +229,14 @@ class AnyRead:
     uncertainty: float | None
 
 
+@dataclass(frozen=True)
+class UnitRead:
+    """A unit whose kind is not settled yet."""
+
+    symbol: str
+    kinds: tuple[Kind, ...]
+
+
 LARGEST = 1e9
 SMALLEST_DOUBT = 1e-9
 
@@ -271,10 +279,8 @@ def any_unit(symbol: Any) -> tuple[str, tuple[Kind, ...]]:
     return symbol, found
 
 
-class UnitSymbol(fields.Field[tuple[str, tuple[Kind, ...]]]):
+class UnitSymbol(fields.Field[UnitRead]):
     """A unit symbol of any kind."""
 
-    def _deserialize(
-        self, value: Any, attr: Any, data: Any, **kwargs: Any
-    ) -> tuple[str, tuple[Kind, ...]]:
-        return any_unit(value)
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> UnitRead:
+        return UnitRead(*any_unit(value))

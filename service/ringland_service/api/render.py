@@ -15,6 +15,7 @@ from ringland_service.core.fields import (
     UnitField,
 )
 from ringland_service.core.kinds import Kind
+from ringland_service.core.significant import decimals, significant_digits
 from ringland_service.core.verdicts import CLOSE
 from ringland_service.engine.answer import Answer, Verdict
 from ringland_service.units import Unit, canonical_unit, us_unit
@@ -69,10 +70,11 @@ def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any
     """Return a quantity of any kind in the unit that it was given in."""
     unit = value.unit
     factor = float(unit.ratio)
+    number = float((value.value - unit.offset) / factor)
     found: dict[str, Any] = {
-        "value": float((value.value - unit.offset) / factor),
+        "value": number,
         "unit": unit.symbol,
-        "digits": 6,
+        "digits": decimals(number, significant_digits(value.given) + 1),
     }
     if u is not None:
         found["uncertainty"] = float(2.0 * u / factor)
@@ -88,8 +90,11 @@ def _kind_of(field: Field, inputs: Any) -> Kind | None:
     return field.type.kind if isinstance(field, QuantityField) else None
 
 
-def _digits_of(field: Field) -> int | None:
+def _digits_of(field: Field, inputs: Any) -> int | None:
     if isinstance(field, ResultField):
+        if field.kind_of:
+            of: Quantified = getattr(inputs, field.kind_of)
+            return decimals(of.value, significant_digits(of.given) + 1)
         return field.digits
     return field.type.digits if isinstance(field, QuantityField) else None
 
@@ -104,8 +109,8 @@ def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> 
     if kind is None:
         return _plain(field, value)
     if isinstance(value, tuple):
-        return listed(value, kind, _digits_of(field), system, u)
-    return quantity(value, kind, _digits_of(field), system, u)
+        return listed(value, kind, _digits_of(field, inputs), system, u)
+    return quantity(value, kind, _digits_of(field, inputs), system, u)
 
 
 def _records(field: SectionField | RecordsField, value: Any, system: str) -> Any:

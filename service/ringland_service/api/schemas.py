@@ -8,13 +8,12 @@ from marshmallow import fields as ma
 
 from ringland_service.api import fields
 from ringland_service.api import quantity_fields as quantities
+from ringland_service.api.any_kind import settle_kinds
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import asked, defaults
-from ringland_service.core.fields import Field, Quantified, SectionField, UnitGiven
-from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.core.fields import Field, SectionField
 from ringland_service.engine.question import Path, Stated
-from ringland_service.units import unit
 
 MISSING = "\0missing"
 UNKNOWN = "\0unknown"
@@ -217,7 +216,7 @@ def understand_some(
         else:
             values[name], inner = _inner_record(known[name], value)
             doubts |= {(name, *path): stated for path, stated in inner.items()}
-    _settle_kinds(known, values, doubts)
+    settle_kinds(record, values, doubts)
     return values, doubts
 
 
@@ -228,61 +227,3 @@ def _inner_record(field: Field, value: Any) -> tuple[Any, dict[Path, Stated]]:
     if isinstance(field, declared.RecordsField):
         return tuple(understand(field.record, item)[0] for item in value), {}
     return value, {}
-
-
-def _settle_kinds(
-    known: dict[str, Field], values: dict[str, Any], doubts: dict[Path, Stated]
-) -> None:
-    """Settle the one kind of all quantities of any kind in a record; the first common one."""
-    asked_kind = values.get("kind")
-    open_ = {
-        n: v for n, v in values.items() if isinstance(v, (quantities.AnyRead, tuple)) and _any(v)
-    }
-    if not open_:
-        return
-    common = _common({n: _kinds(v) for n, v in open_.items()}, asked_kind, known)
-    for name, value in open_.items():
-        kind = common[name]
-        if isinstance(value, quantities.AnyRead):
-            measure = unit(kind, value.symbol)
-            given = UnitGiven(value.symbol, kind, measure.ratio, measure.offset)
-            values[name] = Quantified(measure.to_canonical(value.number), given, value.number)
-            if value.uncertainty is not None:
-                doubts[(name,)] = Stated(uncertainty=value.uncertainty * measure.factor)
-        else:
-            measure = unit(kind, value[0])
-            values[name] = UnitGiven(value[0], kind, measure.ratio, measure.offset)
-
-
-def _any(value: Any) -> bool:
-    return isinstance(value, quantities.AnyRead) or (
-        len(value) == 2 and isinstance(value[1], tuple) and isinstance(value[1][0], Kind)
-    )
-
-
-def _kinds(value: Any) -> tuple[Kind, ...]:
-    return value.kinds if isinstance(value, quantities.AnyRead) else value[1]
-
-
-PRESSURES = {"pressure_gauge", "pressure_absolute"}
-
-
-def _common(
-    kinds: dict[str, tuple[Kind, ...]], asked_kind: str | None, known: dict[str, Field]
-) -> dict[str, Kind]:
-    shared = [k for k in next(iter(kinds.values())) if all(k in v for v in kinds.values())]
-    if asked_kind is not None:
-        shared = [k for k in shared if k.name == asked_kind]
-        wanted = KINDS[asked_kind].name.replace("_", " ")
-    if shared:
-        return dict.fromkeys(kinds, shared[0])
-    pressures = {n: [k for k in v if k.name in PRESSURES] for n, v in kinds.items()}
-    if asked_kind is None and all(pressures.values()):
-        return {n: v[0] for n, v in pressures.items()}
-    first, *rest = (known[name].public(name) for name in kinds)
-    detail = (
-        f"{first} and {', '.join(rest)} are not quantities of one kind"
-        if rest
-        else (f"{first} is not a {wanted}")
-    )
-    raise Faulty([Fault("kinds_differ", detail, None, 422, f"/{first}")])

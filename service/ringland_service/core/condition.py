@@ -133,7 +133,7 @@ AIR_PRESSURE_NOTICES: tuple[Notice, ...] = (
         "altitude and air pressure both given: the air pressure on the spot is used",
     ),
     Notice(
-        "air_pressure_against_altitude",
+        "pressure_not_of_this_altitude",
         "air_pressure_kpa_abs",
         _apart,
         "more than 6 kPa from the pressure of that altitude: weather reports give the pressure "

@@ -262,3 +262,12 @@ ALPHA = QuantityType(
     7,
     instrument="table",
 )
+TEMPERATURE_DOUBT = QuantityType(
+    "temperature_doubt",
+    kinds.TEMPERATURE_DIFFERENCE,
+    0.001,
+    20,
+    "standard uncertainty of a part's temperature",
+    1.0,
+    1,
+)

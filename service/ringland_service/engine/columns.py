@@ -8,12 +8,15 @@ others are computed, and nothing is dropped or reordered.
 import dataclasses
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, Rule
+from ringland_service.core.declare import Calculation, Rule, declared
 from ringland_service.core.errors import CoreError, OutOfBounds
+from ringland_service.core.fields import Field, Quantified, ResultField, UnitGiven
+from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
@@ -61,8 +64,10 @@ class Rows:
 
 @dataclass
 class RowVerdicts:
-    """The verdicts of one check, a column a member."""
+    """The verdicts of one check, a column a member; numbers in the canonical unit of ``kind``."""
 
+    kind: Kind | None
+    digits: int | None
     verdict: list[Any]
     value: list[Any]
     margin: list[Any]
@@ -228,7 +233,7 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
     empty: list[Any] = [None] * found.count
     column = found.verdicts.setdefault(
         verdict.check.name,
-        RowVerdicts(list(empty), list(empty), list(empty), list(empty), list(empty)),
+        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(5))),
     )
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
@@ -267,12 +272,20 @@ def _answer_singly(
             found.problems[row] = list(refused.faults)
 
 
+def _with_kind(of: Field, value: Any, inputs: Any) -> Any:
+    """Return a result with its kind beside it where only the inputs know the kind."""
+    if not isinstance(of, ResultField) or not of.kind_of:
+        return value
+    kind = getattr(inputs, of.kind_of).kind
+    return Quantified(value, UnitGiven(kind.unit, kind, Fraction(1), 0.0))
+
+
 def put_answer(found: ColumnAnswer, single: Answer, row: int) -> None:
     """Put the answer of one row into the columns."""
-    for result in dataclasses.fields(single.outputs):
-        value = getattr(single.outputs, result.name)
+    for name, field_ in declared(single.calculation.outputs).items():
+        value = getattr(single.outputs, name)
         if value is not None:
-            found.put(found.results, result.name, [row], [value])
+            found.put(found.results, name, [row], [_with_kind(field_, value, single.inputs)])
     for name, doubted in single.u.items():
         if hasattr(single.outputs, name):
             found.put(found.u, name, [row], [doubted])

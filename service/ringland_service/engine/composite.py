@@ -116,7 +116,8 @@ def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, .
 def known_values(inputs: Any, doubts: Mapping[Path, Stated], path: Path = ()) -> dict[str, Known]:
     """Return the values given, by field name; the fields of a section by their own names too."""
     found: dict[str, Known] = {}
-    for name, f in asked(type(inputs)).items():
+    record: type = type(inputs)
+    for name, f in asked(record).items():
         value = getattr(inputs, name)
         if value is None:
             continue

@@ -6,19 +6,25 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, Check, asked, declared
-from ringland_service.core.fields import Field, QuantityField, ResultField
+from ringland_service.core.fields import Field, Quantified, QuantityField, ResultField
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
+from ringland_service.core.significant import decimals, significant_digits
 from ringland_service.core.verdicts import CLOSE, FAIL, judge
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Question
 
 
-def judged_field(calculation: Calculation, name: str) -> tuple[Kind | None, int | None]:
+def judged_field(
+    calculation: Calculation, name: str, inputs: Any
+) -> tuple[Kind | None, int | None]:
     """Return kind and digits of the result or input that a check judges."""
     outputs = declared(calculation.outputs)
     judged: Field = outputs[name] if name in outputs else asked(calculation.inputs)[name]
     if isinstance(judged, ResultField):
+        if judged.kind_of:
+            of: Quantified = getattr(inputs, judged.kind_of)
+            return of.kind, decimals(of.value, significant_digits(of.given) + 1)
         return judged.kind, judged.digits
     if isinstance(judged, QuantityField):
         return judged.type.kind, judged.type.digits
@@ -55,7 +61,7 @@ def verdicts(
         doubt = u.get(check.value)
         rule = question.rule if doubt is not None else "simple"
         judged = judge(value, doubt, limit, rule)
-        kind, digits = judged_field(calculation, check.value)
+        kind, digits = judged_field(calculation, check.value, question.inputs)
         word = _word(check, judged.verdict)
         yield Verdict(check, kind, digits, value, doubt, limit, rule, judged, word)
 

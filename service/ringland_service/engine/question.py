@@ -7,7 +7,12 @@ from typing import Any
 from ringland_service.core import quantities
 from ringland_service.core.declare import asked
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.fields import QuantityField, ReadingsField, SectionField
+from ringland_service.core.fields import (
+    AnyQuantityField,
+    QuantityField,
+    ReadingsField,
+    SectionField,
+)
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument, Measured, influences
 from ringland_service.core.uncertainty import Influence, Move, value_at
@@ -59,6 +64,11 @@ class Question:
     measuring: Measuring = field(default_factory=Measuring)
 
 
+def any_quantities(record: type) -> tuple[str, ...]:
+    """Return the fields of a record that take a quantity of any kind."""
+    return tuple(n for n, f in asked(record).items() if isinstance(f, AnyQuantityField))
+
+
 def quantity_fields(record: type, path: Path = ()) -> Iterator[tuple[Path, QuantityField]]:
     """Yield every quantity of a record, and of its sections, with its path."""
     for name, declared_field in asked(record).items():
@@ -96,7 +106,9 @@ def stated_influences(question: Question) -> list[Influence]:
         return []
     found: list[Influence] = []
     measured: list[Measured] = []
-    for path, declared_field in quantity_fields(type(question.inputs)):
+    record: type = type(question.inputs)
+    found += _of_any_kind(question, record)
+    for path, declared_field in quantity_fields(record):
         value = _value(question.inputs, path)
         stated = question.doubts.get(path)
         if value is None:
@@ -116,6 +128,17 @@ def stated_influences(question: Question) -> list[Influence]:
             ]
     measuring = question.measuring
     return found + influences(measuring.instruments, measured, measuring.readings_each)
+
+
+def _of_any_kind(question: Question, record: type) -> list[Influence]:
+    """Return the influences stated on quantities of any kind."""
+    found = []
+    for name in any_quantities(record):
+        value, stated = getattr(question.inputs, name), question.doubts.get((name,))
+        if value is not None and stated is not None:
+            move = Move((name, "value"), max(abs(value.value), 1e-3))
+            found.append(Influence(name, stated.uncertainty / 2.0, (move,)))
+    return found
 
 
 def _temperature(question: Question, path: Path, declared_field: QuantityField) -> list[Influence]:

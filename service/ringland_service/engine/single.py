@@ -32,22 +32,25 @@ def answer(calculation: Calculation, question: Question) -> Answer:
         question = dataclasses.replace(question, inputs=inputs)
     insist_on(calculation.rules, inputs)
     try:
-        outputs = calculation.compute(inputs)
-        insist_finite(outputs)
-        influences = all_influences(question, calculation)
+        return _answer(calculation, question)
     except CoreError as fault:
         raise Refused([fault]) from fault
+
+
+def _answer(calculation: Calculation, question: Question) -> Answer:
+    inputs = question.inputs
+    outputs = calculation.compute(inputs)
+    insist_finite(outputs)
+    influences = all_influences(question, calculation)
     u = doubt(calculation, inputs, influences)
     passed = tuple(verdicts(calculation, question, outputs, u))
-    warnings = [
+    warnings = (
         *noticed(calculation, inputs, outputs),
         *doubt_notices(calculation, inputs, influences, passed),
-    ]
+    )
     if not question.defaults:
         outputs = without_common_practice(outputs)
-    return Answer(
-        calculation, inputs, outputs, u, passed, tuple(warnings), cautions_of(calculation)
-    )
+    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions_of(calculation))
 
 
 def doubt(calculation: Calculation, inputs: Any, influences: Sequence[Influence]) -> dict[str, Any]:
@@ -121,7 +124,8 @@ def _numbers(value: Any) -> Iterator[float]:
 
 def insist_finite(outputs: Any) -> None:
     """Raise OutOfBounds where a result is not a finite number."""
-    for name in declared(type(outputs)):
+    record: type = type(outputs)
+    for name in declared(record):
         for number in _numbers(getattr(outputs, name)):
             if not math.isfinite(number):
                 raise OutOfBounds(name, "has no finite value for these inputs", "check the inputs")
@@ -129,9 +133,10 @@ def insist_finite(outputs: Any) -> None:
 
 def without_common_practice(outputs: Any) -> Any:
     """Return the results without the grades that rest on common practice."""
+    record: type = type(outputs)
     gone = {
         name: None
-        for name, f in declared(type(outputs)).items()
+        for name, f in declared(record).items()
         if isinstance(f, ResultField) and f.common_practice
     }
     return dataclasses.replace(outputs, **gone) if gone else outputs

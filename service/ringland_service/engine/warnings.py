@@ -41,7 +41,8 @@ def _watched(record: type) -> tuple[tuple[str, Field], ...]:
 
 def _usual(inputs: Any, prefix: str = "") -> Iterator[tuple[Warned, Any]]:
     """Yield each possible warning of the usual bounds, with whether it holds (or where)."""
-    for name, f in _watched(type(inputs)):
+    record: type = type(inputs)
+    for name, f in _watched(record):
         value = getattr(inputs, name)
         if value is None:
             continue

@@ -103,28 +103,6 @@ def reading_at_pressure_kpa(reading_kpa: Number, from_kpa: Number, to_kpa: Numbe
     return reading_kpa * to_kpa / from_kpa
 
 
-def growth_since_20c(temperature_c: Number, alpha_per_k: Number) -> Number:
-    """Growth of a part since 20 °C, as a share of its length at 20 °C.
-
-    Parameters
-    ----------
-    temperature_c : float or array
-        Temperature of the part [°C].
-    alpha_per_k : float or array
-        Coefficient of linear expansion [1/K].
-
-    Returns
-    -------
-    float or array
-        Growth, negative for a part colder than 20 °C [1].
-
-    References
-    ----------
-    ISO 1 (from memory); Machinery's Handbook (from memory): ``a (T - 20)``.
-    """
-    return alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C)
-
-
 def length_at_20c_mm(length_mm: Number, temperature_c: Number, alpha_per_k: Number) -> Number:
     """Length of a part at the reference temperature of 20 °C.
 
@@ -151,9 +129,9 @@ def length_at_20c_mm(length_mm: Number, temperature_c: Number, alpha_per_k: Numb
     ----------
     ISO 1 (from memory); Machinery's Handbook (from memory): ``L20 = L / (1 + a (T - 20))``.
     """
-    stretched = 1 + growth_since_20c(temperature_c, alpha_per_k)
-    insist_positive("temperature_c", stretched)
-    return length_mm / stretched
+    growth = 1 + alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C)
+    insist_positive("temperature_c", growth)
+    return length_mm / growth
 
 
 def _temperature_ratio(altitude_m: Number) -> Number:

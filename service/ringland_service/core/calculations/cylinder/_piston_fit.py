@@ -8,11 +8,7 @@ from ringland_service.core import survey
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
-from ringland_service.core.materials import (
-    MATERIALS,
-    alpha_of_bore_per_k,
-    alpha_of_material_per_k,
-)
+from ringland_service.core.materials import MATERIALS, alpha_of_bore_per_k
 from ringland_service.core.numbers import Number
 
 # A fitted piston lies between 3 mm under and 0.05 mm over the bore (common practice, no source).
@@ -47,6 +43,11 @@ def cycle_of(i: Any) -> str | None:
     return "two_stroke" if i.piston_kind in BORES_OF_PISTON else None
 
 
+def _away_from_20c(temperature_c: Number) -> Any:
+    """Return whether a part is not at 20 °C; 68 °F comes out as that but for the last digit."""
+    return np.abs(temperature_c - REFERENCE_TEMPERATURE_C) > 1e-6
+
+
 def bore_alpha_per_k(i: Any) -> Number:
     """Return the expansion of the bore: as given, of its kind, else of grey iron [1/K]."""
     if i.bore_alpha_per_k is not None:
@@ -56,12 +57,12 @@ def bore_alpha_per_k(i: Any) -> Number:
 
 
 def piston_alpha_per_k(i: Any) -> Number:
-    """Return the expansion of the piston: as given, of its kind, else of cast alloy [1/K]."""
+    """Return the expansion of the piston: as given, of material or kind, else cast alloy [1/K]."""
     if i.piston_alpha_per_k is not None:
         given: Number = i.piston_alpha_per_k
         return given
-    material = MATERIAL_OF_PISTON.get(i.piston_kind, "piston_cast_eutectic")
-    return alpha_of_material_per_k(material) or MATERIALS["piston_cast_eutectic"].alpha
+    of_kind = MATERIAL_OF_PISTON.get(i.piston_kind, "piston_cast_eutectic")
+    return MATERIALS[i.piston_material or of_kind].alpha
 
 
 def largest_bore_mm(i: Any) -> Number:
@@ -99,12 +100,12 @@ def _room_mm(i: Any) -> Any:
 
 def _bore_expansion_unknown(i: Any) -> Any:
     unknown = i.bore_alpha_per_k is None and alpha_of_bore_per_k(i.bore_kind) is None
-    return unknown & (i.bore_temperature_c != REFERENCE_TEMPERATURE_C)
+    return unknown & _away_from_20c(i.bore_temperature_c)
 
 
 def _piston_expansion_unknown(i: Any) -> Any:
-    unknown = i.piston_alpha_per_k is None and i.piston_kind is None
-    return unknown & (i.piston_temperature_c != REFERENCE_TEMPERATURE_C)
+    named = (i.piston_alpha_per_k, i.piston_material, i.piston_kind)
+    return all(name is None for name in named) & _away_from_20c(i.piston_temperature_c)
 
 
 def _wrong_bore(i: Any) -> bool:
@@ -177,7 +178,7 @@ RULES = (
         ("piston_temperature_c",),
         _piston_expansion_unknown,
         "away from 20 °C the expansion of the piston must be known",
-        "give piston_alpha or piston_kind, or let the piston come to 20 °C",
+        "give piston_alpha, piston_material or piston_kind, or let the piston come to 20 °C",
     ),
     Rule(
         ("piston_kind", "bore_kind"),

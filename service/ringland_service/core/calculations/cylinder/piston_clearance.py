@@ -17,7 +17,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import fits
 from ringland_service.core.formulas.air import length_at_20c_mm
 from ringland_service.core.limits import LIMITS, Limit, LimitRow
-from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.materials import MATERIAL_CHOICES, UNKNOWN
 from ringland_service.core.numbers import Number
 from ringland_service.core.survey import Survey
 
@@ -64,6 +64,12 @@ class Inputs:
         "kind of piston", condition.PISTON_KIND, example="cast_air_cooled", default=None
     )
     cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
+    piston_material: str | None = choice(
+        "alloy of the piston, for its expansion",
+        MATERIAL_CHOICES,
+        example="piston_cast_eutectic",
+        default=None,
+    )
     bore_kind: str = choice(
         "kind of bore",
         condition.BORE_KIND,
@@ -81,7 +87,7 @@ class Inputs:
     )
     piston_alpha_per_k: Number | None = quantity(
         quantities.ALPHA,
-        "expansion of the piston; wins over the kind of piston",
+        "expansion of the piston; wins over its material and kind",
         example=2.05e-5,
         default=None,
     )
@@ -138,8 +144,9 @@ class Outputs:
         "expansion of the piston that was used",
         kind=kinds.EXPANSION,
         digits=7,
-        basis="as given, else of the kind of piston: low-silicon alloy where forged, else eutectic "
-        "cast alloy; at 20 °C it matters only through doubt of the temperature",
+        basis="as given, else of the material, else of the kind of piston: low-silicon alloy where "
+        "forged, else eutectic cast alloy; at 20 °C it matters only through doubt of the "
+        "temperature",
         source=TABLE,
     )
     clearance_min_mm: Number | None = result(

@@ -116,7 +116,7 @@ def compute(inputs: Inputs) -> Outputs:
     each = formulas.each_over_highest(taken)
     spread = formulas.spread_percent(taken)
     pair = _lowest_neighbours(inputs)
-    mismatch = None if pair is None else formulas.mismatch_percent(*(taken[k] for k in pair))
+    mismatch = None if pair is None else _mismatch_pct(taken[pair[0]], taken[pair[1]])
     low = pair is not None and mismatch is not None and _is_low_pair(each, pair, mismatch)
     return Outputs(
         spread_pct=spread,
@@ -126,6 +126,13 @@ def compute(inputs: Inputs) -> Outputs:
         pair_mismatch_pct=mismatch,
         adjacent_low_pair=(pair[0] + 1, pair[1] + 1) if pair is not None and low else None,
     )
+
+
+def _mismatch_pct(first_kpa: float, second_kpa: float) -> Number:
+    """Return the difference of two neighbours; two dead ones are alike."""
+    if max(first_kpa, second_kpa) <= 0:
+        return 0.0
+    return formulas.mismatch_percent(first_kpa, second_kpa)
 
 
 def _lowest_neighbours(inputs: Inputs) -> tuple[int, int] | None:

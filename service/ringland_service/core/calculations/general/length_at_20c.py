@@ -15,6 +15,7 @@ from ringland_service.core.materials import (
 from ringland_service.core.numbers import Number
 
 EXPANSION = "ISO 1; Machinery's Handbook (both from memory)"
+AT_20 = "length / (1 + expansion coefficient × (temperature − 20 °C))"
 
 
 @record
@@ -69,17 +70,11 @@ class Outputs:
         source="table of materials",
         default=None,
     )
-    bore_growth: Number = result(
-        "growth of the bore since 20 °C, as a share of its length",
-        digits=7,
-        basis="expansion coefficient × (temperature − 20 °C)",
-        source=EXPANSION,
-    )
     bore_at_20_mm: Number = result(
         "bore at 20 °C",
         kind=kinds.LENGTH,
         digits=4,
-        formula="bore_mm / (1 + bore_growth)",
+        basis=AT_20,
         source=EXPANSION,
     )
     piston_alpha_used_per_k: Number | None = result(
@@ -90,18 +85,11 @@ class Outputs:
         source="table of materials",
         default=None,
     )
-    piston_growth: Number | None = result(
-        "growth of the piston since 20 °C, as a share of its length",
-        digits=7,
-        basis="expansion coefficient × (temperature − 20 °C)",
-        source=EXPANSION,
-        default=None,
-    )
     piston_at_20_mm: Number | None = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
         digits=4,
-        formula="piston_mm / (1 + piston_growth)",
+        basis=AT_20,
         source=EXPANSION,
         default=None,
     )
@@ -136,7 +124,6 @@ class Cooled:
     """A part brought to 20 °C."""
 
     alpha_per_k: Number | None
-    growth: Number
     length_mm: Number
 
 
@@ -147,11 +134,7 @@ def cooled(
     alpha_per_k = of_material if given is None else given
     # Without a coefficient the part is at 20 °C, as the rules insist, and has not grown.
     known_per_k = 0.0 if alpha_per_k is None else alpha_per_k
-    return Cooled(
-        alpha_per_k,
-        air.growth_since_20c(temperature_c, known_per_k),
-        air.length_at_20c_mm(length_mm, temperature_c, known_per_k),
-    )
+    return Cooled(alpha_per_k, air.length_at_20c_mm(length_mm, temperature_c, known_per_k))
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -164,7 +147,6 @@ def compute(inputs: Inputs) -> Outputs:
     )
     found = Outputs(
         bore_alpha_used_per_k=bore.alpha_per_k,
-        bore_growth=bore.growth,
         bore_at_20_mm=bore.length_mm,
     )
     if inputs.piston_mm is None or inputs.piston_temperature_c is None:
@@ -180,7 +162,6 @@ def compute(inputs: Inputs) -> Outputs:
     return dataclasses.replace(
         found,
         piston_alpha_used_per_k=piston.alpha_per_k,
-        piston_growth=piston.growth,
         piston_at_20_mm=piston.length_mm,
         apparent_clearance_mm=apparent_mm,
         corrected_clearance_mm=corrected_mm,

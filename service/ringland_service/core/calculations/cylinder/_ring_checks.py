@@ -1,0 +1,52 @@
+"""The verdicts on end gaps, and the rules of thumb where the maker gives no range."""
+
+from dataclasses import replace
+from typing import Any
+
+from ringland_service.core.declare import Check
+from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.numbers import Number
+
+
+def _least(row: str, inputs: Any, wanted_mm: Number) -> Limit:
+    """Return the rule of thumb as a least gap; wider is no fault of the ring."""
+    return replace(LIMITS[row].limit(inputs.bore_mm), low=wanted_mm, high=None)
+
+
+def _replace_above(inputs: Any, _: Any) -> Limit | None:
+    bore = inputs.unworn_bore_mm
+    return None if bore is None else LIMITS["ring_gap.service"].limit(bore)
+
+
+SETTLE = "square the ring with the piston and try the next leaf up and down, 0.01 mm apart"
+
+CHECKS = (
+    Check(
+        "top_ring_gap",
+        "top_measured_mm",
+        "new top ring's gap",
+        SETTLE,
+        lambda i, o: _least("ring_gap.new.top", i, o.top_wanted_mm),
+    ),
+    Check(
+        "second_ring_gap",
+        "second_measured_mm",
+        "new second ring's gap",
+        SETTLE,
+        lambda i, o: _least("ring_gap.new.second", i, o.second_wanted_mm),
+    ),
+    Check(
+        "oil_rail_gap",
+        "oil_rail_measured_mm",
+        "oil rails' gap",
+        SETTLE,
+        lambda i, o: LIMITS["ring_gap.new.oil_rail"].limit(),
+    ),
+    Check(
+        "old_ring_gap",
+        "own_gap_mm",
+        "used ring's own gap",
+        "take the gap in the unworn part of the bore, where the bore adds nothing",
+        _replace_above,
+    ),
+)

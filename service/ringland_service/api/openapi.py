@@ -9,16 +9,14 @@ from ringland_service import __version__
 from ringland_service.api import problems, query
 from ringland_service.api.openapi_answers import answer_component
 from ringland_service.api.openapi_envelope import batch_request, envelope_schema
-from ringland_service.api.openapi_fields import Components, pascal, record, ref
+from ringland_service.api.openapi_fields import Components, example, pascal, record, ref
 from ringland_service.api.openapi_parameters import (
     field_parameters,
     limit_parameters,
     shaping_parameter,
 )
-from ringland_service.core import fields as declared
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared, asked
-from ringland_service.core.fields import Field
 from ringland_service.core.notices import FIRST
 
 DESCRIPTION = (
@@ -142,25 +140,6 @@ def request_schema(calculation: Declared, components: Components) -> dict[str, A
 
 def _public(calculation: Declared, name: str) -> str:
     return asked(calculation.inputs)[name].public(name)
-
-
-def example(of: type) -> dict[str, Any]:
-    """Return the example request of a record, in JSON form: every field by its example."""
-    return {f.public(name): _example(f) for name, f in asked(of).items() if _example(f) is not None}
-
-
-def _example(field: Field) -> Any:
-    if isinstance(field, declared.ReadingsField):
-        return {"values": list(field.example), "unit": field.type.kind.unit}
-    if isinstance(field, declared.QuantityField):
-        return {"value": field.example, "unit": field.type.kind.unit}
-    if isinstance(field, declared.AnyQuantityField):
-        return {"value": field.example[0], "unit": field.example[1]}
-    if isinstance(field, declared.SectionField):
-        return example(field.record)
-    if isinstance(field, declared.RecordsField):
-        return [example(field.record)]
-    return field.example
 
 
 def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:

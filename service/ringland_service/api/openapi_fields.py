@@ -99,8 +99,7 @@ def schema_of(field: Field, components: Components) -> dict[str, Any]:
 @schema_of.register
 def _(field: declared.QuantityField, components: Components) -> dict[str, Any]:
     name = quantity_component(field.type, components)
-    example = {"value": field.example, "unit": field.type.kind.unit}
-    return {**ref(name), "description": field.words, "examples": [example]}
+    return {**ref(name), "description": field.words, **_examples(field)}
 
 
 @schema_of.register
@@ -128,18 +127,14 @@ def _(field: declared.ReadingsField, components: Components) -> dict[str, Any]:
         },
         "not": {"required": ["uncertainty", "instrument"]},
         "anyOf": [_branch(of, group, "values") for group in _groups(of)],
-        "examples": [{"unit": of.kind.unit, "values": list(field.example)}],
+        **_examples(field),
     }
 
 
 @schema_of.register
 def _(field: declared.AnyQuantityField, components: Components) -> dict[str, Any]:
-    value, symbol = field.example
-    return {
-        **any_quantity(list(every_symbol())),
-        "description": field.words,
-        "examples": [{"value": value, "unit": symbol}],
-    }
+    shape = any_quantity(list(every_symbol()))
+    return {**shape, "description": field.words, **_examples(field)}
 
 
 def any_quantity(allowed: list[str]) -> dict[str, Any]:
@@ -205,7 +200,35 @@ def _(field: declared.RecordsField, components: Components) -> dict[str, Any]:
 
 
 def _plain(field: Field, shape: dict[str, Any]) -> dict[str, Any]:
-    return {**shape, "description": field.words, "examples": [field.example]}
+    return {**shape, "description": field.words, **_examples(field)}
+
+
+def _examples(field: Field) -> dict[str, Any]:
+    shown = example_of(field)
+    return {} if shown is None else {"examples": [shown]}
+
+
+def example_of(field: Field) -> Any:
+    """Return the example of a field in JSON form; None where it has none."""
+    if isinstance(field, declared.SectionField):
+        return example(field.record)
+    if isinstance(field, declared.RecordsField):
+        return [example(field.record)]
+    if field.example is None:
+        return None
+    if isinstance(field, declared.ReadingsField):
+        return {"values": list(field.example), "unit": field.type.kind.unit}
+    if isinstance(field, declared.QuantityField):
+        return {"value": field.example, "unit": field.type.kind.unit}
+    if isinstance(field, declared.AnyQuantityField):
+        return {"value": field.example[0], "unit": field.example[1]}
+    return field.example
+
+
+def example(of: type) -> dict[str, Any]:
+    """Return the example request of a record, in JSON form: every field by its example."""
+    shown = {field.public(name): example_of(field) for name, field in asked(of).items()}
+    return {name: value for name, value in shown.items() if value is not None}
 
 
 def record(of: type, components: Components) -> dict[str, Any]:

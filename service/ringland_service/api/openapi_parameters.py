@@ -23,11 +23,15 @@ def field_parameters(calculation: Declared) -> list[dict[str, Any]]:
             "required": name not in optional,
             "description": field.words,
             "schema": _text_schema(field),
-            "example": query.parameter_example(field),
+            **_example(field),
         }
         for name, field in asked(calculation.inputs).items()
         if query.is_scalar(field)
     ]
+
+
+def _example(field: Field) -> dict[str, Any]:
+    return {} if field.example is None else {"example": query.parameter_example(field)}
 
 
 def _text_schema(field: Field) -> dict[str, Any]:

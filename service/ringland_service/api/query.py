@@ -131,6 +131,8 @@ def parameter_example(field: Field) -> Any:
 
 def example_text(field: Field) -> str:
     """Return the text form of a field's example."""
+    if isinstance(field, declared.QuantityField) and field.example is None:
+        return f"{field.type.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.QuantityField):
         return f"{field.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.AnyQuantityField):

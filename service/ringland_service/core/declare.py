@@ -124,6 +124,12 @@ def limit_side(check: str, side: str) -> Any:
     return _declare(LimitSideField(words="", check=check, side=side), None)
 
 
+def same(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
+    """Declare a field as another record has it, optional here; ``changed`` tells what differs."""
+    field = declared(record)[name]
+    return _declare(dataclasses.replace(field, **changed), default)
+
+
 def result(words: str, **about: Any) -> Any:
     """Declare a result; see ``ResultField`` for what may be said about it."""
     default = about.pop("default", REQUIRED)
@@ -146,6 +152,7 @@ def result(words: str, **about: Any) -> Any:
         records,
         section,
         limit_side,
+        same,
         result,
     ),
 )
@@ -335,9 +342,13 @@ class Composite(Declared):
     ----------
     steps : tuple of Step
         In order; a later one may use the results of an earlier one.
+    derive : callable or None
+        Takes the known values by name; returns further ones, each with the name of the field
+        that it was taken from (and whose doubt it keeps).
     """
 
     steps: tuple[Step, ...]
+    derive: Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]] | None = None
 
     @property
     def checks(self) -> tuple[Check, ...]:

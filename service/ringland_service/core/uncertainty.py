@@ -79,7 +79,7 @@ def numeric_leaves(outputs: Any) -> dict[str, Any]:
     leaves: dict[str, Any] = {}
     for field in dataclasses.fields(outputs):
         value = getattr(outputs, field.name)
-        if isinstance(value, (float, np.ndarray)):
+        if isinstance(value, float) or (isinstance(value, np.ndarray) and value.dtype.kind == "f"):
             leaves[field.name] = value
         elif isinstance(value, tuple) and value and all(isinstance(v, float) for v in value):
             leaves[field.name] = np.asarray(value)

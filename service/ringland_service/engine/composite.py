@@ -65,6 +65,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
     """
     insist_on(composite.rules, question.inputs)
     known = known_values(question.inputs, question.doubts)
+    known |= _derived(composite, known)
     where = paths(composite.inputs)
     parts: dict[str, Answer] = {}
     open_: list[Open] = []
@@ -75,7 +76,8 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         taken = {n: _source(step, n, known) for n in asked(step.calculation.inputs)}
         missing = _missing(step, taken, where)
         if missing:
-            open_.append(Open(step, missing))
+            if any(missing):
+                open_.append(Open(step, tuple(filter(None, missing))))
             continue
         try:
             parts[step.part] = part = answer(
@@ -96,6 +98,14 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
     )
+
+
+def _derived(composite: Composite, known: Mapping[str, Known]) -> dict[str, Known]:
+    """Return the values that the composite reads out of others, doubt and all."""
+    if composite.derive is None:
+        return {}
+    found = composite.derive({name: k.value for name, k in known.items()})
+    return {n: dataclasses.replace(known[of], value=value) for n, (value, of) in found.items()}
 
 
 def _with_steps(composite: Composite, parts: Mapping[str, Answer]) -> list[tuple[Step, Answer]]:

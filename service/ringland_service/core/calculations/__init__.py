@@ -1,5 +1,14 @@
 """All calculations, in order: the one place to register."""
 
+from ringland_service.core.calculations.cylinder import piston_clearance, ring_gap
+from ringland_service.core.calculations.engine_tests import (
+    compression_level,
+    compression_test,
+    cranking_pressure,
+    cylinder_spread,
+    pressure_build_up,
+    wet_gain,
+)
 from ringland_service.core.calculations.general import air_pressure, convert, length_at_20c, verdict
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
@@ -8,6 +17,7 @@ from ringland_service.core.calculations.geometry import (
     overbore_ratio,
     port_timing,
 )
+from ringland_service.core.calculations.job import job_card
 from ringland_service.core.declare import Declared
 
 CALCULATIONS: tuple[Declared, ...] = (
@@ -15,10 +25,19 @@ CALCULATIONS: tuple[Declared, ...] = (
     air_pressure.CALCULATION,
     length_at_20c.CALCULATION,
     verdict.CALCULATION,
+    compression_test.CALCULATION,
+    compression_level.CALCULATION,
+    cylinder_spread.CALCULATION,
+    wet_gain.CALCULATION,
+    pressure_build_up.CALCULATION,
+    cranking_pressure.CALCULATION,
     displacement.CALCULATION,
     compression_ratio.CALCULATION,
     overbore_ratio.CALCULATION,
     dynamic_ratio.CALCULATION,
     port_timing.CALCULATION,
+    piston_clearance.CALCULATION,
+    ring_gap.CALCULATION,
+    job_card.CALCULATION,
 )
 BY_NAME: dict[str, Declared] = {c.name: c for c in CALCULATIONS}

@@ -1,0 +1,104 @@
+"""Quantities and readings: what goes into a request and comes back in an answer."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from ringland._errors import InvalidInput
+
+_NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
+_TEXT = re.compile(rf"\s*({_NUMBER})\s*(.*?)\s*(?:(?:±|\+/-)\s*({_NUMBER})\s*)?")
+RIGHT = "write '68.0 mm', '68.0 mm +/- 0.004' or (68.0, 'mm')"
+
+
+@dataclass(frozen=True)
+class Quantity:
+    """A number with its unit.
+
+    Attributes
+    ----------
+    value : float
+    unit : str
+        One of the service's symbols for the kind of quantity.
+    uncertainty : float or None
+        Expanded (k = 2), in the same unit.
+    instrument : str or None
+        Id of an instrument described in ``measuring``, instead of an uncertainty.
+    digits : int or None
+        Decimals that the service suggests for display; not sent.
+    """
+
+    value: float
+    unit: str
+    uncertainty: float | None = None
+    instrument: str | None = None
+    digits: int | None = None
+
+    @classmethod
+    def parse(cls, text: str) -> "Quantity":
+        """Return the quantity that a text states: ``68 mm``, ``68.0mm +/- 0.004``.
+
+        Raises
+        ------
+        InvalidInput
+            Where it is not a number with a unit.
+        """
+        found = _TEXT.fullmatch(text)
+        if found is None:
+            raise InvalidInput(f"{text[:60]!r} is not a quantity: {RIGHT}")
+        number, unit, doubt = found.groups()
+        if not unit:
+            raise InvalidInput(f"{text[:60]!r} has no unit: {RIGHT}")
+        return cls(_number(number), unit, None if doubt is None else _number(doubt))
+
+    def __str__(self) -> str:
+        """Return the quantity as text, with the digits suggested, where any are."""
+        doubt = ""
+        if self.uncertainty is not None:
+            doubt = f" ± {_shown(self.uncertainty, _enough(self.uncertainty, self.digits))}"
+        return f"{_shown(self.value, self.digits)} {self.unit}{doubt}"
+
+
+@dataclass(frozen=True)
+class Readings:
+    """Several readings of one quantity, None where one is missing.
+
+    Attributes
+    ----------
+    values : tuple of float or None
+    unit : str
+    uncertainty : float or None
+        Of each reading (k = 2), in the same unit.
+    instrument : str or None
+    digits : int or None
+    uncertainties : tuple of float or None
+        In an answer: of each value (k = 2).
+    """
+
+    values: tuple[float | None, ...]
+    unit: str
+    uncertainty: float | None = None
+    instrument: str | None = None
+    digits: int | None = None
+    uncertainties: tuple[float, ...] | None = None
+
+
+QuantityLike: TypeAlias = str | tuple[float, str] | Quantity | Mapping[str, object]
+ReadingsLike: TypeAlias = tuple[Sequence[float | None], str] | Readings | Mapping[str, object]
+
+
+def _number(text: str) -> float:
+    """Return a number as it is written: whole where it is written whole."""
+    return int(text) if re.fullmatch(r"[+-]?[0-9]+", text) else float(text)
+
+
+def _shown(value: float, digits: int | None) -> str:
+    return repr(value) if digits is None else f"{value:.{digits}f}"
+
+
+def _enough(doubt: float, digits: int | None) -> int | None:
+    """Return decimals enough for one figure of the doubt."""
+    while digits is not None and digits < 9 and round(doubt, digits) == 0:
+        digits += 1
+    return digits

@@ -1,0 +1,123 @@
+"""The parts of a compression test, shared by the test itself and by the job card."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from ringland_service.core.calculations.engine_tests import (
+    compression_level,
+    cranking_pressure,
+    cylinder_spread,
+    pressure_build_up,
+    wet_gain,
+)
+from ringland_service.core.calculations.general import air_pressure
+from ringland_service.core.calculations.geometry import (
+    compression_ratio,
+    dynamic_ratio,
+    port_timing,
+)
+from ringland_service.core.declare import Step
+
+Known = Mapping[str, Any]
+EXPECTED = ("expected_kpa", "cranking_pressure.mid_kpa")
+CLEARANCE = ("clearance_cc", "compression_ratio.clearance_cc")
+
+
+def four_stroke(known: Known) -> bool:
+    """Return whether the engine is, or may be, a four-stroke."""
+    return bool(known.get("cycle") != "two_stroke")
+
+
+def two_stroke(known: Known) -> bool:
+    """Return whether the engine is known to be a two-stroke."""
+    return not four_stroke(known)
+
+
+def several_cylinders(known: Known) -> bool:
+    """Return whether there is another cylinder to compare with."""
+    return bool(known.get("cylinders", 1) > 1 or "readings_kpa" in known)
+
+
+def last_reading(known: Known) -> Mapping[str, tuple[Any, str]]:
+    """Return the reading graded, where it stands among others: the last stroke's, or the lowest."""
+    if "reading_kpa" in known:
+        return {}
+    if "stroke_readings_kpa" in known:
+        return {"reading_kpa": (known["stroke_readings_kpa"][-1], "stroke_readings_kpa")}
+    if "readings_kpa" in known:
+        return {"reading_kpa": (min(known["readings_kpa"]), "readings_kpa")}
+    return {}
+
+
+RATIO = Step(
+    part="compression_ratio",
+    calculation=compression_ratio.CALCULATION,
+    purpose="static compression ratio and clearance volume, on which the expected reading rests",
+)
+
+EXPECTATION = (
+    Step(
+        part="dynamic_ratio",
+        calculation=dynamic_ratio.CALCULATION,
+        purpose="compression ratio from the intake's closing, on which the expected reading rests",
+        sources={"clearance_cc": CLEARANCE},
+        when=four_stroke,
+    ),
+    Step(
+        part="port_timing",
+        calculation=port_timing.CALCULATION,
+        purpose="trapped compression ratio, on which a two-stroke's expected reading rests",
+        sources={"clearance_cc": CLEARANCE},
+        when=two_stroke,
+    ),
+    Step(
+        part="cranking_pressure",
+        calculation=cranking_pressure.CALCULATION,
+        purpose="the reading that this engine should give at this altitude",
+        sources={
+            "ratio": ("dynamic_ratio.dynamic_ratio", "port_timing.trapped_ratio"),
+            "clearance_cc": CLEARANCE,
+        },
+    ),
+)
+
+GRADING = (
+    Step(
+        part="air_pressure",
+        calculation=air_pressure.CALCULATION,
+        purpose="air pressure on the spot and the reading brought to sea level",
+    ),
+    Step(
+        part="compression_level",
+        calculation=compression_level.CALCULATION,
+        purpose="whether the reading is low for this engine, here",
+        sources={"expected_kpa": EXPECTED},
+    ),
+    Step(
+        part="cylinder_spread",
+        calculation=cylinder_spread.CALCULATION,
+        purpose="which cylinder differs from its neighbours",
+        sources={"expected_kpa": EXPECTED},
+        when=several_cylinders,
+    ),
+    Step(
+        part="wet_gain",
+        calculation=wet_gain.CALCULATION,
+        purpose="rings or valves: what oil in the cylinder gains beyond its own volume",
+        sources={
+            "dry_kpa": ("reading_kpa",),
+            "expected_kpa": EXPECTED,
+            "clearance_cc": CLEARANCE,
+            "effective_volume_cc": (
+                "dynamic_ratio.effective_volume_cc",
+                "port_timing.trapped_volume_cc",
+            ),
+        },
+    ),
+    Step(
+        part="pressure_build_up",
+        calculation=pressure_build_up.CALCULATION,
+        purpose="how the pressure builds up stroke by stroke",
+        sources={"expected_kpa": EXPECTED},
+    ),
+)

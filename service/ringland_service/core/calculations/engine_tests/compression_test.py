@@ -1,0 +1,90 @@
+"""A whole compression test in one answer: C02, C05 to C08 and C10, as far as they are known."""
+
+from ringland_service.core.calculations.engine_tests import _compression_steps as steps
+from ringland_service.core.calculations.engine_tests import (
+    compression_level,
+    cranking_pressure,
+    cylinder_spread,
+    pressure_build_up,
+    wet_gain,
+)
+from ringland_service.core.calculations.geometry import (
+    compression_ratio,
+    displacement,
+    dynamic_ratio,
+    port_timing,
+)
+from ringland_service.core.declare import Composite, record, same
+from ringland_service.core.numbers import Number
+
+LEVEL, CRANKING = compression_level.Inputs, cranking_pressure.Inputs
+RATIO, DYNAMIC, PORTS = compression_ratio.Inputs, dynamic_ratio.Inputs, port_timing.Inputs
+Readings = tuple[float, ...]
+
+
+@record
+class Inputs:
+    """The readings, how they were taken, and what is known of the engine."""
+
+    reading_kpa: Number | None = same(LEVEL, "reading_kpa")
+    stroke_readings_kpa: Readings | None = same(
+        pressure_build_up.Inputs, "stroke_readings_kpa", example=None
+    )
+    baseline_first_over_last: Number | None = same(
+        pressure_build_up.Inputs, "baseline_first_over_last"
+    )
+    readings_kpa: Readings | None = same(cylinder_spread.Inputs, "readings_kpa", example=None)
+    layout: str | None = same(cylinder_spread.Inputs, "layout")
+    wet_kpa: Number | None = same(wet_gain.Inputs, "wet_kpa", example=None)
+    oil_ml: Number | None = same(wet_gain.Inputs, "oil_ml")
+    expected_kpa: Number | None = same(LEVEL, "expected_kpa", example=None)
+    limit_altitude_m: Number | None = same(LEVEL, "limit_altitude_m")
+    gauge_error_pct: Number | None = same(LEVEL, "gauge_error_pct")
+    repeat_kpa_diff: Number | None = same(LEVEL, "repeat_kpa_diff")
+    weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
+    altitude_m: Number | None = same(LEVEL, "altitude_m")
+    air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)
+    cycle: str | None = same(LEVEL, "cycle")
+    valve_gear: str | None = same(LEVEL, "valve_gear")
+    decompressor: str | None = same(LEVEL, "decompressor")
+    decompressor_state: str | None = same(LEVEL, "decompressor_state")
+    decompressor_closes_deg: Number | None = same(CRANKING, "decompressor_closes_deg", example=None)
+    starter: str | None = same(LEVEL, "starter")
+    throttle_open: bool | None = same(LEVEL, "throttle_open")
+    throttle_closed_manifold_kpa_abs: Number | None = same(
+        CRANKING, "throttle_closed_manifold_kpa_abs", example=None
+    )
+    choke_off: bool | None = same(LEVEL, "choke_off")
+    engine_warm: bool | None = same(LEVEL, "engine_warm")
+    plugs_out: bool | None = same(LEVEL, "plugs_out")
+    air_filter_fitted: bool | None = same(LEVEL, "air_filter_fitted")
+    battery_v: Number | None = same(LEVEL, "battery_v")
+    cylinders: Number | None = same(displacement.Inputs, "cylinders")
+    bore_mm: Number | None = same(DYNAMIC, "bore_mm")
+    stroke_mm: Number | None = same(DYNAMIC, "stroke_mm")
+    rod_mm: Number | None = same(DYNAMIC, "rod_mm")
+    clearance_cc: Number | None = same(DYNAMIC, "clearance_cc")
+    intake_closes_deg: Number | None = same(DYNAMIC, "intake_closes_deg")
+    closing_lift_mm: Number | None = same(DYNAMIC, "closing_lift_mm")
+    exhaust_port_top_below_deck_mm: Number | None = same(
+        PORTS, "exhaust_port_top_below_deck_mm", example=None
+    )
+    transfer_port_top_below_deck_mm: Number | None = same(
+        PORTS, "transfer_port_top_below_deck_mm", example=None
+    )
+    piston_edge_below_deck_at_tdc_mm: Number | None = same(
+        PORTS, "piston_edge_below_deck_at_tdc_mm", example=None
+    )
+
+
+CALCULATION = Composite(
+    name="compression-test",
+    number="C02 C05 C06 C07 C08 C10",
+    stage="engine_tests",
+    title="Compression test",
+    summary="A compression test graded for this engine at this place, as far as it is known.",
+    inputs=Inputs,
+    one_of=(("reading_kpa", "stroke_readings_kpa", "readings_kpa"),),
+    steps=(*steps.EXPECTATION, *steps.GRADING),
+    derive=steps.last_reading,
+)

@@ -1,0 +1,85 @@
+"""Reading the reference cases: one TOML file a calculation, one case an outside or worked value."""
+
+import tomllib
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from ringland_service.core.calculations import BY_NAME
+from ringland_service.core.declare import Calculation, Composite, asked
+from ringland_service.core.fields import SectionField
+from ringland_service.core.limits import Limit
+from ringland_service.engine.question import Question, Stated
+
+FOLDER = Path(__file__).parent
+KINDS = ("published", "derived", "independent", "common_practice", "pinned")
+
+
+@dataclass(frozen=True)
+class Case:
+    """One reference case, in canonical units and core names."""
+
+    calculation: str
+    kind: str
+    name: str
+    source: str
+    inputs: dict[str, Any]
+    expect: dict[str, Any] = field(default_factory=dict)
+    verdicts: dict[str, str] = field(default_factory=dict)
+    uncertainty: dict[str, float] = field(default_factory=dict)
+    limits: dict[str, dict[str, Any]] = field(default_factory=dict)
+    warnings: dict[str, list[str]] = field(default_factory=dict)
+    refused: str = ""
+    relative: float = 1e-9
+    absolute: float = 1e-9
+
+    def __str__(self) -> str:
+        return f"{self.calculation}: {self.name}"
+
+    @property
+    def declaration(self) -> Calculation | Composite:
+        """The calculation that the case asks."""
+        found = BY_NAME[self.calculation]
+        assert isinstance(found, (Calculation, Composite))
+        return found
+
+    def question(self) -> Question:
+        """The case as a question to the engine."""
+        return Question(
+            inputs=filled(self.declaration.inputs, self.inputs),
+            doubts={tuple(n.split(".")): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
+            limits={check: Limit(**sides) for check, sides in self.limits.items()},
+        )
+
+
+def filled(record: type, values: dict[str, Any]) -> Any:
+    """Return a record of the values, lists as tuples, tables as sections."""
+    known = asked(record)
+    return record(**{name: _value(known[name], value) for name, value in values.items()})
+
+
+def _value(declared_field: Any, value: Any) -> Any:
+    if isinstance(declared_field, SectionField):
+        return filled(declared_field.record, value)
+    if isinstance(value, list):
+        return tuple(None if v == "absent" else _number(v) for v in value)
+    return _number(value)
+
+
+def _number(value: Any) -> Any:
+    """Return a number as a float, as the door makes it; a count stays whole there too."""
+    return float(value) if isinstance(value, int) and not isinstance(value, bool) else value
+
+
+def files() -> list[Path]:
+    """Return the files of cases."""
+    return sorted(FOLDER.glob("*.toml"))
+
+
+def cases() -> list[Case]:
+    """Return all cases of all files."""
+    found = []
+    for path in files():
+        data = tomllib.loads(path.read_text("utf-8"))
+        found += [Case(calculation=data["calculation"], **case) for case in data["case"]]
+    return found

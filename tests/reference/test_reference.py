@@ -45,7 +45,7 @@ def test_case(case: Case) -> None:
         else:
             assert (list(value) if isinstance(value, tuple) else value) == expected, name
     verdicts = {v.check.name: v.word for v in found.verdicts}
-    assert {name: verdicts.get(name) for name in case.verdicts} == case.verdicts
+    assert {name: verdicts.get(name, "absent") for name in case.verdicts} == case.verdicts
     codes = {warned.code for warned in found.warnings}
     assert set(case.warnings.get("codes", ())) <= codes
 

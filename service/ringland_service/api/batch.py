@@ -19,9 +19,14 @@ from ringland_service.api.quantity_fields import (
     read_unit,
     show,
 )
-from ringland_service.api.request import partly_understood, public_names, request_schema
+from ringland_service.api.request import (
+    partly_understood,
+    public_names,
+    request_schema,
+    spoken_ways,
+)
 from ringland_service.core import fields as declared
-from ringland_service.core.declare import Calculation, asked, defaults
+from ringland_service.core.declare import Calculation, Way, asked, defaults
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.fields import QuantityType
 from ringland_service.engine.columns import Rows
@@ -258,14 +263,26 @@ def _limit_column(
 def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, Any]) -> None:
     """Note the rows that lack an input which the calculation needs."""
     optional = defaults(calculation.inputs)
-    needs = [(name,) for name in asked(calculation.inputs) if name not in optional]
-    for need in (*needs, *calculation.one_of):
-        if any(name in shared for name in need):
+    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
+    for ways in (*needs, *calculation.one_of):
+        lacking = np.ones(draft.count, dtype=bool)
+        for way in ways:
+            lacking &= _lacks(draft, way, shared)
+        detail = f"needed in every row: {spoken_ways(calculation, ways)}"
+        for row in np.flatnonzero(lacking).tolist():
+            if row not in draft.faults:
+                draft.bad(row, MissingInput(ways[0][0], detail))
+
+
+def _lacks(draft: Draft, way: Way, shared: Mapping[str, Any]) -> Any:
+    """Return which rows lack one of the fields of a way."""
+    lacking = np.zeros(draft.count, dtype=bool)
+    for name in way:
+        if name in shared:
             continue
-        columns = [draft.columns[name] for name in need if name in draft.columns]
-        for row in range(draft.count):
-            if row not in draft.faults and all(column[row] is None for column in columns):
-                draft.bad(row, MissingInput(need[0], "this field is needed in every row"))
+        column = draft.columns.get(name, [None] * draft.count)
+        lacking |= np.array([value is None for value in column])
+    return lacking
 
 
 def single_rows(shared: dict[str, Any], columns: Mapping[str, Any]) -> Iterator[dict[str, Any]]:

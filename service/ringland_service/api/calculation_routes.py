@@ -3,13 +3,13 @@
 import hashlib
 import json
 from collections.abc import Callable
-from typing import Any
+from typing import Any, cast
 
 from flask import Flask, Response, request
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
-from ringland_service.api import batch_csv, batch_render, query, text
+from ringland_service.api import batch_csv, batch_render, flat_table, query, text
 from ringland_service.api.answering import answered, answered_batch, answered_lines
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.job_text import job_text
@@ -134,7 +134,7 @@ def represented(
         body = as_text(calculation, found) if pick is None else picked(found, pick)
         return Response(body, content_type=f"{TEXT}; charset=utf-8")
     if wanted == CSV:
-        return Response(text.table(found), content_type=f"{CSV}; charset=utf-8")
+        return Response(flat_table.table(found), content_type=f"{CSV}; charset=utf-8")
     return as_json(found)
 
 
@@ -142,7 +142,7 @@ def as_text(calculation: Declared, found: dict[str, Any]) -> str:
     """Return an answer for people."""
     if isinstance(calculation, Composite):
         return job_text(calculation, found)
-    return text.answer(found, calculation.title) + "\n"
+    return text.answer(cast(Calculation, calculation), found)
 
 
 def picked(found: dict[str, Any], pick: str) -> str:

@@ -4,9 +4,8 @@ from typing import Any
 
 from ringland_service.api import render
 from ringland_service.api.request import public_path
-from ringland_service.api.text import words_of
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.fields import QuantityField
+from ringland_service.core.fields import Field, QuantityField
 from ringland_service.core.verdicts import CLOSE
 from ringland_service.engine.composite import CompositeAnswer, Open
 from ringland_service.engine.question import Path
@@ -34,6 +33,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),
         "basis": basis(found),
+        "taken": taken(found),
     }
 
 
@@ -52,7 +52,7 @@ def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
         {
             "opens": v.check.name,
             "why": f"{v.check.words}: too close to call",
-            "measure": [],
+            "ways": [],
             "advice": v.advice,
         }
         for v in found.verdicts
@@ -65,22 +65,42 @@ def _opening(found: CompositeAnswer, open_: Open) -> dict[str, Any]:
     return {
         "opens": open_.step.part,
         "why": open_.step.purpose,
-        "measure": [_need(record, alternatives) for alternatives in open_.missing],
+        "ways": [[_reading(record, path) for path in way] for way in open_.ways],
         "advice": "",
     }
 
 
-def _need(record: type, alternatives: tuple[Path, ...]) -> dict[str, Any]:
-    """Return one need: the fields of which one will do, in words, and what measures them."""
+def _reading(record: type, path: Path) -> dict[str, str]:
+    """Return one reading to take: its field, in words, and what measures it."""
+    field = _field(record, path)
     return {
-        "fields": [".".join(map(str, public_path(record, path))) for path in alternatives],
-        "words": " or ".join(dict.fromkeys(_words(record, path) for path in alternatives)),
+        "field": ".".join(map(str, public_path(record, path))),
+        "words": field.words,
+        "instrument": field.type.instrument if isinstance(field, QuantityField) else "",
     }
 
 
-def _words(record: type, path: Path) -> str:
+def _field(record: type, path: Path) -> Field:
     for key in path[:-1]:
         record = asked(record)[key].record  # type: ignore[attr-defined]
-    field = declared(record)[path[-1]]
-    how = field.type.instrument if isinstance(field, QuantityField) else ""
-    return f"{field.words or words_of(path[-1])}{f' ({how})' if how else ''}"
+    return declared(record)[path[-1]]
+
+
+def taken(found: CompositeAnswer) -> list[dict[str, str]]:
+    """Return which field of which part was taken from where, where the names differ."""
+    rows = []
+    for part, fields in found.taken.items():
+        inputs = found.parts[part].calculation.inputs
+        for name, path in fields.items():
+            source = ".".join(map(str, _source(found, path)))
+            rows.append({"field": f"{part}.{asked(inputs)[name].public(name)}", "from": source})
+    return rows
+
+
+def _source(found: CompositeAnswer, path: Path) -> list[str | int]:
+    """Return the public path of a field, or of a part's result."""
+    part = found.parts.get(path[0])
+    if part is None:
+        return public_path(found.calculation.inputs, path)
+    outputs = declared(part.calculation.outputs)
+    return [path[0], outputs[path[1]].public(path[1])]

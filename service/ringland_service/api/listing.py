@@ -40,7 +40,9 @@ def calculation(of: Declared) -> dict[str, Any]:
         "path": f"/v1/{of.name}",
         "get": offers_get(of),
         "formulas": of.formulas,
-        "one_of": [[_public(of.inputs, name) for name in names] for names in of.one_of],
+        "one_of": [
+            [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.one_of
+        ],
         "fields": fields(of.inputs),
         "checks": [{"name": c.name, "words": c.words} for c in checks_of(of)],
         "cautions": list(of.cautions),

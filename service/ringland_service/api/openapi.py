@@ -132,8 +132,8 @@ def request_schema(calculation: Declared, components: Components) -> dict[str, A
     found["description"] = calculation.summary
     found["properties"] = {**found["properties"], **envelope_schema(calculation)}
     some = [
-        {"anyOf": [{"required": [_public(calculation, name)]} for name in names]}
-        for names in calculation.one_of
+        {"anyOf": [{"required": [_public(calculation, name) for name in way]} for way in ways]}
+        for ways in calculation.one_of
     ]
     return {**found, "allOf": some} if some else found
 

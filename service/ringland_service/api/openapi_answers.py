@@ -92,13 +92,20 @@ def _shared() -> Components:
             {
                 "opens": text,
                 "why": text,
-                "measure": {
+                "ways": {
                     "type": "array",
-                    "items": _object({"fields": {"type": "array", "items": text}, "words": text}),
+                    "items": {
+                        "type": "array",
+                        "items": _object({"field": text, "words": text, "instrument": text}),
+                    },
                 },
                 "advice": text,
             },
-            description="what would open a part of the answer, or settle a verdict",
+            description="what would open a part of the answer (any one way), or settle a verdict",
+        ),
+        "Taken": _object(
+            {"field": text, "from": text},
+            description="where a part's field came from, where the names differ",
         ),
         "Column": {
             "type": "object",
@@ -238,6 +245,8 @@ def answer_component(calculation: Declared, components: Components) -> str:
         "cautions": {"type": "array", "items": text},
         "basis": {"type": "array", "items": ref("Basis")},
     }
+    if isinstance(calculation, Composite):
+        properties["taken"] = {"type": "array", "items": ref("Taken")}
     found = _object(properties, description=calculation.summary)
     found["properties"] = {**properties, "trace": {"type": "array", "items": ref("TraceStep")}}
     components[name] = found

@@ -47,7 +47,10 @@ def offers_get(calculation: Declared) -> bool:
     """Return whether a calculation can be asked by GET: its required inputs are scalars."""
     known, optional = asked(calculation.inputs), defaults(calculation.inputs)
     needed = [field for name, field in known.items() if name not in optional]
-    some = [any(is_scalar(known[name]) for name in names) for names in calculation.one_of]
+    some = [
+        any(all(is_scalar(known[name]) for name in way) for way in ways)
+        for ways in calculation.one_of
+    ]
     whole = not any(isinstance(field, declared.SectionField) for field in known.values())
     if isinstance(calculation, Composite) and not whole:
         return False

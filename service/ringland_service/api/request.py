@@ -8,7 +8,7 @@ from marshmallow import Schema
 from ringland_service.api.envelope import envelope_fields
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.schemas import load, schema, understand, understand_some
-from ringland_service.core.declare import Declared, asked
+from ringland_service.core.declare import Declared, Way, asked
 from ringland_service.core.errors import CoreError
 from ringland_service.core.verdicts import DEFAULT_RULE
 from ringland_service.engine.question import (
@@ -70,21 +70,26 @@ def understood(calculation: Declared, data: Any) -> Question:
 
 
 def insist_one_of(calculation: Declared, given: Any) -> None:
-    """Raise ``Faulty`` where none of several alternatives is given."""
-    public = public_names(calculation)
+    """Raise ``Faulty`` where none of several ways is given."""
     faults = [
         Fault(
             "missing_field",
-            f"one of these is needed: {', '.join(public[name] for name in names)}",
-            [public[name] for name in names],
+            f"one of these is needed: {spoken_ways(calculation, ways)}",
+            [[public_names(calculation)[name] for name in way] for way in ways],
             status=422,
-            pointer=f"/{public[names[0]]}",
+            pointer=f"/{public_names(calculation)[ways[0][0]]}",
         )
-        for names in calculation.one_of
-        if not any(name in given for name in names)
+        for ways in calculation.one_of
+        if not any(all(name in given for name in way) for way in ways)
     ]
     if faults:
         raise Faulty(faults)
+
+
+def spoken_ways(calculation: Declared, ways: tuple[Way, ...]) -> str:
+    """Return ways in words: fields that go together joined by plus, ways by or."""
+    public = public_names(calculation)
+    return " or ".join(" + ".join(public[name] for name in way) for way in ways)
 
 
 @cache

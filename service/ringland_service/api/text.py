@@ -1,10 +1,12 @@
-"""An answer for people: aligned lines, a unit on every number, verdicts in words; and as CSV."""
+"""An answer for people: aligned lines, a unit on every number, verdicts in words."""
 
-import csv
-import io
-from collections.abc import Iterator, Mapping, Sequence
+import textwrap
+from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any
 
+from ringland_service.core.declare import Calculation, declared
+from ringland_service.core.fields import ResultField
 from ringland_service.core.verdicts import WORDS
 
 STANDING_WORDS = {
@@ -13,7 +15,6 @@ STANDING_WORDS = {
     "standard": "standard",
     "computed": "computed",
 }
-LONGEST_NUMBER = 24
 
 
 def plain(value: float, digits: int | None = None) -> str:
@@ -27,14 +28,14 @@ def plain(value: float, digits: int | None = None) -> str:
     return text.removesuffix(".0") or "0"
 
 
-def shown(value: Any) -> str:
-    """Return a JSON value of an answer as text."""
+def shown(value: Any, digits: int | None = None) -> str:
+    """Return a JSON value of an answer as text; ``digits`` are the decimals of a bare number."""
     if isinstance(value, Mapping):
         return _quantity(value)
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
-        return plain(value, 4)
+        return plain(value, 4 if digits is None else digits)
     if isinstance(value, list):
         return ", ".join(shown(item) for item in value)
     return str(value).replace("_", " ") if isinstance(value, str) else str(value)
@@ -60,10 +61,35 @@ def _doubt_digits(value: Mapping[str, Any]) -> int:
     return digits
 
 
+WIDTH = 100
+
+
 def aligned(rows: Sequence[tuple[str, str]], indent: int = 2) -> list[str]:
-    """Return rows of label and text, the texts in one column."""
-    width = max((len(label) for label, _ in rows), default=0)
-    return [f"{' ' * indent}{label:<{width}}  {text}".rstrip() for label, text in rows]
+    """Return rows of label and text, the texts in one column, long ones wrapped."""
+    width = min(max((len(label) for label, _ in rows), default=0), 44)
+    lines: list[str] = []
+    for label, words in rows:
+        head = f"{' ' * indent}{label:<{width}}  "
+        lines += textwrap.wrap(
+            head + words,
+            WIDTH,
+            subsequent_indent=" " * (indent + width + 2),
+            break_long_words=False,
+            break_on_hyphens=False,
+            drop_whitespace=True,
+        )
+    return lines
+
+
+def bullets(texts: Sequence[str], indent: int = 2) -> list[str]:
+    """Return texts as wrapped lines, each begun by a dash."""
+    lines: list[str] = []
+    for words in texts:
+        first, rest = " " * indent + "- ", " " * (indent + 2)
+        lines += textwrap.wrap(
+            words, WIDTH, initial_indent=first, subsequent_indent=rest, break_on_hyphens=False
+        )
+    return lines
 
 
 def limit_text(limit: Mapping[str, Any]) -> str:
@@ -73,7 +99,7 @@ def limit_text(limit: Mapping[str, Any]) -> str:
         sides = f"{shown(low)} to {shown(high)}"
     else:
         sides = f"at least {shown(low)}" if high is None else f"at most {shown(high)}"
-    return f"{sides} ({STANDING_WORDS[limit['standing']]})"
+    return f"limit {sides} ({STANDING_WORDS[limit['standing']]})"
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
@@ -82,7 +108,9 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     doubt = verdict["uncertainty"]
     if doubt is not None and isinstance(value, dict):
         value["uncertainty"] = doubt["value"]
-    parts = [f"{WORDS[verdict['verdict']].upper()}: {shown(value)}", limit_text(verdict["limit"])]
+    stated = " (k = 2)" if doubt is not None else ""
+    word = WORDS[verdict["verdict"]].upper()
+    parts = [f"{word}: {shown(value)}{stated}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {plain(verdict['probability_within'], 3)}")
     if verdict["to_settle"] is not None:
@@ -90,9 +118,26 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     return "; ".join(parts)
 
 
+def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:
+    """Return verdicts as aligned lines."""
+    return aligned([(v["words"], verdict_text(v)) for v in verdicts])
+
+
+NOT_STATED = "no_uncertainty_stated"
+
+
+def warning_lines(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
+    """Return warnings as lines; the values without a stated doubt are named in one."""
+    texts = [f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] != NOT_STATED]
+    bare = [words_of(w["field"]) for w in warnings if w["code"] == NOT_STATED]
+    if bare:
+        texts.append(f"no uncertainty was stated, so the value alone decides: {', '.join(bare)}")
+    return bullets(texts)
+
+
 def words_of(name: str) -> str:
     """Return a name of the wire as words."""
-    return name.replace("_", " ")
+    return name.replace("_", " ").replace(".", ", ")
 
 
 def block(title: str, lines: Sequence[str]) -> list[str]:
@@ -100,79 +145,33 @@ def block(title: str, lines: Sequence[str]) -> list[str]:
     return [title, *lines, ""] if lines else []
 
 
-def answer(found: Mapping[str, Any], title: str) -> str:
+@cache
+def _digits(calculation: Calculation) -> Mapping[str, int | None]:
+    """Return the suggested decimals of each result, by public name."""
+    fields = declared(calculation.outputs)
+    return {f.public(n): f.digits for n, f in fields.items() if isinstance(f, ResultField)}
+
+
+def results(calculation: Calculation, result: Mapping[str, Any]) -> list[tuple[str, str]]:
+    """Return results as rows of label and text."""
+    digits = _digits(calculation)
+    return [(words_of(name), shown(value, digits[name])) for name, value in result.items()]
+
+
+def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:
     """Return the answer of one calculation as text."""
-    results = [(words_of(n), shown(v)) for n, v in found["result"].items()]
-    verdicts = [(v["words"], verdict_text(v)) for v in found["verdicts"]]
-    warnings = [f"  {w['message']}" for w in found["warnings"]]
-    cautions = [f"  {line}" for line in found["cautions"]]
-    lines = block(title, aligned(results))
-    lines += block("Verdicts", aligned(verdicts))
-    lines += block("Warnings", warnings)
-    lines += block("Cautions", cautions)
-    for step in found.get("trace", ()):
-        lines.append(f"  {step['field']} = {step['formula']}")
-        lines.append(f"  = {step['substituted']} = {plain(step['value'])} {step['unit']}".rstrip())
-    return "\n".join(lines).rstrip()
+    lines = block(calculation.title, aligned(results(calculation, found["result"])))
+    lines += block("Verdicts", verdict_lines(found["verdicts"]))
+    lines += block("How it was worked out", _trace(found.get("trace", ())))
+    lines += block("Warnings", warning_lines(found["warnings"]))
+    lines += block("Cautions", bullets(found["cautions"]))
+    return "\n".join(lines).rstrip() + "\n"
 
 
-COLUMNS = ("part", "name", "value", "unit", "uncertainty", "verdict", "low", "high", "standing")
-
-
-def table(found: Mapping[str, Any]) -> str:
-    """Return an answer as one flat CSV table."""
-    text = io.StringIO()
-    writer = csv.writer(text)
-    writer.writerow(COLUMNS)
-    for row in _rows(found):
-        writer.writerow([_cell(row.get(name)) for name in COLUMNS])
-    return text.getvalue()
-
-
-def _cell(value: Any) -> Any:
-    """Return a cell; a text that a spreadsheet would take for a formula is quoted off."""
-    if value is None:
-        return ""
-    if isinstance(value, float):
-        return plain(value)
-    if isinstance(value, str) and value[:1] in ("=", "+", "-", "@"):
-        return "'" + value
-    return value
-
-
-def _rows(found: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
-    for name, value in found["result"].items():
-        yield from _result_rows("result", name, value)
-    for verdict in found["verdicts"]:
-        unit, value = _number(verdict["value"])
-        yield {
-            "part": "verdict",
-            "name": verdict["check"],
-            "value": value,
-            "unit": unit,
-            "uncertainty": _number(verdict["uncertainty"])[1],
-            "verdict": verdict["verdict"],
-            "low": _number(verdict["limit"]["low"])[1],
-            "high": _number(verdict["limit"]["high"])[1],
-            "standing": verdict["limit"]["standing"],
-        }
-
-
-def _number(value: Any) -> tuple[str, Any]:
-    return (value["unit"], value["value"]) if isinstance(value, Mapping) else ("", value)
-
-
-def _result_rows(part: str, name: str, value: Any) -> Iterator[dict[str, Any]]:
-    if isinstance(value, Mapping) and "values" in value:
-        for i, one in enumerate(value["values"]):
-            yield {"part": part, "name": f"{name} {i + 1}", "value": one, "unit": value["unit"]}
-    elif isinstance(value, Mapping) and "value" not in value:
-        for inner, one in value.items():
-            yield from _result_rows(name, inner, one)
-    elif isinstance(value, list):
-        for i, one in enumerate(value):
-            yield from _result_rows(part, f"{name} {i + 1}", one)
-    else:
-        unit, number = _number(value)
-        doubt = value.get("uncertainty") if isinstance(value, Mapping) else None
-        yield {"part": part, "name": name, "value": number, "unit": unit, "uncertainty": doubt}
+def _trace(steps: Sequence[Mapping[str, Any]]) -> list[str]:
+    lines = []
+    for step in steps:
+        number = f"{plain(step['value'])} {step['unit']}".rstrip()
+        lines.append(f"  {words_of(step['field'])} = {step['formula']}")
+        lines.append(f"    = {step['substituted']} = {number}")
+    return lines

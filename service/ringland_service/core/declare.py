@@ -33,7 +33,10 @@ from ringland_service.core.uncertainty import Influence
 
 T = TypeVar("T")
 KEY = "ringland"
+# Fields that must be given together to answer one need.
+Way = tuple[str, ...]
 REQUIRED = dataclasses.MISSING
+NO_EXAMPLE: Any = object()
 
 
 def _declare(field: Field, default: Any) -> Any:
@@ -42,7 +45,7 @@ def _declare(field: Field, default: Any) -> Any:
 
 def quantity(of: QuantityType, words: str, *, default: Any = REQUIRED, example: Any = None) -> Any:
     """Declare a number with a unit."""
-    example = of.example if example is None else example
+    example = {None: of.example, NO_EXAMPLE: None}.get(example, example)
     return _declare(QuantityField(words=words, type=of, example=example), default)
 
 
@@ -61,7 +64,7 @@ def readings(
     return _declare(field, default)
 
 
-def any_quantity(words: str, *, example: tuple[float, str], default: Any = REQUIRED) -> Any:
+def any_quantity(words: str, *, example: tuple[float, str] | None, default: Any = REQUIRED) -> Any:
     """Declare a number with a unit of any kind."""
     return _declare(AnyQuantityField(words=words, example=example), default)
 
@@ -261,8 +264,8 @@ class Declared:
     stage, title, summary : str
     inputs : type
         Record of declared fields.
-    one_of : tuple of tuple of str
-        Each a set of fields of which at least one must be given.
+    one_of : tuple of tuple of Way
+        Each a list of ways, of which one must be given; a way is one field, or several together.
     rules : tuple of Rule
     cautions : tuple of str
         Steps of the table of cautions that ride with every answer.
@@ -276,7 +279,7 @@ class Declared:
     title: str
     summary: str
     inputs: type
-    one_of: tuple[tuple[str, ...], ...] = ()
+    one_of: tuple[tuple[Way, ...], ...] = ()
     rules: tuple[Rule, ...] = ()
     cautions: tuple[str, ...] = ()
     formulas: str = "1"

@@ -5,11 +5,12 @@ results of earlier parts, doubt and all. What is still missing says by itself wh
 """
 
 import dataclasses
-from collections.abc import Mapping
+import itertools
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from ringland_service.core.declare import Composite, Step, asked, declared, defaults
+from ringland_service.core.declare import Composite, Step, Way, asked, declared, defaults
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import SectionField
 from ringland_service.core.notices import Warned
@@ -29,22 +30,24 @@ class Known:
 
 @dataclass(frozen=True)
 class Open:
-    """A part that cannot be answered yet, and the fields that it waits for.
-
-    ``missing`` is a list of alternatives-lists: one of each must be given.
-    """
+    """A part that cannot be answered yet; ``ways`` are the least sets of fields that open it."""
 
     step: Step
-    missing: tuple[tuple[Path, ...], ...]
+    ways: tuple[tuple[Path, ...], ...]
 
 
 @dataclass(frozen=True)
 class CompositeAnswer:
-    """What a composite answers: the parts that could be worked out, and what is still open."""
+    """What a composite answers: the parts that could be worked out, and what is still open.
+
+    ``taken`` says, per part, where the fields came from that are not the composite's own of the
+    same name.
+    """
 
     calculation: Composite
     inputs: Any
     parts: Mapping[str, Answer]
+    taken: Mapping[str, Mapping[str, Path]]
     open: tuple[Open, ...]
     warnings: tuple[Warned, ...]
     cautions: tuple[str, ...]
@@ -68,6 +71,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
     known |= _derived(composite, known)
     where = paths(composite.inputs)
     parts: dict[str, Answer] = {}
+    sources: dict[str, dict[str, Path]] = {}
     open_: list[Open] = []
     faults: list[CoreError] = []
     for step in composite.steps:
@@ -76,8 +80,8 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         taken = {n: _source(step, n, known) for n in asked(step.calculation.inputs)}
         missing = _missing(step, taken, where)
         if missing:
-            if any(missing):
-                open_.append(Open(step, tuple(filter(None, missing))))
+            ways = least_ways([need for need in missing if need])
+            open_ += [Open(step, ways)] if ways else []
             continue
         try:
             parts[step.part] = part = answer(
@@ -86,6 +90,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         except Refused as refused:
             faults += [_named_here(fault, taken) for fault in refused.faults]
             continue
+        sources[step.part] = _elsewhere(taken)
         known |= _results(step, part)
     if faults:
         raise Refused(faults)
@@ -94,6 +99,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         composite,
         question.inputs,
         parts,
+        sources,
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
@@ -106,6 +112,29 @@ def _derived(composite: Composite, known: Mapping[str, Known]) -> dict[str, Know
         return {}
     found = composite.derive({name: k.value for name, k in known.items()})
     return {n: dataclasses.replace(known[of], value=value) for n, (value, of) in found.items()}
+
+
+MOST_WAYS = 3
+
+
+def least_ways(needs: Sequence[Sequence[frozenset[Path]]]) -> tuple[tuple[Path, ...], ...]:
+    """Return the least sets of fields that meet every need, each need listing ways.
+
+    The smallest come first; at most three.
+    """
+    found: set[frozenset[Path]] = {frozenset()} if needs else set()
+    for ways in needs:
+        grown = {have | way for have in found for way in ways}
+        found = {one for one in grown if not any(other < one for other in grown)}
+    order = list(dict.fromkeys(path for ways in needs for way in ways for path in sorted(way)))
+    listed = [tuple(path for path in order if path in way) for way in found]
+    listed.sort(key=lambda way: (len(way), [order.index(path) for path in way]))
+    return tuple(listed[:MOST_WAYS])
+
+
+def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
+    """Return where fields came from that are not of the same name."""
+    return {n: k.path for n, k in taken.items() if k is not None and k.path[-1] != n}
 
 
 def _with_steps(composite: Composite, parts: Mapping[str, Answer]) -> list[tuple[Step, Answer]]:
@@ -160,18 +189,26 @@ def _source(step: Step, name: str, known: Mapping[str, Known]) -> Known | None:
 
 def _missing(
     step: Step, taken: Mapping[str, Known | None], where: Mapping[str, Path]
-) -> tuple[tuple[Path, ...], ...]:
-    """Return what the part still waits for: per need, the fields of which one must be given."""
-    optional = defaults(step.calculation.inputs)
-    needs: list[tuple[str, ...]] = [
-        (n,) for n in asked(step.calculation.inputs) if n not in optional
-    ]
-    needs += list(step.calculation.one_of)
-    unmet = [need for need in needs if all(taken[name] is None for name in need)]
-    return tuple(
-        tuple(where[s] for name in need for s in _sources(step, name) if s in where)
-        for need in unmet
-    )
+) -> list[list[frozenset[Path]]]:
+    """Return what the part still waits for: per need, the sets of fields of which one will do."""
+    calculation = step.calculation
+    optional = defaults(calculation.inputs)
+    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
+    needs += list(calculation.one_of)
+    found = []
+    for ways in needs:
+        lacking = [[name for name in way if taken[name] is None] for way in ways]
+        if all(lacking):
+            found.append([s for names in lacking for s in _field_sets(step, names, where)])
+    return found
+
+
+def _field_sets(
+    step: Step, names: Sequence[str], where: Mapping[str, Path]
+) -> list[frozenset[Path]]:
+    """Return the sets of the composite's fields that would fill the names, by every source."""
+    choices = [[where[s] for s in _sources(step, name) if s in where] for name in names]
+    return [frozenset(paths_) for paths_ in itertools.product(*choices)]
 
 
 def _part_question(step: Step, taken: Mapping[str, Known | None], question: Question) -> Question:

@@ -258,7 +258,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(("bore_max_mm", "survey"),),
+    one_of=((("bore_max_mm",), ("survey",)),),
     checks=(
         Check("piston_clearance_max", "clearance_max_mm", "largest clearance", SETTLE, _most),
         Check("piston_clearance_min", "clearance_min_mm", "smallest clearance", SETTLE, _least),

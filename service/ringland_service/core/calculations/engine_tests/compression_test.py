@@ -84,7 +84,7 @@ CALCULATION = Composite(
     title="Compression test",
     summary="A compression test graded for this engine at this place, as far as it is known.",
     inputs=Inputs,
-    one_of=(("reading_kpa", "stroke_readings_kpa", "readings_kpa"),),
+    one_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
 )

@@ -143,7 +143,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(("altitude_m", "air_pressure_kpa_abs"),),
+    one_of=((("altitude_m",), ("air_pressure_kpa_abs",)),),
     rules=(
         Rule(
             ("weather_report_kpa_abs", "air_pressure_kpa_abs"),

@@ -4,6 +4,7 @@ import math
 
 from ringland_service.core import lengths, quantities
 from ringland_service.core.declare import (
+    NO_EXAMPLE,
     Calculation,
     Check,
     Rule,
@@ -35,11 +36,11 @@ class Part:
         "maximum error of the instrument, ± (rectangular)", example=(0.005, "mm"), default=None
     )
     resolution: Quantified | None = any_quantity(
-        "step of the instrument's scale", example=(0.001, "mm"), default=None
+        "step of the instrument's scale", example=None, default=None
     )
     standard_deviation: Quantified | None = any_quantity(
         "standard deviation of one reading, the shop's own over many",
-        example=(0.002, "mm"),
+        example=None,
         default=None,
     )
     readings: float = number(
@@ -54,13 +55,20 @@ class Part:
     temperature_doubt_k: float | None = quantity(
         quantities.TEMPERATURE_DOUBT,
         "standard uncertainty of the part's temperature",
+        example=NO_EXAMPLE,
         default=None,
     )
     alpha_per_k: float | None = quantity(
-        quantities.ALPHA, "expansion of the part, with its temperature doubt", default=None
+        quantities.ALPHA,
+        "expansion of the part, with its temperature doubt",
+        example=NO_EXAMPLE,
+        default=None,
     )
     size_mm: float | None = quantity(
-        lengths.LENGTH, "measured size of the part, with its temperature doubt", default=None
+        lengths.LENGTH,
+        "measured size of the part, with its temperature doubt",
+        example=NO_EXAMPLE,
+        default=None,
     )
 
 
@@ -203,7 +211,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(("low", "high"),),
+    one_of=((("low",), ("high",)),),
     rules=(
         Rule(
             ("low", "high"),

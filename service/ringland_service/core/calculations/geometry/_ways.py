@@ -20,14 +20,12 @@ BOTH = (
     "diameter and reach"
 )
 
-# Each set names what one way needs, with what stands in for it on the other way.
 ONE_OF = (
-    ("chamber_cc", "burette_fill_cc"),
-    ("gasket_bore_mm", "gasket_area_mm2", "burette_fill_cc"),
-    ("gasket_thickness_mm", "burette_fill_cc"),
-    ("deck_mm", "burette_fill_cc"),
-    ("plug_diameter_mm", "chamber_cc"),
-    ("plug_reach_mm", "chamber_cc"),
+    (
+        ("chamber_cc", "gasket_bore_mm", "gasket_thickness_mm", "deck_mm"),
+        ("chamber_cc", "gasket_area_mm2", "gasket_thickness_mm", "deck_mm"),
+        ("burette_fill_cc", "plug_diameter_mm", "plug_reach_mm"),
+    ),
 )
 
 

@@ -148,6 +148,7 @@ class Rings:
     gap_bore_mm: Number | None = quantity(
         lengths.BORE,
         "bore where the new rings were gapped: finished, or the least worn zone",
+        example=68.496,
         default=None,
     )
     top_measured_mm: Number | None = same(RINGS, "top_measured_mm")

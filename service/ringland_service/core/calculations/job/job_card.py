@@ -68,7 +68,7 @@ CALCULATION = Composite(
             part="ring_gap",
             calculation=ring_gap.CALCULATION,
             purpose="ring end gaps: wanted, to file, and what wear added",
-            sources={"bore_mm": ("gap_bore_mm", "new_bore_mm", "unworn_bore_mm", "bore_mm")},
+            sources={"bore_mm": ("gap_bore_mm", "new_bore_mm", "unworn_bore_mm")},
         ),
     ),
     derive=compression.last_reading,

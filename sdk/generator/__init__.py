@@ -1,0 +1,1 @@
+"""From the OpenAPI document to ``ringland/_generated``; not shipped."""

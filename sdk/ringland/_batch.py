@@ -1,0 +1,160 @@
+"""Many rows: columns cut to what one request may hold, their answers joined in order."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from typing import Any, TypeAlias, TypeVar
+
+from ringland._answers import BatchAnswer, Column, RowWarning, VerdictColumns
+from ringland._asking import finite, values_of
+from ringland._caller import dumps
+from ringland._errors import InvalidInput
+from ringland._types import Readings
+
+# What the service takes in one request: rows, and half of its bytes.
+MOST_ROWS = 10_000
+MOST_BYTES = 4 * 1024 * 1024
+
+T = TypeVar("T")
+ColumnLike: TypeAlias = tuple[Sequence[Any], str] | Readings | Sequence[Any] | Mapping[str, Any]
+
+
+def columns_json(columns: Mapping[str, ColumnLike]) -> dict[str, dict[str, Any]]:
+    """Return columns as the service reads them, all of one length.
+
+    Raises
+    ------
+    InvalidInput
+        Naming the column that is none, or the lengths where they differ.
+    """
+    found = {name: column_json(column, name) for name, column in columns.items()}
+    lengths = {name: len(column["values"]) for name, column in found.items()}
+    if len(set(lengths.values())) != 1 or not all(lengths.values()):
+        raise InvalidInput(f"columns: one length is needed, of one row or more, not {lengths}")
+    return found
+
+
+def column_json(column: Any, name: str) -> dict[str, Any]:
+    """Return one column; NaN is how arrays and frames write a gap, so it becomes one."""
+    members: dict[str, Any] = {}
+    if isinstance(column, Readings):
+        members = {"unit": column.unit, "uncertainty": column.uncertainty}
+        values: Any = column.values
+    elif isinstance(column, Mapping):
+        members = {str(k): v for k, v in column.items() if k != "values"}
+        values = column.get("values")
+    elif isinstance(column, tuple) and len(column) == 2 and isinstance(column[1], str):
+        values, members["unit"] = column
+    else:
+        values = column
+    found = {k: v for k, v in members.items() if v is not None}
+    doubt = found.get("uncertainty")
+    if doubt is not None:
+        listed = hasattr(doubt, "__iter__")
+        found["uncertainty"] = _entries(doubt, name) if listed else finite(doubt, name)
+    return {"values": _entries(values, name), **found}
+
+
+def _entries(values: Any, name: str) -> list[Any]:
+    return [_entry(value, f"{name}.{i}") for i, value in enumerate(values_of(values, name))]
+
+
+def _entry(value: Any, where: str) -> Any:
+    if value is None or isinstance(value, bool | str):
+        return value
+    return None if value != value else finite(value, where)
+
+
+def chunks(columns: Mapping[str, Mapping[str, Any]]) -> Iterator[dict[str, dict[str, Any]]]:
+    """Yield the columns, cut to what one request may hold."""
+    count = len(next(iter(columns.values()))["values"])
+    for start in range(0, count, MOST_ROWS):
+        rows = slice(start, start + MOST_ROWS)
+        yield {name: _cut(column, rows) for name, column in columns.items()}
+
+
+def _cut(column: Mapping[str, Any], rows: slice) -> dict[str, Any]:
+    return {k: v[rows] if isinstance(v, list) else v for k, v in column.items()}
+
+
+def line_chunks(rows: Sequence[Any]) -> Iterator[bytes]:
+    """Yield rows as JSON, one a line, cut to what one request may hold."""
+    lines: list[bytes] = []
+    size = 0
+    for row in rows:
+        line = dumps(row) + b"\n"
+        if lines and (len(lines) == MOST_ROWS or size + len(line) > MOST_BYTES):
+            yield b"".join(lines)
+            lines, size = [], 0
+        lines.append(line)
+        size += len(line)
+    if lines:
+        yield b"".join(lines)
+
+
+def joined(parts: Sequence[BatchAnswer]) -> BatchAnswer:
+    """Return the answers of the requests as one, rows counted through."""
+    first, starts = parts[0], _starts(parts)
+    return replace(
+        first,
+        rows=sum(p.rows for p in parts),
+        answered=sum(p.answered for p in parts),
+        refused=sum(p.refused for p in parts),
+        results={name: _column(parts, name) for name in _names([p.results for p in parts])},
+        verdicts={name: _verdicts(parts, name) for name in _names([p.verdicts for p in parts])},
+        problems=tuple(
+            replace(problem, row=problem.row + start)
+            for part, start in zip(parts, starts, strict=True)
+            for problem in part.problems
+        ),
+        warnings=_warnings(parts, starts),
+    )
+
+
+def _starts(parts: Sequence[BatchAnswer]) -> list[int]:
+    """Return the number of rows before each part."""
+    starts = [0]
+    for part in parts[:-1]:
+        starts.append(starts[-1] + part.rows)
+    return starts
+
+
+def _names(parts: Sequence[Mapping[str, Any]]) -> list[str]:
+    return list(dict.fromkeys(name for part in parts for name in part))
+
+
+def _column(parts: Sequence[BatchAnswer], name: str) -> Column:
+    return _one_column([(p.results.get(name), p.rows) for p in parts])
+
+
+def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
+    """Return a column's parts as one, None for the rows of a part that lacks it."""
+    known = next(column for column, _ in parts if column is not None)
+    doubts = None
+    if any(column is not None and column.uncertainties is not None for column, _ in parts):
+        doubts = _concatenated([(c and c.uncertainties, rows) for c, rows in parts])
+    values = _concatenated([(c and c.values, rows) for c, rows in parts])
+    return Column(values, known.unit, known.digits, doubts)
+
+
+def _concatenated(parts: Sequence[tuple[tuple[T, ...] | None, int]]) -> tuple[T | None, ...]:
+    return tuple(v for values, rows in parts for v in (values or (None,) * rows))
+
+
+def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
+    found = [(p.verdicts.get(name), p.rows) for p in parts]
+    return VerdictColumns(
+        verdict=_concatenated([(v and v.verdict, rows) for v, rows in found]),
+        margin=_one_column([(v and v.margin, rows) for v, rows in found]),
+        uncertainty=_one_column([(v and v.uncertainty, rows) for v, rows in found]),
+        probability_within=_concatenated([(v and v.probability_within, r) for v, r in found]),
+    )
+
+
+def _warnings(parts: Sequence[BatchAnswer], starts: Sequence[int]) -> tuple[RowWarning, ...]:
+    """Return the warnings, each once with all of its rows."""
+    rows: dict[tuple[str, str, str], list[int]] = {}
+    for part, start in zip(parts, starts, strict=True):
+        for said in part.warnings:
+            key = (said.code, said.field, said.message)
+            rows.setdefault(key, []).extend(row + start for row in said.rows)
+    return tuple(RowWarning(*key, tuple(found)) for key, found in rows.items())

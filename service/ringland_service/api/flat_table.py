@@ -1,0 +1,69 @@
+"""An answer as one flat CSV table, for spreadsheets."""
+
+import csv
+import io
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from ringland_service.api.text import plain
+
+COLUMNS = ("part", "name", "value", "unit", "uncertainty", "verdict", "low", "high", "standing")
+
+
+def table(found: Mapping[str, Any]) -> str:
+    """Return an answer as one flat CSV table."""
+    text = io.StringIO()
+    writer = csv.writer(text)
+    writer.writerow(COLUMNS)
+    for row in _rows(found):
+        writer.writerow([_cell(row.get(name)) for name in COLUMNS])
+    return text.getvalue()
+
+
+def _cell(value: Any) -> Any:
+    """Return a cell; a text that a spreadsheet would take for a formula is quoted off."""
+    if value is None:
+        return ""
+    if isinstance(value, float):
+        return plain(value)
+    if isinstance(value, str) and value[:1] in ("=", "+", "-", "@"):
+        return "'" + value
+    return value
+
+
+def _rows(found: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
+    for name, value in found["result"].items():
+        yield from _result_rows("result", name, value)
+    for verdict in found["verdicts"]:
+        unit, value = _number(verdict["value"])
+        yield {
+            "part": "verdict",
+            "name": verdict["check"],
+            "value": value,
+            "unit": unit,
+            "uncertainty": _number(verdict["uncertainty"])[1],
+            "verdict": verdict["verdict"],
+            "low": _number(verdict["limit"]["low"])[1],
+            "high": _number(verdict["limit"]["high"])[1],
+            "standing": verdict["limit"]["standing"],
+        }
+
+
+def _number(value: Any) -> tuple[str, Any]:
+    return (value["unit"], value["value"]) if isinstance(value, Mapping) else ("", value)
+
+
+def _result_rows(part: str, name: str, value: Any) -> Iterator[dict[str, Any]]:
+    if isinstance(value, Mapping) and "values" in value:
+        for i, one in enumerate(value["values"]):
+            yield {"part": part, "name": f"{name} {i + 1}", "value": one, "unit": value["unit"]}
+    elif isinstance(value, Mapping) and "value" not in value:
+        for inner, one in value.items():
+            yield from _result_rows(name, inner, one)
+    elif isinstance(value, list):
+        for i, one in enumerate(value):
+            yield from _result_rows(part, f"{name} {i + 1}", one)
+    else:
+        unit, number = _number(value)
+        doubt = value.get("uncertainty") if isinstance(value, Mapping) else None
+        yield {"part": part, "name": name, "value": number, "unit": unit, "uncertainty": doubt}

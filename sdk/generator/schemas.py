@@ -9,7 +9,16 @@ from typing import Any
 
 Schema = Mapping[str, Any]
 PLAIN = {"string": "str", "integer": "int", "number": "float", "boolean": "bool", "null": "None"}
-KNOWN = {"QuantityValue": "Quantity", "QuantityList": "Readings", "MeasureNext": "MeasureNext"}
+KNOWN = {"QuantityValue": "Quantity", "QuantityList": "Readings"}
+# Warning would hide the builtin.
+RENAMED = {"Warning": "AnswerWarning"}
+# What the document leaves without words.
+WORDS = {
+    "AnswerWarning": "Something unusual in the request or the result; the answer stands",
+    "Basis": "Where a result comes from: formula in words, and source",
+    "ToSettle": "How a verdict that is too close to call could be settled",
+    "TraceStep": "A formula with its numbers put in",
+}
 # A choice of more symbols than this reads better as text with the list in the documentation.
 LONGEST_CHOICE = 40
 WIDTH = 100
@@ -22,6 +31,13 @@ class Untypable(Exception):
 def pascal(name: str) -> str:
     """Return a name as a class has it."""
     return "".join(part.capitalize() for part in name.replace("-", "_").split("_"))
+
+
+def one_of_many(name: str) -> str:
+    """Return the name of one entry of a list: ``Instruments`` holds each an ``Instrument``."""
+    if name.endswith("ies"):
+        return f"{name[:-3]}y"
+    return name[:-1] if name.endswith("s") else f"{name}Item"
 
 
 def python_name(name: str) -> str:
@@ -74,11 +90,14 @@ class Types:
     components : mapping
         The document's schemas by name.
     homes : mapping
-        Module of each component that another calculation's module defines.
+        Module of each component that another module defines.
+    aliases : mapping
+        Name of each choice that ``_words`` defines, by its type.
     """
 
     components: Mapping[str, Schema]
     homes: Mapping[str, str]
+    aliases: Mapping[str, str] = field(default_factory=dict)
     classes: list[str] = field(default_factory=list)
     imports: set[str] = field(default_factory=set)
 
@@ -86,7 +105,7 @@ class Types:
         """Return a schema with its reference followed."""
         if "$ref" not in schema:
             return schema
-        return {**self.components[named(schema)], **{k: v for k, v in schema.items()}}
+        return {**self.components[named(schema)], **schema}
 
     def asked(self, schema: Schema, name: str) -> str:
         """Return the type of a field of a request; ``name`` is for a class that it needs."""
@@ -95,12 +114,16 @@ class Types:
         if kind is not None:
             return {"quantity": "QuantityLike", "readings": "ReadingsLike"}[kind]
         if "enum" in schema:
-            return literal(schema["enum"]) if len(schema["enum"]) <= LONGEST_CHOICE else "str"
+            return self._choice(schema) if len(schema["enum"]) <= LONGEST_CHOICE else "str"
         if schema.get("type") == "array":
-            return f"Sequence[{self.asked(schema['items'], f'{name}Item')}]"
+            return f"Sequence[{self.asked(schema['items'], one_of_many(name))}]"
         if "properties" in schema:
             return self.typed_dict(schema, name)
         return plain(schema, name)
+
+    def _choice(self, schema: Schema) -> str:
+        kind = literal(schema["enum"])
+        return self.aliases.get(kind, kind)
 
     def typed_dict(self, schema: Schema, name: str) -> str:
         """Add the class of a section and return its name."""
@@ -112,7 +135,7 @@ class Types:
             kind = self.asked(one, f"{name}{pascal(public)}")
             members.append(f"    {public}: {kind if public in needed else f'NotRequired[{kind}]'}")
             about.append(entry(public, kind, self.resolved(one)))
-        words = schema.get("description", "") or f"Fields of {name}"
+        words = schema.get("description", "") or "Fields of one entry"
         self.classes.append(class_text(f"class {name}(TypedDict):", words, about, members))
         return name
 
@@ -136,24 +159,25 @@ class Types:
             kinds = [self.shown(one, name) for one in schema["anyOf"]]
             return " | ".join(dict.fromkeys(kinds))
         if "enum" in schema:
-            return literal(schema["enum"])
+            return self._choice(schema)
         if schema.get("type") == "array":
-            return f"tuple[{self.shown(schema['items'], f'{name}Item')}, ...]"
+            return f"tuple[{self.shown(schema['items'], one_of_many(name))}, ...]"
         if "properties" in schema:
             return self.dataclass(schema, name)
         if schema.get("type") == "object":
             inner = schema.get("additionalProperties")
-            of = self.shown(inner, f"{name}Item") if isinstance(inner, Mapping) else "Any"
+            of = self.shown(inner, one_of_many(name)) if isinstance(inner, Mapping) else "Any"
             return f"Mapping[str, {of}]"
         return plain(schema, name)
 
     def _component(self, name: str) -> str:
         if name in KNOWN:
             return KNOWN[name]
+        of = RENAMED.get(name, name)
         if name in self.homes:
-            self.imports.add(f"from ringland._generated.{self.homes[name]} import {name}")
-            return name
-        return self.dataclass(self.components[name], name)
+            self.imports.add(f"from ringland._generated.{self.homes[name]} import {of}")
+            return of
+        return self.dataclass(self.components[name], of)
 
     def dataclass(self, schema: Schema, name: str) -> str:
         """Add the class of a record in an answer and return its name."""
@@ -162,9 +186,10 @@ class Types:
         for public, one in schema["properties"].items():
             kind = self.shown(one, f"{name}{pascal(public)}")
             sure = kind if public in needed else f"{kind} | None"
-            members.append(f"    {python_name(public)}: {sure}" + ("" if sure == kind else " = None"))
+            default = "" if sure == kind else " = None"
+            members.append(f"    {python_name(public)}: {sure}{default}")
             about.append(entry(python_name(public), sure, one))
-        words = schema.get("description", "") or f"Results: {name}"
+        words = schema.get("description") or WORDS.get(name, "None is what cannot be known")
         head = f"@dataclass(frozen=True, kw_only=True)\nclass {name}:"
         found = class_text(head, words, about, members)
         if found not in self.classes:

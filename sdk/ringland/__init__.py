@@ -15,20 +15,12 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from ringland._answers import (
         Answer,
-        AnswerWarning,
-        Basis,
         BatchAnswer,
         CalculationInfo,
         Column,
-        Limit,
-        MeasureNext,
-        Need,
         RowProblem,
         RowWarning,
         ServiceVersion,
-        ToSettle,
-        TraceStep,
-        Verdict,
         VerdictColumns,
     )
     from ringland._client import Client
@@ -52,6 +44,16 @@ if TYPE_CHECKING:
         UnreadableAnswer,
         UnsupportedMedia,
     )
+    from ringland._generated._parts import (
+        AnswerWarning,
+        Basis,
+        Limit,
+        MeasureNext,
+        Taken,
+        ToSettle,
+        TraceStep,
+        Verdict,
+    )
     from ringland._transport import Timeout
     from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
 
@@ -60,21 +62,23 @@ __version__ = "0.1.0"
 _HOMES = {
     "_answers": (
         "Answer",
-        "AnswerWarning",
-        "Basis",
         "BatchAnswer",
         "CalculationInfo",
         "Column",
-        "Limit",
-        "MeasureNext",
-        "Need",
         "RowProblem",
         "RowWarning",
         "ServiceVersion",
+        "VerdictColumns",
+    ),
+    "_generated._parts": (
+        "AnswerWarning",
+        "Basis",
+        "Limit",
+        "MeasureNext",
+        "Taken",
         "ToSettle",
         "TraceStep",
         "Verdict",
-        "VerdictColumns",
     ),
     "_client": ("Client",),
     "_errors": (
@@ -118,7 +122,6 @@ __all__ = [
     "Limit",
     "MeasureNext",
     "MethodNotAllowed",
-    "Need",
     "NotAcceptable",
     "NotFound",
     "Quantity",
@@ -133,6 +136,7 @@ __all__ = [
     "ServiceError",
     "ServiceMissing",
     "ServiceVersion",
+    "Taken",
     "TimedOut",
     "Timeout",
     "TlsFailed",

@@ -5,105 +5,11 @@ from dataclasses import dataclass, field
 from typing import Any, Generic, TypeVar
 
 from ringland._errors import UnreadableAnswer
-from ringland._generated._words import Rule, Standing, VerdictWord
+from ringland._generated._parts import AnswerWarning, Basis, Taken, TraceStep, Verdict
+from ringland._generated._words import VerdictWord
 from ringland._reading import read, untyped
-from ringland._types import Quantity
 
 R = TypeVar("R")
-Side = Quantity | float | None
-
-
-@dataclass(frozen=True)
-class Limit:
-    """A limit with its standing: who says so, and where."""
-
-    low: Side
-    high: Side
-    standing: Standing
-    source: str
-
-
-@dataclass(frozen=True)
-class ToSettle:
-    """How a verdict that is too close to call could be settled."""
-
-    needed_uncertainty: Side
-    advice: str
-
-
-@dataclass(frozen=True)
-class Verdict:
-    """A value judged against its limit.
-
-    Attributes
-    ----------
-    verdict : str
-        ``pass``, ``fail`` or ``too_close_to_call``.
-    without_uncertainty : str
-        The word that the value alone would have got.
-    margin : Quantity or float
-        Distance to the nearer limit, positive inside.
-    """
-
-    check: str
-    words: str
-    value: Quantity | float
-    uncertainty: Side
-    limit: Limit
-    verdict: VerdictWord
-    without_uncertainty: VerdictWord
-    probability_within: float | None
-    margin: Quantity | float
-    rule: Rule
-    to_settle: ToSettle | None = None
-    doubt_fails: str | None = None
-
-
-@dataclass(frozen=True)
-class AnswerWarning:
-    """Something unusual in the request or the result; the answer stands."""
-
-    code: str
-    field: str
-    message: str
-
-
-@dataclass(frozen=True)
-class Basis:
-    """Where a result comes from: formula in words, and source."""
-
-    field: str
-    formula: str
-    source: str
-
-
-@dataclass(frozen=True)
-class TraceStep:
-    """A formula with its numbers put in."""
-
-    field: str
-    formula: str
-    substituted: str
-    value: float
-    unit: str
-
-
-@dataclass(frozen=True)
-class Need:
-    """What is missing: the fields of which one will do, and the same in words."""
-
-    fields: tuple[str, ...]
-    words: str
-
-
-@dataclass(frozen=True)
-class MeasureNext:
-    """What would open a part of the answer, or settle a verdict."""
-
-    opens: str
-    why: str
-    measure: tuple[Need, ...]
-    advice: str
 
 
 @dataclass(frozen=True)
@@ -119,6 +25,8 @@ class Answer(Generic[R]):
     inputs : mapping
         The inputs as understood, in the units of the answer.
     verdicts, warnings, cautions, basis, trace : tuple
+    taken : tuple of Taken
+        For a whole job: which reading of which part came from where, where the names differ.
     request_id : str
         Name of the request in the service's log.
     raw : mapping
@@ -134,6 +42,7 @@ class Answer(Generic[R]):
     cautions: tuple[str, ...]
     basis: tuple[Basis, ...]
     trace: tuple[TraceStep, ...]
+    taken: tuple[Taken, ...]
     request_id: str
     raw: Mapping[str, Any] = field(repr=False)
 
@@ -163,6 +72,7 @@ class _Envelope:
     cautions: tuple[str, ...]
     basis: tuple[Basis, ...]
     trace: tuple[TraceStep, ...] = ()
+    taken: tuple[Taken, ...] = ()
 
 
 def read_answer(of: type[R] | None, data: Any, request_id: str) -> Answer[Any]:

@@ -129,25 +129,37 @@ def _column(parts: Sequence[BatchAnswer], name: str) -> Column:
 def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     """Return a column's parts as one, None for the rows of a part that lacks it."""
     known = next(column for column, _ in parts if column is not None)
-    doubts = None
-    if any(column is not None and column.uncertainties is not None for column, _ in parts):
-        doubts = _concatenated([(c and c.uncertainties, rows) for c, rows in parts])
-    values = _concatenated([(c and c.values, rows) for c, rows in parts])
-    return Column(values, known.unit, known.digits, doubts)
+    doubts = [(None if c is None else c.uncertainties, rows) for c, rows in parts]
+    values = [(None if c is None else c.values, rows) for c, rows in parts]
+    doubted = any(part is not None for part, _ in doubts)
+    joined_doubts = _concatenated(doubts) if doubted else None
+    return Column(_concatenated(values), known.unit, known.digits, joined_doubts)
 
 
 def _concatenated(parts: Sequence[tuple[tuple[T, ...] | None, int]]) -> tuple[T | None, ...]:
-    return tuple(v for values, rows in parts for v in (values or (None,) * rows))
+    found: list[T | None] = []
+    for values, rows in parts:
+        found.extend([None] * rows if values is None else values)
+    return tuple(found)
 
 
 def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
-    found = [(p.verdicts.get(name), p.rows) for p in parts]
+    """Return one check's columns as one, None for the rows of a part that lacks it."""
+    found = [(p.verdicts.get(name, NOT_JUDGED), p.rows) for p in parts]
     return VerdictColumns(
-        verdict=_concatenated([(v and v.verdict, rows) for v, rows in found]),
-        margin=_one_column([(v and v.margin, rows) for v, rows in found]),
-        uncertainty=_one_column([(v and v.uncertainty, rows) for v, rows in found]),
-        probability_within=_concatenated([(v and v.probability_within, r) for v, r in found]),
+        verdict=_concatenated([(v.verdict or None, rows) for v, rows in found]),
+        margin=_one_column([(_given(v.margin), rows) for v, rows in found]),
+        uncertainty=_one_column([(_given(v.uncertainty), rows) for v, rows in found]),
+        probability_within=_concatenated([(v.probability_within or None, r) for v, r in found]),
     )
+
+
+# Stands for the check in a part that lacks it; no real column is empty.
+NOT_JUDGED = VerdictColumns((), Column(()), Column(()), ())
+
+
+def _given(column: Column) -> Column | None:
+    return column if column.values else None
 
 
 def _warnings(parts: Sequence[BatchAnswer], starts: Sequence[int]) -> tuple[RowWarning, ...]:

@@ -23,14 +23,14 @@ class Calculation(Generic[R]):
     SHAPES: ClassVar[Mapping[str, Shape]] = {}
 
     def __init__(self, caller: Caller, name: str = "") -> None:
-        self._caller = caller
+        self.caller = caller
         self.path = f"/v1/{quote(name or self.NAME, safe='')}"
 
     def _answer(
         self, fields: Mapping[str, Any], units: Units | None, trace: bool = False
     ) -> Answer[R]:
         body, params = self.request(fields), options(units, trace)
-        data, request_id = self._caller.named("POST", self.path, body=body, params=params)
+        data, request_id = self.caller.named("POST", self.path, body=body, params=params)
         return read_answer(self.RESULT, data, request_id)
 
     def request(self, fields: Mapping[str, Any]) -> dict[str, Any]:
@@ -75,7 +75,7 @@ class Calculation(Generic[R]):
         parts = []
         for chunk in chunks(columns_json(columns)):
             body = {"shared": common, "columns": chunk} if common else {"columns": chunk}
-            data = self._caller.json("POST", path, body=body, params=params)
+            data = self.caller.json("POST", path, body=body, params=params)
             parts.append(read(BatchAnswer, data))
         return joined(parts)
 
@@ -94,7 +94,7 @@ class Calculation(Generic[R]):
         found: list[Answer[R] | ServiceError] = []
         asked = [self.request(row) for row in rows]
         for body in line_chunks(asked):
-            lines, request_id = self._caller.lines(path, body, params)
+            lines, request_id = self.caller.lines(path, body, params)
             found.extend(self._line(line, request_id) for line in lines)
         if len(found) != len(asked):
             raise UnreadableAnswer(f"{len(asked)} rows were sent, {len(found)} came back")

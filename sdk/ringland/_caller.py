@@ -67,7 +67,9 @@ class Caller:
 
 
 def dumps(body: Any) -> bytes:
-    """Return JSON as it is sent."""
+    """Return JSON as it is sent; bytes are sent as they are."""
+    if isinstance(body, bytes):
+        return body
     text = json.dumps(body, ensure_ascii=False, allow_nan=False, separators=(",", ":"))
     return text.encode("utf-8", "replace")
 

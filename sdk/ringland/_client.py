@@ -111,7 +111,7 @@ class Client(Calculations):
         """
         asked = self._named(name)
         body, params = asked.request(fields), options(units, trace)
-        data, request_id = self._caller.named("POST", asked.path, body=body, params=params)
+        data, request_id = self.caller.named("POST", asked.path, body=body, params=params)
         return read_answer(None, data, request_id)
 
     def batch(
@@ -141,22 +141,22 @@ class Client(Calculations):
         """
         asked = self._named(name)
         body = asked.request(fields)
-        return self._caller.text("POST", asked.path, body=body, params=options(units))
+        return self.caller.text("POST", asked.path, body=body, params=options(units))
 
     def calculations(self) -> tuple[CalculationInfo, ...]:
         """Return what the service can calculate, in its order."""
-        listed = self._caller.json("GET", "/v1")["calculations"]
+        listed = self.caller.json("GET", "/v1")["calculations"]
         return tuple(read(CalculationInfo, entry) for entry in listed)
 
     def version(self) -> ServiceVersion:
         """Return the version of the service, and of each calculation's arithmetic."""
-        return read(ServiceVersion, self._caller.json("GET", "/version"))
+        return read(ServiceVersion, self.caller.json("GET", "/version"))
 
     def _named(self, name: str) -> Calculation[Any]:
         """Return a calculation by its name in the service; without types where not known here."""
         module = name.replace("-", "_")
         if module not in CLASSES:
-            return Calculation(self._caller, name)
+            return Calculation(self.caller, name)
         of = getattr(import_module(f"ringland._generated.{module}"), CLASSES[module])
-        found: Calculation[Any] = of(self._caller)
+        found: Calculation[Any] = of(self.caller)
         return found

@@ -28,7 +28,8 @@ def read(of: type[T], data: Any) -> T:
     if not isinstance(data, Mapping):
         raise UnreadableAnswer(f"{of.__name__}: an object was promised, not {data!r:.60}")
     found = {}
-    for name, public, reader, needed in _members(of):
+    kind: Any = of
+    for name, public, reader, needed in _members(kind):
         if public in data:
             try:
                 found[name] = reader(data[public])
@@ -40,7 +41,7 @@ def read(of: type[T], data: Any) -> T:
 
 
 @cache
-def _members(of: type) -> tuple[tuple[str, str, Callable[[Any], Any], bool], ...]:
+def _members(of: Any) -> tuple[tuple[str, str, Callable[[Any], Any], bool], ...]:
     """Return name, name on the wire, reader and whether it is needed, of each member."""
     return tuple(
         (f.name, on_wire(f.name), _reader(f.type), f.default is dataclasses.MISSING)

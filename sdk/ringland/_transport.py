@@ -12,7 +12,7 @@ import requests
 from requests import exceptions as failures
 from requests.adapters import HTTPAdapter
 
-from ringland import _retry, __version__
+from ringland import __version__, _retry
 from ringland._errors import (
     ConnectionFailed,
     InvalidInput,

@@ -7,9 +7,19 @@ from typing import Any
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation, Composite, asked
-from ringland_service.core.fields import SectionField
+from ringland_service.core.fields import (
+    AnyQuantityField,
+    Quantified,
+    RecordsField,
+    SectionField,
+    UnitField,
+    UnitGiven,
+)
+from ringland_service.core.kinds import KINDS as QUANTITY_KINDS
 from ringland_service.core.limits import Limit
+from ringland_service.core.verdicts import DEFAULT_RULE
 from ringland_service.engine.question import Question, Stated
+from ringland_service.units import unit as measure
 
 FOLDER = Path(__file__).parent
 KINDS = ("published", "derived", "independent", "common_practice", "pinned")
@@ -17,7 +27,11 @@ KINDS = ("published", "derived", "independent", "common_practice", "pinned")
 
 @dataclass(frozen=True)
 class Case:
-    """One reference case, in canonical units and core names."""
+    """One reference case, in canonical units and core names.
+
+    A quantity of any kind is a table of ``value``, ``unit`` and ``kind``; a unit of any kind one
+    of ``unit`` and ``kind``. ``probability`` is of conforming, per check, to 6 digits.
+    """
 
     calculation: str
     kind: str
@@ -26,10 +40,12 @@ class Case:
     inputs: dict[str, Any]
     expect: dict[str, Any] = field(default_factory=dict)
     verdicts: dict[str, str] = field(default_factory=dict)
+    probability: dict[str, float] = field(default_factory=dict)
     uncertainty: dict[str, float] = field(default_factory=dict)
     limits: dict[str, dict[str, Any]] = field(default_factory=dict)
     warnings: dict[str, list[str]] = field(default_factory=dict)
     refused: str = ""
+    rule: str = DEFAULT_RULE
     relative: float = 1e-9
     absolute: float = 1e-9
 
@@ -49,11 +65,12 @@ class Case:
             inputs=filled(self.declaration.inputs, self.inputs),
             doubts={tuple(n.split(".")): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
             limits={check: Limit(**sides) for check, sides in self.limits.items()},
+            rule=self.rule,
         )
 
 
 def filled(record: type, values: dict[str, Any]) -> Any:
-    """Return a record of the values, lists as tuples, tables as sections."""
+    """Return a record of the values: lists as tuples or records, tables as sections."""
     known = asked(record)
     return record(**{name: _value(known[name], value) for name, value in values.items()})
 
@@ -61,9 +78,32 @@ def filled(record: type, values: dict[str, Any]) -> Any:
 def _value(declared_field: Any, value: Any) -> Any:
     if isinstance(declared_field, SectionField):
         return filled(declared_field.record, value)
+    if isinstance(declared_field, RecordsField):
+        return tuple(filled(declared_field.record, one) for one in value)
+    if isinstance(declared_field, AnyQuantityField):
+        return quantified(**value)
+    if isinstance(declared_field, UnitField):
+        return unit_given(**value)
     if isinstance(value, list):
         return tuple(None if v == "absent" else _number(v) for v in value)
     return _number(value)
+
+
+def unit_given(unit: str, kind: str) -> UnitGiven:
+    """Return a unit as the door understands it."""
+    found = measure(QUANTITY_KINDS[kind], unit)
+    return UnitGiven(unit, QUANTITY_KINDS[kind], found.ratio, found.offset)
+
+
+def quantified(value: float, unit: str, kind: str) -> Quantified:
+    """Return a quantity of any kind as the door understands it."""
+    found = measure(QUANTITY_KINDS[kind], unit)
+    return Quantified(found.to_canonical(float(value)), unit_given(unit, kind), float(value))
+
+
+def shown(quantity: Quantified) -> float:
+    """Return the number of a quantity in its own unit."""
+    return float(measure(quantity.kind, quantity.unit.symbol).from_canonical(quantity.value))
 
 
 def _number(value: Any) -> Any:

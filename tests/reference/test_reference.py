@@ -4,10 +4,11 @@ import dataclasses
 from typing import Any
 
 import pytest
-from reference_cases import KINDS, Case, cases, files
+from reference_cases import KINDS, Case, cases, files, shown
 
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite
+from ringland_service.core.fields import Quantified
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.single import answer
@@ -28,7 +29,8 @@ def result_of(found: Answer | CompositeAnswer, name: str) -> Any:
     if isinstance(found, CompositeAnswer):
         part, _, name = name.partition(".")
         return getattr(found.parts[part].outputs, name) if part in found.parts else None
-    return getattr(found.outputs, name)
+    value = getattr(found.outputs, name)
+    return shown(value) if isinstance(value, Quantified) else value
 
 
 @pytest.mark.parametrize("case", CASES, ids=str)
@@ -46,6 +48,9 @@ def test_case(case: Case) -> None:
             assert (list(value) if isinstance(value, tuple) else value) == expected, name
     verdicts = {v.check.name: v.word for v in found.verdicts}
     assert {name: verdicts.get(name, "absent") for name in case.verdicts} == case.verdicts
+    conforming = {v.check.name: v.judged.probability for v in found.verdicts}
+    for name, probability in case.probability.items():
+        assert conforming[name] == pytest.approx(probability, rel=2e-5, abs=1e-9), name
     codes = {warned.code for warned in found.warnings}
     assert set(case.warnings.get("codes", ())) <= codes
 

@@ -18,13 +18,13 @@ from ringland_service.core.declare import Composite
 def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
     """Return the answer of a composite as text."""
     lines = _about(calculation, found["inputs"].get("about", {}))
+    lines += block("Verdicts", verdict_lines(found["verdicts"]))
+    needs = [line for item in found["result"]["measure_next"] for line in need(item)]
+    lines += block("What to measure next", needs)
     for step in calculation.steps:
         result = found["result"].get(step.part)
         if result:
             lines += block(step.calculation.title, aligned(results(step.calculation, result)))
-    lines += block("Verdicts", verdict_lines(found["verdicts"]))
-    needs = [line for item in found["result"]["measure_next"] for line in need(item)]
-    lines += block("What to measure next", needs)
     sources = [(t["field"].replace("_", " "), f"from {t['from']}") for t in found["taken"]]
     lines += block("Taken over", aligned(sources))
     lines += block("Warnings", warning_lines(found["warnings"]))

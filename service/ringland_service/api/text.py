@@ -66,7 +66,7 @@ WIDTH = 100
 
 def aligned(rows: Sequence[tuple[str, str]], indent: int = 2) -> list[str]:
     """Return rows of label and text, the texts in one column, long ones wrapped."""
-    width = min(max((len(label) for label, _ in rows), default=0), 44)
+    width = min(max((len(label) for label, _ in rows), default=0), 50)
     lines: list[str] = []
     for label, words in rows:
         head = f"{' ' * indent}{label:<{width}}  "
@@ -104,18 +104,30 @@ def limit_text(limit: Mapping[str, Any]) -> str:
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
     """Return a verdict in words: value, doubt, limit, standing, word, probability."""
-    value = dict(verdict["value"]) if isinstance(verdict["value"], Mapping) else verdict["value"]
-    doubt = verdict["uncertainty"]
-    if doubt is not None and isinstance(value, dict):
-        value["uncertainty"] = doubt["value"]
-    stated = " (k = 2)" if doubt is not None else ""
     word = WORDS[verdict["verdict"]].upper()
-    parts = [f"{word}: {shown(value)}{stated}", limit_text(verdict["limit"])]
+    parts = [f"{word}: {_with_doubt(verdict)}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
-        parts.append(f"probability within {plain(verdict['probability_within'], 3)}")
+        parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
     return "; ".join(parts)
+
+
+def _with_doubt(verdict: Mapping[str, Any]) -> str:
+    """Return the value judged, with its expanded uncertainty where there is one."""
+    value, doubt = verdict["value"], verdict["uncertainty"]
+    if doubt is None:
+        return shown(value)
+    if isinstance(value, Mapping):
+        return f"{shown({**value, 'uncertainty': doubt['value']})} (k = 2)"
+    return f"{shown(value)} ± {plain(doubt, 4)} (k = 2)"
+
+
+def _probability(value: float) -> str:
+    """Return a probability with three decimals, never as a false certainty."""
+    if value < 0.0005:
+        return "below 0.001"
+    return "above 0.999" if value > 0.9995 else plain(value, 3)
 
 
 def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:

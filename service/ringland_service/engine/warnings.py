@@ -22,6 +22,7 @@ NOT_STATED = "no uncertainty was stated, so the value alone decides (rule simple
 WITHIN_DOUBT = "the leading readings lie within their doubt: which of them leads is not settled"
 
 
+@cache
 def public_field(calculation: Calculation, name: str) -> str:
     """Return the public name of an input or a result."""
     known = {**declared(calculation.outputs), **asked(calculation.inputs)}
@@ -77,8 +78,10 @@ def _against_bounds(
 
 def _noticed(calculation: Calculation, inputs: Any, outputs: Any) -> Iterator[tuple[Warned, Any]]:
     for notice in calculation.notices:
-        name = public_field(calculation, notice.field)
-        yield Warned(notice.code, name, notice.message), notice.when(inputs, outputs)
+        holds = notice.when(inputs, outputs)
+        if holds is not False:
+            name = public_field(calculation, notice.field)
+            yield Warned(notice.code, name, notice.message), holds
 
 
 def noticed(calculation: Calculation, inputs: Any, outputs: Any) -> list[Warned]:

@@ -6,6 +6,7 @@ from ringland_service.core.calculations.engine_tests import (
     compression_test,
     cranking_pressure,
     cylinder_spread,
+    gauge_hose_loss,
     pressure_build_up,
     wet_gain,
 )
@@ -30,6 +31,7 @@ CALCULATIONS: tuple[Declared, ...] = (
     cylinder_spread.CALCULATION,
     wet_gain.CALCULATION,
     pressure_build_up.CALCULATION,
+    gauge_hose_loss.CALCULATION,
     cranking_pressure.CALCULATION,
     displacement.CALCULATION,
     compression_ratio.CALCULATION,

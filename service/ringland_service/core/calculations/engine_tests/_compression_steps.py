@@ -49,10 +49,17 @@ def last_reading(known: Known) -> Mapping[str, tuple[Any, str]]:
     return {}
 
 
+def ratio_wanted(known: Known) -> bool:
+    """Return whether the clearance volume is still wanted, or its measurement has begun."""
+    begun = {"chamber_cc", "burette_fill_cc"} & known.keys()
+    return "clearance_cc" not in known or bool(begun)
+
+
 RATIO = Step(
     part="compression_ratio",
     calculation=compression_ratio.CALCULATION,
     purpose="static compression ratio and clearance volume, on which the expected reading rests",
+    when=ratio_wanted,
 )
 
 EXPECTATION = (

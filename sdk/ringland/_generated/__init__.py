@@ -1,0 +1,181 @@
+"""The calculations of a client, each loaded when it is first used.
+
+Generated from the OpenAPI document by sdk/generate.py; do not edit.
+"""
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from ringland._caller import Caller
+    from ringland._generated.air_pressure import AirPressure
+    from ringland._generated.compression_level import CompressionLevel
+    from ringland._generated.compression_ratio import CompressionRatio
+    from ringland._generated.compression_test import CompressionTest
+    from ringland._generated.convert import Convert
+    from ringland._generated.cranking_pressure import CrankingPressure
+    from ringland._generated.cylinder_spread import CylinderSpread
+    from ringland._generated.displacement import Displacement
+    from ringland._generated.dynamic_ratio import DynamicRatio
+    from ringland._generated.job_card import JobCard
+    from ringland._generated.length_at_20c import LengthAt20c
+    from ringland._generated.overbore_ratio import OverboreRatio
+    from ringland._generated.piston_clearance import PistonClearance
+    from ringland._generated.port_timing import PortTiming
+    from ringland._generated.pressure_build_up import PressureBuildUp
+    from ringland._generated.ring_gap import RingGap
+    from ringland._generated.verdict import Verdict
+    from ringland._generated.wet_gain import WetGain
+
+CLASSES = {
+    "convert": "Convert",
+    "air_pressure": "AirPressure",
+    "length_at_20c": "LengthAt20c",
+    "verdict": "Verdict",
+    "compression_test": "CompressionTest",
+    "compression_level": "CompressionLevel",
+    "cylinder_spread": "CylinderSpread",
+    "wet_gain": "WetGain",
+    "pressure_build_up": "PressureBuildUp",
+    "cranking_pressure": "CrankingPressure",
+    "displacement": "Displacement",
+    "compression_ratio": "CompressionRatio",
+    "overbore_ratio": "OverboreRatio",
+    "dynamic_ratio": "DynamicRatio",
+    "port_timing": "PortTiming",
+    "piston_clearance": "PistonClearance",
+    "ring_gap": "RingGap",
+    "job_card": "JobCard",
+}
+
+
+class Calculations:
+    """One property a calculation; call it with the calculation's fields."""
+
+    def __init__(self, caller: "Caller") -> None:
+        self.caller = caller
+
+    @property
+    def convert(self) -> "Convert":
+        """Unit conversion."""
+        from ringland._generated.convert import Convert
+
+        return Convert(self.caller)
+
+    @property
+    def air_pressure(self) -> "AirPressure":
+        """Air pressure and altitude correction."""
+        from ringland._generated.air_pressure import AirPressure
+
+        return AirPressure(self.caller)
+
+    @property
+    def length_at_20c(self) -> "LengthAt20c":
+        """Length at 20 °C."""
+        from ringland._generated.length_at_20c import LengthAt20c
+
+        return LengthAt20c(self.caller)
+
+    @property
+    def verdict(self) -> "Verdict":
+        """Combined uncertainty and three-way verdict."""
+        from ringland._generated.verdict import Verdict
+
+        return Verdict(self.caller)
+
+    @property
+    def compression_test(self) -> "CompressionTest":
+        """Compression test."""
+        from ringland._generated.compression_test import CompressionTest
+
+        return CompressionTest(self.caller)
+
+    @property
+    def compression_level(self) -> "CompressionLevel":
+        """Cranking compression: grading the level."""
+        from ringland._generated.compression_level import CompressionLevel
+
+        return CompressionLevel(self.caller)
+
+    @property
+    def cylinder_spread(self) -> "CylinderSpread":
+        """Spread between cylinders."""
+        from ringland._generated.cylinder_spread import CylinderSpread
+
+        return CylinderSpread(self.caller)
+
+    @property
+    def wet_gain(self) -> "WetGain":
+        """Wet-test gain."""
+        from ringland._generated.wet_gain import WetGain
+
+        return WetGain(self.caller)
+
+    @property
+    def pressure_build_up(self) -> "PressureBuildUp":
+        """Build-up over the first strokes."""
+        from ringland._generated.pressure_build_up import PressureBuildUp
+
+        return PressureBuildUp(self.caller)
+
+    @property
+    def cranking_pressure(self) -> "CrankingPressure":
+        """Expected cranking pressure."""
+        from ringland._generated.cranking_pressure import CrankingPressure
+
+        return CrankingPressure(self.caller)
+
+    @property
+    def displacement(self) -> "Displacement":
+        """Displacement."""
+        from ringland._generated.displacement import Displacement
+
+        return Displacement(self.caller)
+
+    @property
+    def compression_ratio(self) -> "CompressionRatio":
+        """Static compression ratio."""
+        from ringland._generated.compression_ratio import CompressionRatio
+
+        return CompressionRatio(self.caller)
+
+    @property
+    def overbore_ratio(self) -> "OverboreRatio":
+        """Compression ratio after an overbore."""
+        from ringland._generated.overbore_ratio import OverboreRatio
+
+        return OverboreRatio(self.caller)
+
+    @property
+    def dynamic_ratio(self) -> "DynamicRatio":
+        """Dynamic compression ratio."""
+        from ringland._generated.dynamic_ratio import DynamicRatio
+
+        return DynamicRatio(self.caller)
+
+    @property
+    def port_timing(self) -> "PortTiming":
+        """Port timing and trapped ratio."""
+        from ringland._generated.port_timing import PortTiming
+
+        return PortTiming(self.caller)
+
+    @property
+    def piston_clearance(self) -> "PistonClearance":
+        """Piston clearance."""
+        from ringland._generated.piston_clearance import PistonClearance
+
+        return PistonClearance(self.caller)
+
+    @property
+    def ring_gap(self) -> "RingGap":
+        """Ring end gap."""
+        from ringland._generated.ring_gap import RingGap
+
+        return RingGap(self.caller)
+
+    @property
+    def job_card(self) -> "JobCard":
+        """Job card."""
+        from ringland._generated.job_card import JobCard
+
+        return JobCard(self.caller)

@@ -1,0 +1,95 @@
+"""What every request may carry beside its fields.
+
+Generated from the OpenAPI document by sdk/generate.py; do not edit.
+"""
+
+from collections.abc import Sequence
+from typing import Literal, NotRequired, TypedDict
+
+from ringland._asking import Shape
+from ringland._generated._words import Standing
+from ringland._types import QuantityLike
+
+
+class LimitAsked(TypedDict, total=False):
+    """A limit of your own, for a value with a unit; one side or both."""
+
+    low: QuantityLike
+    high: QuantityLike
+    standing: Standing
+    source: str
+
+
+class RatioLimitAsked(TypedDict, total=False):
+    """A limit of your own, for a bare number; one side or both."""
+
+    low: float
+    high: float
+    standing: Standing
+    source: str
+
+
+class MeasuringAskedInstrument(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    id : str
+    kind : str
+    set_in : str
+    max_error : QuantityLike
+    setting_error : QuantityLike
+    repeat : QuantityLike
+    resolution : QuantityLike
+    short_range_error : QuantityLike
+    """
+
+    id: str
+    kind: NotRequired[
+        Literal[
+            "bore_gauge",
+            "outside_micrometer",
+            "depth_gauge",
+            "calliper",
+            "feeler",
+            "burette",
+            "compression_gauge",
+        ]
+    ]
+    set_in: NotRequired[str]
+    max_error: NotRequired[QuantityLike]
+    setting_error: NotRequired[QuantityLike]
+    repeat: NotRequired[QuantityLike]
+    resolution: NotRequired[QuantityLike]
+    short_range_error: NotRequired[QuantityLike]
+
+
+class MeasuringAsked(TypedDict):
+    """How the readings were taken; one instrument shares its setting error.
+
+    Attributes
+    ----------
+    instruments : Sequence[MeasuringAskedInstrument]
+    readings_each : int
+        (default 1)
+    temperature_doubt : QuantityLike
+        standard uncertainty of each part's temperature
+    """
+
+    instruments: NotRequired[Sequence[MeasuringAskedInstrument]]
+    readings_each: NotRequired[int]
+    temperature_doubt: NotRequired[QuantityLike]
+
+
+MEASURING: Shape = {
+    "instruments": [
+        {
+            "max_error": "quantity",
+            "setting_error": "quantity",
+            "repeat": "quantity",
+            "resolution": "quantity",
+            "short_range_error": "quantity",
+        }
+    ],
+    "temperature_doubt": "quantity",
+}

@@ -1,0 +1,36 @@
+"""A real gunicorn on an ephemeral loopback port, for the tests that need a socket."""
+
+import re
+import subprocess
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+LISTENING = re.compile(r"Listening at: (http://127\.0\.0\.1:\d+)")
+
+
+@contextmanager
+def running_gunicorn(workers: int = 1) -> Iterator[str]:
+    """Run the service until the block ends; yield its address."""
+    command = [
+        *(sys.executable, "-m", "gunicorn", "--bind", "127.0.0.1:0"),
+        *("--workers", str(workers), "--no-control-socket", "ringland_service.wsgi:app"),
+    ]
+    with subprocess.Popen(command, stderr=subprocess.PIPE, text=True) as process:
+        assert process.stderr is not None
+        try:
+            yield _address(iter(process.stderr.readline, ""))
+        finally:
+            process.terminate()
+            process.communicate(timeout=30)
+
+
+def _address(lines: Iterator[str]) -> str:
+    """Return the address that the log names; it is logged before the first request is taken."""
+    seen = []
+    for line in lines:
+        seen.append(line)
+        match = LISTENING.search(line)
+        if match:
+            return match[1]
+    raise AssertionError("gunicorn did not start:\n" + "".join(seen))

@@ -42,7 +42,7 @@ def column_json(column: Any, name: str) -> dict[str, Any]:
     elif isinstance(column, Mapping):
         members = {str(k): v for k, v in column.items() if k != "values"}
         values = column.get("values")
-    elif isinstance(column, tuple) and len(column) == 2 and isinstance(column[1], str):
+    elif _is_pair(column):
         values, members["unit"] = column
     else:
         values = column
@@ -52,6 +52,12 @@ def column_json(column: Any, name: str) -> dict[str, Any]:
         listed = hasattr(doubt, "__iter__")
         found["uncertainty"] = _entries(doubt, name) if listed else finite(doubt, name)
     return {"values": _entries(values, name), **found}
+
+
+def _is_pair(column: Any) -> bool:
+    """Return whether a column is (values, unit); two words are two rows."""
+    pair = isinstance(column, tuple) and len(column) == 2 and isinstance(column[1], str)
+    return pair and not isinstance(column[0], str)
 
 
 def _entries(values: Any, name: str) -> list[Any]:

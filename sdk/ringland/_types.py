@@ -8,7 +8,9 @@ from typing import TypeAlias
 from ringland._errors import InvalidInput
 
 _NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
-_TEXT = re.compile(rf"\s*({_NUMBER})\s*(.*?)\s*(?:(?:±|\+/-)\s*({_NUMBER})\s*)?")
+_DOUBT = r"(?:±|\+/-)"
+_UNIT = rf"(?:(?!{_DOUBT}).)*?"
+_TEXT = re.compile(rf"\s*({_NUMBER})(?![0-9.,;:])\s*({_UNIT})\s*(?:{_DOUBT}\s*({_NUMBER})\s*)?")
 RIGHT = "write '68.0 mm', '68.0 mm +/- 0.004' or (68.0, 'mm')"
 
 

@@ -1,15 +1,21 @@
 """What the SDK's tests share: the service in the process, its document, and real small servers."""
 
 import json
+import os
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from ringland.pytest_plugin import ringland_client  # noqa: F401 - the fixture under test, as users get it
 from sdk_server import Scripted, serving
 
+from ringland.pytest_plugin import ringland_client  # noqa: F401 - the fixture under test, as users get it
+
 ROOT = Path(__file__).parents[2]
+
+
+# Absolute, for the interpreters that tests start in other directories.
+PATHS = [str(Path(p).resolve()) for p in os.environ.get("PYTHONPATH", "").split(os.pathsep) if p]
 
 
 @pytest.fixture(autouse=True)
@@ -18,6 +24,7 @@ def no_settings(monkeypatch: pytest.MonkeyPatch) -> None:
     for name in ("RINGLAND_URL", "NO_COLOR", "HTTP_PROXY", "HTTPS_PROXY", "ALL_PROXY"):
         monkeypatch.delenv(name, raising=False)
         monkeypatch.delenv(name.lower(), raising=False)
+    monkeypatch.setenv("PYTHONPATH", os.pathsep.join(PATHS))
 
 
 @pytest.fixture(scope="session")

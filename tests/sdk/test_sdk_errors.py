@@ -4,12 +4,13 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
+from sdk_server import Scripted
+
 import ringland
 from ringland import Client, InvalidInput, RinglandError, ServiceError
 from ringland._caller import raise_for_problem
 from ringland._errors import from_problem
 from ringland_service.api.app import create_app
-from sdk_server import Scripted
 
 
 def bare(client: Client, path: str, body: bytes | None = None, **headers: str) -> None:
@@ -115,7 +116,7 @@ def test_unknown_members_and_bad_entries_of_a_problem_are_ignored() -> None:
     [
         ({"bore": 68}, "bore: 68 is not a quantity: write '68.0 mm'"),
         ({"bore": "68"}, "bore: '68' has no unit"),
-        ({"bore": "68,5 mm"}, "bore: '68,5 mm' has no unit|bore: '68,5 mm' is not a quantity"),
+        ({"bore": "68,5 mm"}, "bore: '68,5 mm' is not a quantity"),
         ({"bore": (True, "mm")}, "bore: True is not a number"),
         ({"bore": (float("nan"), "mm")}, "bore: nan is not a number that can be computed with"),
         ({"bore": ("68", "mm")}, "bore: '68' is not a number"),

@@ -5,6 +5,7 @@ from datetime import UTC, datetime
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from ringland import _retry
 
 NOW = datetime(2026, 3, 1, 12, 0, 0, tzinfo=UTC)

@@ -11,11 +11,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from sdk_server import serving
+
 from ringland import Answer, Client, Quantity, Readings, ServiceError
 from ringland._generated import CLASSES
 from ringland._reading import on_wire
 from ringland_service.api.app import create_app
-from sdk_server import serving
 
 DOCUMENT = json.loads((Path(__file__).parents[2] / "openapi" / "openapi.json").read_text("utf-8"))
 EXAMPLES = {
@@ -25,6 +26,10 @@ EXAMPLES = {
     for path, operations in DOCUMENT["paths"].items()
     if "post" in operations and not path.endswith("/batch")
 }
+
+
+# What is in one and not in the other is told by the first test, once.
+KNOWN = [name for name in EXAMPLES if name.replace("-", "_") in CLASSES]
 
 
 def on_the_wire(value: Any) -> Any:
@@ -63,7 +68,7 @@ def test_the_document_and_the_methods_name_the_same_calculations() -> None:
 
 
 @pytest.mark.parametrize("units", ["metric", "us"])
-@pytest.mark.parametrize("name", EXAMPLES)
+@pytest.mark.parametrize("name", KNOWN)
 def test_the_typed_answer_is_the_services_answer(
     ringland_client: Client, name: str, units: str
 ) -> None:
@@ -77,7 +82,7 @@ def test_the_typed_answer_is_the_services_answer(
     assert on_the_wire(answer.taken) == without_nulls(answer.raw.get("taken", []))
 
 
-@pytest.mark.parametrize("name", EXAMPLES)
+@pytest.mark.parametrize("name", KNOWN)
 def test_text_and_pairs_ask_the_same_question_as_json(ringland_client: Client, name: str) -> None:
     asked = as_text(EXAMPLES[name])
     assert ask(ringland_client, name, asked).raw == ask(ringland_client, name, EXAMPLES[name]).raw
@@ -155,4 +160,4 @@ def test_many_whole_requests_keep_their_order(ringland_client: Client) -> None:
     assert first.result.displacement.unit == "in3"
     assert first.result.displacement.value < last.result.displacement.value
     assert isinstance(refused, ServiceError)
-    assert (refused.status, refused.errors[0].field) == (422, "bore")
+    assert (refused.status, refused.errors[0].field) == (422, "bore.value")

@@ -8,6 +8,8 @@ from typing import Any
 
 import pytest
 import requests
+from sdk_server import Scripted
+
 from ringland import (
     Client,
     ConnectionFailed,
@@ -21,7 +23,6 @@ from ringland import (
     __version__,
 )
 from ringland._transport import CHUNK_BYTES, Transport, session_of_own
-from sdk_server import Scripted
 
 VERSION = b'{"version": "9.9", "formulas": {"displacement": "1"}}'
 
@@ -73,9 +74,7 @@ def test_a_post_is_sent_again_whole(scripted: Scripted, session: requests.Sessio
     assert scripted.asked[0]["HTTP_USER_AGENT"].startswith(f"ringland/{__version__} ")
 
 
-def test_what_retry_after_asks_for_is_waited(
-    scripted: Scripted, session: requests.Session
-) -> None:
+def test_what_retry_after_asks_for_is_waited(scripted: Scripted, session: requests.Session) -> None:
     scripted.answers("429 Too Many Requests", Retry_After="7").answers("200 OK")
     waits = Waits()
     transport(scripted.url, session, waits, chance=lambda: 1.0).send("GET", "/", headers={})

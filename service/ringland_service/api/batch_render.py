@@ -5,6 +5,7 @@ import io
 from collections.abc import Iterator
 from typing import Any
 
+from ringland_service.api.flat_table import cell
 from ringland_service.api.render import shown_digits, shown_unit
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import Calculation, declared
@@ -133,17 +134,17 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 
 def _result_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
     for name, shown in found["results"].items():
-        yield _headed(name, shown), [_cell(v) for v in shown["values"]]
+        yield _headed(name, shown), [cell(v) for v in shown["values"]]
         if "uncertainties" in shown:
-            yield _headed(f"{name} U", shown), [_cell(v) for v in shown["uncertainties"]]
+            yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
 
 
 def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
     for check, shown in found["verdicts"].items():
-        yield f"{check} verdict", [_cell(v) for v in shown["verdict"]]
+        yield f"{check} verdict", [cell(v) for v in shown["verdict"]]
         yield (
             _headed(f"{check} margin", shown["margin"]),
-            [_cell(v) for v in shown["margin"]["values"]],
+            [cell(v) for v in shown["margin"]["values"]],
         )
 
 
@@ -151,9 +152,4 @@ def _problem_column(found: dict[str, Any]) -> list[str]:
     texts = [""] * found["rows"]
     for entry in found["problems"]:
         texts[entry["row"]] += f"{entry['field']}: {entry['detail']} "
-    return [text.strip() for text in texts]
-
-
-def _cell(value: Any) -> Any:
-    """Return a value as a cell; nothing where there is nothing."""
-    return "" if value is None else value
+    return [cell(text.strip()) for text in texts]

@@ -10,23 +10,26 @@ from ringland_service.api.text import plain
 COLUMNS = ("part", "name", "value", "unit", "uncertainty", "verdict", "low", "high", "standing")
 
 
+FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+
+
 def table(found: Mapping[str, Any]) -> str:
     """Return an answer as one flat CSV table."""
     text = io.StringIO()
     writer = csv.writer(text)
     writer.writerow(COLUMNS)
     for row in _rows(found):
-        writer.writerow([_cell(row.get(name)) for name in COLUMNS])
+        writer.writerow([cell(row.get(name)) for name in COLUMNS])
     return text.getvalue()
 
 
-def _cell(value: Any) -> Any:
+def cell(value: Any) -> Any:
     """Return a cell; a text that a spreadsheet would take for a formula is quoted off."""
     if value is None:
         return ""
     if isinstance(value, float):
         return plain(value)
-    if isinstance(value, str) and value[:1] in ("=", "+", "-", "@"):
+    if isinstance(value, str) and value.startswith(FORMULA_STARTS):
         return "'" + value
     return value
 

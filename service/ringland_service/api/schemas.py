@@ -10,6 +10,7 @@ from ringland_service.api import fields
 from ringland_service.api import quantity_fields as quantities
 from ringland_service.api.any_kind import settle_kinds
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.openapi_fields import example_of
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import asked, defaults
 from ringland_service.core.fields import Field, SectionField
@@ -130,9 +131,18 @@ def _inner(of: Schema, value: Any) -> dict[str, Any]:
         raise quantities.fail(*error.faults) from error
 
 
-def messages() -> dict[str, str | list[Any] | dict[Any, Any]]:
-    """Return marshmallow's own messages as tokens."""
-    return {"required": MISSING, "null": NULL, "type": NOT_OBJECT, "invalid": NOT_OBJECT}
+def messages(field: Field | None = None) -> dict[str, str | list[Any] | dict[Any, Any]]:
+    """Return marshmallow's own messages as tokens; of a missing field, what would be right."""
+    missing: Any = MISSING if field is None else [_missing(field)]
+    return {"required": missing, "null": NULL, "type": NOT_OBJECT, "invalid": NOT_OBJECT}
+
+
+def _missing(field: Field) -> Fault:
+    right = example_of(field)
+    shown = right
+    if isinstance(right, dict) and "value" in right:
+        shown = f"{right['value']:g} {right['unit']}"
+    return Fault("missing_field", f"this field is needed: {field.words}, such as {shown}", right)
 
 
 @cache
@@ -144,7 +154,7 @@ def schema(record: type, extra: tuple[tuple[str, ma.Field[Any]], ...] = ()) -> S
             field,
             data_key=field.public(name),
             required=name not in optional,
-            error_messages=messages(),
+            error_messages=messages(field),
         )
         for name, field in asked(record).items()
     }

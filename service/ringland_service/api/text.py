@@ -2,6 +2,7 @@
 
 import textwrap
 from collections.abc import Mapping, Sequence
+from decimal import Decimal
 from functools import cache
 from typing import Any
 
@@ -24,8 +25,9 @@ def plain(value: float, digits: int | None = None) -> str:
         return text[1:] if text.startswith("-") and not float(text) else text
     text = repr(float(value))
     if "e" in text:
-        text = f"{value:.20f}".rstrip("0")
-    return text.removesuffix(".0") or "0"
+        text = f"{Decimal(text):f}"
+    text = text.removesuffix(".0")
+    return "0" if text == "-0" else text
 
 
 def shown(value: Any, digits: int | None = None) -> str:

@@ -65,10 +65,21 @@ class Measured:
 TYPICAL: dict[str, dict[str, Any]] = {row["kind"]: row for row in read_table("instruments")}
 
 
+def _error_at(instrument: Instrument, value: float) -> float:
+    """Return the maximum error at a reading."""
+    return instrument.max_error + instrument.relative_error * abs(value)
+
+
+def _shared_move(instrument: Instrument, reading: Measured, largest: float) -> Move:
+    """Return how an error that all readings share moves one, against the largest of them."""
+    most = _error_at(instrument, largest)
+    by = _error_at(instrument, reading.value) / most if most > 0.0 else 1.0
+    return Move(reading.path, reading.scale, by)
+
+
 def _own_and_shared(instrument: Instrument, value: float) -> tuple[float, float]:
     """Return u of the maximum error: each reading's own part, and the shared part."""
-    largest = instrument.max_error + instrument.relative_error * abs(value)
-    whole = largest / ROOT3
+    whole = _error_at(instrument, value) / ROOT3
     if instrument.short_range_error is None:
         return whole, 0.0
     own = min(instrument.short_range_error / math.sqrt(6.0), whole)
@@ -99,19 +110,17 @@ def shared_influences(
     """Return what moves all readings of the instrument together.
 
     ``hung_on`` are the readings of instruments that were set in this one: its maximum error is
-    theirs too.
+    theirs too. An error that is a share of the reading moves each reading by that share.
     """
     largest = max((abs(r.value) for r in (*readings, *hung_on)), default=0.0)
     own, shared = _own_and_shared(instrument, largest)
     moves = tuple(r.move for r in readings)
+    alike = tuple(_shared_move(instrument, r, largest) for r in (*readings, *hung_on))
     found = []
     if hung_on:
-        whole = math.hypot(own, shared)
-        found.append(
-            Influence(f"{instrument.id}: error", whole, moves + tuple(r.move for r in hung_on))
-        )
+        found.append(Influence(f"{instrument.id}: error", math.hypot(own, shared), alike))
     elif shared > 0.0 and moves:
-        found.append(Influence(f"{instrument.id}: shared error", shared, moves))
+        found.append(Influence(f"{instrument.id}: shared error", shared, alike))
     if instrument.setting_error > 0.0 and moves:
         found.append(
             Influence(f"{instrument.id}: setting", instrument.setting_error / ROOT3, moves)

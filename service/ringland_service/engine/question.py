@@ -9,6 +9,7 @@ from ringland_service.core.declare import asked
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.fields import (
     AnyQuantityField,
+    NumberField,
     QuantityField,
     ReadingsField,
     SectionField,
@@ -107,7 +108,7 @@ def stated_influences(question: Question) -> list[Influence]:
     found: list[Influence] = []
     measured: list[Measured] = []
     record: type = type(question.inputs)
-    found += _of_any_kind(question, record)
+    found += _of_any_kind(question, record) + _of_numbers(question, record)
     for path, declared_field in quantity_fields(record):
         value = _value(question.inputs, path)
         stated = question.doubts.get(path)
@@ -137,6 +138,17 @@ def _of_any_kind(question: Question, record: type) -> list[Influence]:
         value, stated = getattr(question.inputs, name), question.doubts.get((name,))
         if value is not None and stated is not None:
             move = Move((name, "value"), max(abs(value.value), 1e-3))
+            found.append(Influence(name, stated.uncertainty / 2.0, (move,)))
+    return found
+
+
+def _of_numbers(question: Question, record: type) -> list[Influence]:
+    """Return the influences on bare numbers, such as a ratio that an earlier part worked out."""
+    found = []
+    for name, f in asked(record).items():
+        stated = question.doubts.get((name,))
+        if isinstance(f, NumberField) and stated is not None:
+            move = Move((name,), f.high - f.low)
             found.append(Influence(name, stated.uncertainty / 2.0, (move,)))
     return found
 

@@ -33,7 +33,7 @@ _VERDICT = re.compile(r"\b(PASS|FAIL|TOO CLOSE TO CALL)(?=:)")
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command and return its exit code."""
-    options = parser().parse_args(arguments)
+    options = parsed(arguments)
     for stream in (sys.stdout, sys.stderr):
         # A console without ± or ³ shows a question mark rather than stopping.
         if hasattr(stream, "reconfigure"):
@@ -49,6 +49,17 @@ def main(arguments: Sequence[str] | None = None) -> int:
         # The reader has seen enough; what is left must not be written at exit.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     return 0
+
+
+def parsed(arguments: Sequence[str] | None) -> argparse.Namespace:
+    """Return the options; fields of ``ask`` may stand before and after them."""
+    known = parser()
+    options, rest = known.parse_known_args(arguments)
+    if rest and (not hasattr(options, "fields") or any(one.startswith("-") for one in rest)):
+        known.error(f"not known here: {' '.join(rest)}")
+    if rest:
+        options.fields += rest
+    return options
 
 
 def parser() -> argparse.ArgumentParser:

@@ -9,7 +9,7 @@ import pytest
 from reference_cases import Case, cases
 
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Composite, asked, declared
+from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.expressions import FUNCTIONS, names_in
 from ringland_service.core.fields import Field, QuantityField, ResultField, SectionField
 from ringland_service.core.kinds import KINDS, Kind
@@ -111,7 +111,9 @@ def test_the_namespace_is_the_vocabulary() -> None:
     assert NAMESPACE.keys() - {"pi"} == set(FUNCTIONS)
 
 
-@pytest.mark.parametrize("case", [c for c in cases() if isinstance(c.declaration, Calculation)], ids=str)
+@pytest.mark.parametrize(
+    "case", [c for c in cases() if isinstance(c.declaration, Calculation)], ids=str
+)
 def test_the_formula_shown_gives_the_result(case: Case) -> None:
     """The text of a formula is evaluated, so that it cannot drift from the arithmetic."""
     calculation = case.declaration

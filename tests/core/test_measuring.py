@@ -21,15 +21,13 @@ from ringland_service.engine.question import Measuring, Question, Stated
 from ringland_service.engine.single import answer
 
 BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
-GAUGE = Instrument(
-    "gauge", max_error=0.005, setting_error=0.002, repeat=0.002, resolution=0.001
-)
+GAUGE = Instrument("gauge", max_error=0.005, setting_error=0.002, repeat=0.002, resolution=0.001)
 NEAR_ITS_RING = Instrument(
     "gauge", max_error=0.0015, setting_error=0.001, repeat=0.001, resolution=0.001
 )
 MICROMETER = Instrument("micrometer", max_error=0.003, repeat=0.0015, resolution=0.001)
 FEELER = Instrument("feeler", max_error=0.005, setting_error=0.01)
-SIX_DIGITS = 3e-6
+SIX_DIGITS = 5e-6
 
 
 def typical(kind: str) -> Instrument:

@@ -63,7 +63,9 @@ class Case:
         """The case as a question to the engine."""
         return Question(
             inputs=filled(self.declaration.inputs, self.inputs),
-            doubts={tuple(n.split(".")): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
+            doubts={
+                tuple(n.split(".")): Stated(uncertainty=u) for n, u in self.uncertainty.items()
+            },
             limits={check: Limit(**sides) for check, sides in self.limits.items()},
             rule=self.rule,
         )

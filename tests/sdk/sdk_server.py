@@ -11,7 +11,7 @@ PATIENCE_S = 30
 
 
 class _Quiet(WSGIRequestHandler):
-    def log_message(self, format: str, *args: Any) -> None:
+    def log_message(self, format: str, *args: Any) -> None:  # noqa: A002 - its name
         pass
 
 

@@ -1,4 +1,4 @@
-"""Each class of error from a real problem of the service; the last two from a server that says so."""
+"""Each class of error from a real problem of the service; the last two from a server."""
 
 from collections.abc import Callable
 from typing import Any

@@ -107,14 +107,14 @@ def test_one_answer_in_full(ringland_client: Client) -> None:
     assert isinstance(verdict.margin, Quantity)
     assert verdict.margin.value == pytest.approx(10.309, abs=5e-4)
     assert answer.inputs["bore"] == Quantity(68.0, "mm", digits=answer.inputs["bore"].digits)
-    assert [step.field for step in answer.trace][0] == "displacement"
+    assert answer.trace[0].field == "displacement"
     assert len(answer.request_id) == 32
     with pytest.raises(KeyError, match="no verdict 'bore' in this answer; made: class_limit"):
         answer.verdict("bore")
 
 
 def test_the_doubt_of_a_quantity_arrives(ringland_client: Client) -> None:
-    # By hand: the displacement's relative doubt is twice the bore's: 239.691 x 2 x 0.01/68 = 0.0705.
+    # By hand: the relative doubt is twice the bore's: 239.691 x 2 x 0.01 / 68 = 0.0705.
     for bore in ("68 mm +/- 0.01", "68mm±0.01", Quantity(68, "mm", 0.01)):
         answer = ringland_client.displacement(bore=bore, stroke="66 mm")
         assert answer.result.displacement.uncertainty == pytest.approx(0.0705, abs=5e-5)

@@ -38,7 +38,7 @@ def test_a_text_is_a_quantity(text: str, quantity: Quantity) -> None:
     "text", ["", "mm", "68", "68 +/- 1", "68,5 mm", "1.2.3 mm", "nan mm", "68 mm +/- x", "٦٨ mm"]
 )
 def test_another_text_is_refused_with_the_right_form(text: str) -> None:
-    with pytest.raises(InvalidInput, match="write '68.0 mm', '68.0 mm \\+/- 0.004' or"):
+    with pytest.raises(InvalidInput, match=r"write '68.0 mm', '68.0 mm \+/- 0.004' or"):
         Quantity.parse(text)
 
 

@@ -36,7 +36,7 @@ def metadata(wheel: Path) -> Message:
 
 
 def needed(requirements: list[str]) -> set[str]:
-    """Return the distributions behind requirements and theirs, extras and other systems left out."""
+    """Return the distributions behind requirements, extras and other systems left out."""
     found: set[str] = set()
     for requirement in requirements:
         matched = re.match(r"[A-Za-z0-9._-]+", requirement)
@@ -111,6 +111,9 @@ def test_it_works_with_requests_alone(python: Path, monkeypatch: pytest.MonkeyPa
 
 
 CONSUMER = """
+from collections.abc import Mapping
+from typing import Any
+
 from ringland import Answer, BatchAnswer, Client, Quantity, ServiceError
 
 def ask(client: Client) -> float:
@@ -137,7 +140,7 @@ def ask(client: Client) -> float:
             "pin_axis": ([52.0], "mm"),
         },
     )
-    untyped: Answer[object] = client.ask("displacement", bore="68 mm", stroke="66 mm")
+    untyped: Answer[Mapping[str, Any]] = client.ask("displacement", bore="68 mm", stroke="66 mm")
     print(untyped.request_id)
     return clearance.result.clearance_max.value
 
@@ -146,10 +149,10 @@ def wrong(client: Client) -> None:
     client.displacement(bore=68, stroke="66 mm")  # type: ignore[arg-type]
     client.displacement(bore="68 mm", strok="66 mm")  # type: ignore[call-arg]
     client.displacement(bore="68 mm", stroke="66 mm", rule="lenient")  # type: ignore[arg-type]
-    client.displacement(bore="68 mm", stroke="66 mm").result.displacment  # type: ignore[attr-defined]
-    client.displacement(
-        bore="68 mm", stroke="66 mm", limits={"class": {"high": "1 cc"}}  # type: ignore[typeddict-unknown-key]
-    )
+    answer = client.displacement(bore="68 mm", stroke="66 mm")
+    answer.result.displacment  # type: ignore[attr-defined]
+    limits = {"class": {"high": "1 cc"}}
+    client.displacement(bore="68 mm", stroke="66 mm", limits=limits)  # type: ignore[arg-type]
     client.displacment(bore="68 mm", stroke="66 mm")  # type: ignore[attr-defined]
 """
 

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from ringland._generated.cylinder_spread import CylinderSpread
     from ringland._generated.displacement import Displacement
     from ringland._generated.dynamic_ratio import DynamicRatio
+    from ringland._generated.gauge_hose_loss import GaugeHoseLoss
     from ringland._generated.job_card import JobCard
     from ringland._generated.length_at_20c import LengthAt20c
     from ringland._generated.overbore_ratio import OverboreRatio
@@ -36,6 +37,7 @@ CLASSES = {
     "cylinder_spread": "CylinderSpread",
     "wet_gain": "WetGain",
     "pressure_build_up": "PressureBuildUp",
+    "gauge_hose_loss": "GaugeHoseLoss",
     "cranking_pressure": "CrankingPressure",
     "displacement": "Displacement",
     "compression_ratio": "CompressionRatio",
@@ -116,6 +118,13 @@ class Calculations:
         from ringland._generated.pressure_build_up import PressureBuildUp
 
         return PressureBuildUp(self.caller)
+
+    @property
+    def gauge_hose_loss(self) -> "GaugeHoseLoss":
+        """Loss of reading in the gauge's hose."""
+        from ringland._generated.gauge_hose_loss import GaugeHoseLoss
+
+        return GaugeHoseLoss(self.caller)
 
     @property
     def cranking_pressure(self) -> "CrankingPressure":

@@ -12,7 +12,7 @@ from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, MeasuringAsked, RatioLimitAsked
 from ringland._generated._words import Defaults, Rule, Standing, Units
-from ringland._types import Quantity, QuantityLike
+from ringland._types import Quantity, QuantityLike, Readings
 
 
 class VerdictPart(TypedDict):
@@ -76,14 +76,14 @@ class VerdictResult:
         combined standard uncertainty of the parts
     expanded_uncertainty : Quantity | None
         expanded uncertainty of the parts, k = 2
-    part_uncertainties : tuple[str | float, ...] | None
+    part_uncertainties : Readings | None
         standard uncertainty of each part
     """
 
     judged_value: Quantity
     combined_uncertainty: Quantity | None = None
     expanded_uncertainty: Quantity | None = None
-    part_uncertainties: tuple[str | float, ...] | None = None
+    part_uncertainties: Readings | None = None
 
 
 class Verdict(Calculation[VerdictResult]):

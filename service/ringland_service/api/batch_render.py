@@ -12,6 +12,7 @@ from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.kinds import Kind
+from ringland_service.core.significant import decimals
 from ringland_service.engine.columns import ColumnAnswer
 from ringland_service.engine.single import cautions_of
 
@@ -25,10 +26,19 @@ def column(
     unit = shown_unit(kind, system)
     offset = 0.0 if difference else unit.offset
     return {
-        "values": [None if v is None else (v - offset) / unit.factor for v in values],
+        "values": [_converted(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
         "digits": shown_digits(kind, digits, system),
     }
+
+
+def _converted(value: Any, offset: float, factor: float) -> Any:
+    """Return a value, or a list of them, in the unit shown; None stays None."""
+    if value is None:
+        return None
+    if isinstance(value, tuple):
+        return [_converted(one, offset, factor) for one in value]
+    return (value - offset) / factor
 
 
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
@@ -53,15 +63,22 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
     if first is None:
         return column(values, field.kind, field.digits, system)
     unit = first.unit
+    if field.kind_of:
+        plain = [None if v is None else v.value for v in values]
+        return column(plain, unit.kind, _digits(first), system)
     numbers = [_in_unit(v, unit) for v in values]
     return {"values": numbers, "unit": unit.symbol, "digits": 6}
+
+
+def _digits(value: Quantified) -> int:
+    """Return decimals that keep four digits of a value of any kind."""
+    number = value.value[0] if isinstance(value.value, tuple) else value.value
+    return decimals(number, 4)
 
 
 def _in_unit(value: Any, unit: UnitGiven) -> Any:
     if value is None:
         return None
-    if isinstance(value.value, tuple):
-        return [float(one / float(unit.ratio)) for one in value.value]
     return float((value.value - unit.offset) / float(unit.ratio))
 
 

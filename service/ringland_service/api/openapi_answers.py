@@ -211,7 +211,11 @@ _PLAIN: dict[type[Field], dict[str, Any]] = {
 
 def _result(field: ResultField, shape: str) -> dict[str, Any]:
     if shape == "list":
-        return ref("QuantityList") if field.kind else {"type": "array", "items": _LISTED}
+        return (
+            ref("QuantityList")
+            if field.kind or field.kind_of
+            else {"type": "array", "items": _LISTED}
+        )
     if field.choices is not None:
         return {"type": "string", "enum": list(field.choices)}
     if field.kind is not None or field.kind_of or shape == "quantity":

@@ -1,5 +1,6 @@
 """schemathesis against a live gunicorn, about 30 examples an operation: run by ``.ci/run``."""
 
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -19,7 +20,8 @@ def main() -> int:
             *("run", f"{address}/openapi.json", "--max-examples", "30", "--workers", "2"),
             *("--exclude-path-regex", SAMPLED, "--wait-for-schema", "30"),
         ]
-        return subprocess.run(command, check=False).returncode
+        hooks = {"SCHEMATHESIS_HOOKS": "ndjson_hooks", "PYTHONPATH": str(Path(__file__).parent)}
+        return subprocess.run(command, check=False, env={**os.environ, **hooks}).returncode
 
 
 if __name__ == "__main__":

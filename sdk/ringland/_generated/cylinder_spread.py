@@ -39,7 +39,7 @@ class CylinderSpreadResult:
         lowest reading over the highest
     each_over_highest : tuple[str | float, ...]
         each reading over the highest, in order
-    grade : Literal['find_out', 'watch', 'good']
+    grade : Literal['find_out', 'watch', 'good'] | None
         spread between the cylinders
     pair_mismatch : Quantity | None
         difference of the two neighbours in one bank that read lowest together, share of the higher;
@@ -51,7 +51,7 @@ class CylinderSpreadResult:
     spread: Quantity
     lowest_over_highest: float
     each_over_highest: tuple[str | float, ...]
-    grade: Literal["find_out", "watch", "good"]
+    grade: Literal["find_out", "watch", "good"] | None = None
     pair_mismatch: Quantity | None = None
     adjacent_low_pair: tuple[str | float, ...] | None = None
 

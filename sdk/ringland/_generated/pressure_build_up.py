@@ -42,14 +42,17 @@ class PressureBuildUpResult:
     rise: float
     first_over_last: float
     strokes_to_95: int
-    pattern: Literal[
-        "higher_than_expected",
-        "pattern_not_judged",
-        "slow_but_full",
-        "normal",
-        "builds_up_but_short",
-        "like_a_fixed_leak",
-    ]
+    pattern: (
+        Literal[
+            "higher_than_expected",
+            "pattern_not_judged",
+            "slow_but_full",
+            "normal",
+            "builds_up_but_short",
+            "like_a_fixed_leak",
+        ]
+        | None
+    ) = None
     q: float | None = None
 
 

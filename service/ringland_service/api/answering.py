@@ -3,7 +3,7 @@
 import json
 from typing import Any, cast
 
-from ringland_service.api import batch, batch_render, composite_render, problems, render
+from ringland_service.api import batch, batch_render, batch_rows, composite_render, problems, render
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.api.request import core_fault, understood
@@ -56,7 +56,10 @@ def answered_batch(calculation: Calculation, data: Any, options: dict[str, str])
 def _row_by_row(
     calculation: Calculation, shared: dict[str, Any], given: dict[str, Any]
 ) -> columns.ColumnAnswer:
-    rows = list(batch.single_rows(shared, given))
+    batch.count_rows(given)
+    batch_rows.check_columns(calculation, given)
+    batch.check_shared(calculation, shared, given)
+    rows = list(batch_rows.single_rows(shared, given))
     found = columns.ColumnAnswer(calculation, len(rows))
     for row, data in enumerate(rows):
         try:
@@ -64,7 +67,7 @@ def _row_by_row(
         except Refused as refused:
             found.problems[row] = list(refused.faults)
         except Faulty as error:
-            found.problems[row] = [batch.unreadable(fault) for fault in error.faults]
+            found.problems[row] = [batch_rows.unreadable(fault) for fault in error.faults]
     return found
 
 

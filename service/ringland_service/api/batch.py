@@ -1,6 +1,6 @@
 """Batches: columns in, columns out; a bad row keeps its place and says what is wrong."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -122,7 +122,7 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
         Where the batch as a whole cannot be read; a single bad row is not a fault of the whole.
     """
     draft = Draft(count_rows(columns))
-    question, given = _shared(calculation, shared, columns)
+    question, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
     faults: list[Fault] = []
     for name, column in columns.items():
@@ -149,13 +149,19 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     )
 
 
-def _shared(
+def check_shared(
     calculation: Calculation, shared: dict[str, Any], columns: Mapping[str, Any]
 ) -> tuple[Any, dict[str, Any]]:
+    """Return what all rows share; refuse what stands in a column as well, or cannot be read.
+
+    Raises
+    ------
+    Faulty
+    """
     both = sorted(shared.keys() & columns.keys())
     if both:
         detail = "given as a column and as shared"
-        raise Faulty([Fault("given_twice", detail, pointer=f"/shared/{name}") for name in both])
+        raise Faulty([Fault("given_twice", detail, None, 422, f"/shared/{name}") for name in both])
     try:
         return partly_understood(calculation, shared)
     except Faulty as error:
@@ -234,20 +240,26 @@ def _uncertainties(
     draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
 
 
-def _limit_column(
-    calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]
-) -> None:
-    """Read a column of limits, named ``limit.<check>.low`` or ``.high``."""
+def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any]) -> tuple[str, str]:
+    """Return the check and the side that a column of limits is for, its members checked."""
     check, _, side = name.removeprefix("limit.").rpartition(".")
     kinds = kinds_judged(calculation)
     if check not in kinds or side not in ("low", "high"):
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
         raise fail(Fault("unknown_field", "no such limit here", allowed))
     kind = kinds[check]
+    check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)
     if kind is not None:
         read_unit(column, kind)
-    keys = {"values"} if kind is None else {"values", "unit"}
-    check_keys(column, frozenset(keys), RIGHT_COLUMN)
+    return check, side
+
+
+def _limit_column(
+    calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]
+) -> None:
+    """Read a column of limits, named ``limit.<check>.low`` or ``.high``."""
+    check, side = limit_of_column(calculation, name, column)
+    kind = kinds_judged(calculation)[check]
     values: list[Any] = [None] * draft.count
     for row, value in enumerate(column["values"]):
         given = value if kind is None else {"value": value, "unit": column.get("unit")}
@@ -283,31 +295,3 @@ def _lacks(draft: Draft, way: Way, shared: Mapping[str, Any]) -> Any:
         column = draft.columns.get(name, [None] * draft.count)
         lacking |= np.array([value is None for value in column])
     return lacking
-
-
-def single_rows(shared: dict[str, Any], columns: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
-    """Yield each row of a batch as the JSON of a single request."""
-    for row in range(count_rows(columns)):
-        data = dict(shared)
-        for name, column in columns.items():
-            value = column["values"][row]
-            if value is not None:
-                data[name] = _cell(column, value, row)
-        yield data
-
-
-def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:
-    if "unit" not in column:
-        return value
-    found = {"value": value, "unit": column["unit"]}
-    doubt = column.get("uncertainty")
-    doubt = doubt[row] if isinstance(doubt, list) and row < len(doubt) else doubt
-    return found if doubt is None else found | {"uncertainty": doubt}
-
-
-def unreadable(fault: Fault) -> CoreError:
-    """Return a fault of one row as the row's error."""
-    name, _, _ = fault.pointer.lstrip("/").partition("/")
-    error = Unreadable(name or "row", fault.detail)
-    error.code = fault.code
-    return error

@@ -102,6 +102,11 @@ def _about(calculation: Declared, operation: str) -> dict[str, Any]:
     }
 
 
+# Not listed as a parameter: with it, what the document calls an error is a 200.
+CELLS = (
+    " A spreadsheet cell that cannot show an error's body may add errors=text: an error is then"
+    " one line of text, begun by #ERR, with status 200."
+)
 TEXTS = {
     "text/plain": {"schema": {"type": "string"}},
     "text/csv": {"schema": {"type": "string"}},
@@ -143,7 +148,9 @@ def _public(calculation: Declared, name: str) -> str:
 
 
 def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:
-    shaping = {"json": ("units", "trace"), "txt": tuple(query.SHAPING), "csv": ("units",)}[form]
+    shaping = {"json": ("units", "trace"), "txt": ("units", "trace", "pick"), "csv": ("units",)}[
+        form
+    ]
     content = {
         "json": {"application/json": {"schema": ref(answer)}, **TEXTS},
         "txt": {"text/plain": {"schema": {"type": "string"}}},
@@ -151,8 +158,11 @@ def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:
     }[form]
     names = [name for name in query.SHAPING if name in shaping]
     suffix = "" if form == "json" else pascal(form)
+    about = _about(calculation, f"get{pascal(calculation.name)}{suffix}")
+    if form == "txt":
+        about["description"] += CELLS
     return {
-        **_about(calculation, f"get{pascal(calculation.name)}{suffix}"),
+        **about,
         "parameters": [
             *field_parameters(calculation),
             *limit_parameters(calculation),
@@ -166,12 +176,15 @@ def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:
     }
 
 
+LINES = {"description": "one JSON object a line, each as a single request or its answer"}
+
+
 def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
-    content: dict[str, Any] = {"application/x-ndjson": {"schema": {"type": "string"}}}
-    answers: dict[str, Any] = {"application/x-ndjson": {"schema": {"type": "string"}}}
+    content: dict[str, Any] = {"application/x-ndjson": {"schema": LINES}}
+    answers: dict[str, Any] = {"application/x-ndjson": {"schema": LINES}}
     if isinstance(calculation, Calculation) and query.offers_get(calculation):
         name = f"{pascal(calculation.name)}Batch"
-        components[name] = batch_request(calculation)
+        components[name] = batch_request(calculation, components)
         content = {
             "application/json": {"schema": ref(name)},
             "text/csv": {"schema": {"type": "string"}},

@@ -275,7 +275,12 @@ def result_component(calculation: Calculation, components: Components) -> str:
     if name not in components:
         optional = defaults(calculation.outputs)
         fields = declared_fields(calculation.outputs)
-        sure = [field.public(n) for n, field in fields.items() if n not in optional]
+        sure = [f.public(n) for n, f in fields.items() if n not in optional and not _graded(f)]
         found = shown_record(calculation.outputs)
         components[name] = {**found, "required": sure} if sure else found
     return name
+
+
+def _graded(field: Field) -> bool:
+    """Return whether a result falls away with the common-practice limits."""
+    return isinstance(field, ResultField) and field.common_practice

@@ -11,7 +11,12 @@ from ringland_service.api.envelope import (
     checks_of,
     kinds_judged,
 )
-from ringland_service.api.openapi_fields import any_quantity, limit_quantity
+from ringland_service.api.openapi_fields import (
+    Components,
+    any_quantity,
+    limit_quantity,
+    record,
+)
 from ringland_service.api.quantity_fields import LARGEST
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation, Declared, asked
@@ -126,7 +131,7 @@ def _temperature() -> dict[str, Any]:
     return found
 
 
-def batch_request(calculation: Calculation) -> dict[str, Any]:
+def batch_request(calculation: Calculation, components: Components) -> dict[str, Any]:
     """Return the schema of a batch in JSON: shared fields, and columns."""
     columns = {
         field.public(name): column_schema(field)
@@ -138,7 +143,7 @@ def batch_request(calculation: Calculation) -> dict[str, Any]:
     for check, kind in kinds_judged(calculation).items():
         unit = {} if kind is None else {"unit": {"type": "string", "enum": list(symbols(kind))}}
         for side in ("low", "high"):
-            columns[f"limit.{check}.{side}"] = _column({"type": ["number", "null"]}, unit)
+            columns[f"limit.{check}.{side}"] = _column("a number", unit)
     return {
         "type": "object",
         "description": f"columns of one length, at most {MOST_ROWS} rows; a bad row becomes a"
@@ -146,7 +151,7 @@ def batch_request(calculation: Calculation) -> dict[str, Any]:
         "required": ["columns"],
         "additionalProperties": False,
         "properties": {
-            "shared": {"type": "object", "description": "fields that all rows share"},
+            "shared": shared_schema(calculation, components),
             "columns": {
                 "type": "object",
                 "minProperties": 1,
@@ -157,13 +162,24 @@ def batch_request(calculation: Calculation) -> dict[str, Any]:
     }
 
 
-def _column(item: dict[str, Any], more: dict[str, Any]) -> dict[str, Any]:
+def shared_schema(calculation: Calculation, components: Components) -> dict[str, Any]:
+    """Return the schema of what the rows of a batch share: any of a request's fields."""
+    found = record(calculation.inputs, components)
+    found.pop("required", None)
+    found["description"] = "fields that all rows share; none of them a column as well"
+    found["properties"] = {**found["properties"], **envelope_schema(calculation)}
+    return found
+
+
+def _column(words: str, more: dict[str, Any]) -> dict[str, Any]:
+    """Return the schema of a column; a cell that is not what it should be is its row's problem."""
     return {
         "type": "object",
+        "description": f"{words} a row, or null; any other cell becomes a problem of its row",
         "required": ["values", *(name for name in more if name == "unit")],
         "additionalProperties": False,
         "properties": {
-            "values": {"type": "array", "minItems": 1, "maxItems": MOST_ROWS, "items": item},
+            "values": {"type": "array", "minItems": 1, "maxItems": MOST_ROWS},
             **more,
         },
     }
@@ -172,17 +188,15 @@ def _column(item: dict[str, Any], more: dict[str, Any]) -> dict[str, Any]:
 def column_schema(field: Field) -> dict[str, Any]:
     """Return the schema of a column of a field."""
     if isinstance(field, declared.QuantityField):
-        doubt = {"type": ["number", "null"]}
         more = {
             "unit": {"type": "string", "enum": list(symbols(field.type.kind))},
-            "uncertainty": {"anyOf": [{"type": "number"}, {"type": "array", "items": doubt}]},
+            "uncertainty": {"description": "one number for all rows, or a list of one a row"},
         }
-        return _column({"type": ["number", "null"]}, more)
+        return _column("a number", more)
     if isinstance(field, (declared.NumberField, declared.CountField)):
-        return _column({"type": ["number", "null"]}, {})
+        return _column("a number", {})
     if isinstance(field, declared.FlagField):
-        return _column({"type": ["boolean", "null"]}, {})
+        return _column("true or false", {})
     if isinstance(field, declared.AnyQuantityField):
-        unit = {"type": "string", "enum": list(every_symbol())}
-        return _column({"type": ["number", "null"]}, {"unit": unit})
-    return _column({"type": ["string", "null"]}, {})
+        return _column("a number", {"unit": {"type": "string", "enum": list(every_symbol())}})
+    return _column("a text", {})

@@ -34,11 +34,15 @@ def _example(field: Field) -> dict[str, Any]:
     return {} if field.example is None else {"example": query.parameter_example(field)}
 
 
+def _pattern(pattern: str) -> dict[str, Any]:
+    return {"type": "string", "maxLength": query.LONGEST, "pattern": pattern}
+
+
 def _text_schema(field: Field) -> dict[str, Any]:
     if isinstance(field, declared.QuantityField):
-        return {"type": "string", "pattern": query.quantity_pattern(field.type.kind)}
+        return _pattern(query.quantity_pattern(field.type.kind))
     if isinstance(field, declared.AnyQuantityField):
-        return {"type": "string", "pattern": query.quantity_pattern(None)}
+        return _pattern(query.quantity_pattern(None))
     if isinstance(field, (declared.NumberField, declared.CountField)):
         shape = "integer" if isinstance(field, declared.CountField) else "number"
         return {"type": shape, "minimum": field.low, "maximum": field.high}
@@ -65,7 +69,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
     for check, kind in kinds_judged(calculation).items():
         side: dict[str, Any] = {"type": "number", "minimum": -LARGEST, "maximum": LARGEST}
         if kind is not None:
-            side = {"type": "string", "pattern": query.plain_pattern(kind)}
+            side = _pattern(query.plain_pattern(kind))
         for name in ("low", "high"):
             found.append(_parameter(f"limit.{check}.{name}", side, f"{name} limit of {check}"))
         standing = {"type": "string", "enum": list(STANDINGS)}
@@ -88,7 +92,6 @@ def _parameter(name: str, schema: dict[str, Any], words: str) -> dict[str, Any]:
 SHAPING_WORDS = {
     "units": "units of the answer",
     "trace": "whether to show each formula with its numbers",
-    "errors": "text: errors as a line of text with status 200, for spreadsheet cells",
     "pick": "the one result (or check) to answer, alone",
 }
 

@@ -17,7 +17,7 @@ from ringland_service.core.fields import Field
 from ringland_service.core.kinds import Kind
 from ringland_service.units import every_symbol, symbols
 
-NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
+NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,20})?|\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,2})?"
 PLUS_MINUS = r"(?:±|\+/-|/-)"
 _NUMBER = re.compile(NUMBER)
 _SEPARATOR = re.compile(PLUS_MINUS)

@@ -1,0 +1,96 @@
+"""Batches that go row by row: each row as the JSON of a single request."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from marshmallow import ValidationError
+
+from ringland_service.api import query
+from ringland_service.api.batch import (
+    COLUMN_KEYS,
+    RIGHT_COLUMN,
+    Unreadable,
+    count_rows,
+    limit_of_column,
+)
+from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.quantity_fields import (
+    any_unit,
+    check_keys,
+    fail,
+    faults_of,
+    nested,
+    read_unit,
+)
+from ringland_service.core import fields as declared
+from ringland_service.core.declare import Calculation, asked
+from ringland_service.core.errors import CoreError
+from ringland_service.core.fields import Field
+
+
+def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
+    """Refuse columns that are unknown, have unknown members, or a unit of another kind.
+
+    Raises
+    ------
+    Faulty
+    """
+    known = {field.public(name): field for name, field in asked(calculation.inputs).items()}
+    faults: list[Fault] = []
+    for name, column in columns.items():
+        try:
+            if name.startswith("limit."):
+                limit_of_column(calculation, name, column)
+            elif name not in known or not query.is_scalar(known[name]):
+                raise fail(Fault("unknown_field", "no such column here", sorted(known)))
+            else:
+                _check_members(known[name], column)
+        except ValidationError as error:
+            faults += [fault.under(name).under("columns") for fault in faults_of(error)]
+    if faults:
+        raise Faulty(faults)
+
+
+def _check_members(known: Field, column: dict[str, Any]) -> None:
+    if isinstance(known, declared.QuantityField):
+        check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
+        read_unit(column, known.type.kind)
+    elif isinstance(known, declared.AnyQuantityField):
+        check_keys(column, frozenset({"values", "unit"}), RIGHT_COLUMN)
+        nested("unit", any_unit, column.get("unit"))
+    else:
+        check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
+
+
+def single_rows(shared: dict[str, Any], columns: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
+    """Yield each row of a batch as the JSON of a single request."""
+    for row in range(count_rows(columns)):
+        data = dict(shared)
+        limits = {check: dict(sides) for check, sides in shared.get("limits", {}).items()}
+        for name, column in columns.items():
+            value = column["values"][row]
+            if value is None:
+                continue
+            if name.startswith("limit."):
+                check, _, side = name.removeprefix("limit.").rpartition(".")
+                limits.setdefault(check, {})[side] = _cell(column, value, row)
+            else:
+                data[name] = _cell(column, value, row)
+        yield data | {"limits": limits} if limits else data
+
+
+def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:
+    if "unit" not in column:
+        return value
+    found = {"value": value, "unit": column["unit"]}
+    doubt = column.get("uncertainty")
+    doubt = doubt[row] if isinstance(doubt, list) and row < len(doubt) else doubt
+    return found if doubt is None else found | {"uncertainty": doubt}
+
+
+def unreadable(fault: Fault) -> CoreError:
+    """Return a fault of one row as the row's error."""
+    name, _, _ = fault.pointer.lstrip("/").partition("/")
+    error = Unreadable(name or "row", fault.detail)
+    error.code = fault.code
+    return error

@@ -17,7 +17,7 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.measuring import TYPICAL, Instrument, Measured, influences
 from ringland_service.core.uncertainty import propagate
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.question import Measuring, Path, Question, Stated
 from ringland_service.engine.single import answer
 
 BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
@@ -40,7 +40,7 @@ def asked(name: str, inputs: dict[str, Any], doubts: dict[str, Any], **how: Any)
     """Answer a calculation; a doubt is an instrument's id or an expanded uncertainty."""
     calculation = BY_NAME[name]
     assert isinstance(calculation, Calculation)
-    stated = {
+    stated: dict[Path, Stated] = {
         (field,): Stated(instrument=d) if isinstance(d, str) else Stated(uncertainty=d)
         for field, d in doubts.items()
     }
@@ -123,7 +123,7 @@ def difference(i: Any) -> Difference:
     return Difference(i.bore_max_mm - i.bore_min_mm)
 
 
-TWO = piston_clearance.Inputs(piston_mm=68.0, bore_max_mm=68.05, bore_min_mm=68.02)
+TWO = piston_clearance.Inputs(piston_mm=68.0, bore_max_mm=68.05, bore_min_mm=68.02, survey=None)
 
 
 def u_of_difference(gauge: Instrument) -> float:

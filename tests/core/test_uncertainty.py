@@ -27,6 +27,7 @@ from ringland_service.core.uncertainty import (
     undecided,
     value_at,
 )
+from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.single import answer
 
@@ -192,7 +193,9 @@ def test_agreement_with_uncertainties_and_gtc(name: str, formula: Any, given: Do
     assert isinstance(calculation, Calculation)
     exact = EXACT.get(name, {})
     inputs = calculation.inputs(**{n: value for n, (value, _) in given.items()}, **exact)
-    doubts = {(n,): Stated(uncertainty=2.0 * u) for n, (_, u) in given.items()}
+    doubts: dict[FieldPath, Stated] = {
+        (n,): Stated(uncertainty=2.0 * u) for n, (_, u) in given.items()
+    }
     found = answer(calculation, Question(inputs=inputs, doubts=doubts))
     theirs = formula(umath, {n: uncertainties.ufloat(*pair) for n, pair in given.items()} | exact)
     gtc = formula(GTC, {n: GTC.ureal(*pair) for n, pair in given.items()} | exact)

@@ -62,7 +62,7 @@ class Recorder:
 
 def test_a_request_as_wsgi_has_it() -> None:
     app = Recorder()
-    with Client.embedded(app) as client:  # type: ignore[arg-type]
+    with Client.embedded(app) as client:
         answer = client.ask("ä/b", units="us", field="µ")
     assert (answer.result, answer.request_id) == ({"a": 1}, "r1")
     environ = app.environ

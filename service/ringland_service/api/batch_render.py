@@ -58,16 +58,18 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
 
 
 def result_column(values: list[Any], field: ResultField, system: str) -> dict[str, Any]:
-    """Return one result column; of quantities of any kind, in the unit of its first row."""
+    """Return one result column; of quantities of any kind, with a unit a row where they differ."""
     first = next((v for v in values if isinstance(v, Quantified)), None)
     if first is None:
         return column(values, field.kind, field.digits, system)
-    unit = first.unit
     if field.kind_of:
         plain = [None if v is None else v.value for v in values]
-        return column(plain, unit.kind, _digits(first), system)
-    numbers = [_in_unit(v, unit) for v in values]
-    return {"values": numbers, "unit": unit.symbol, "digits": 6}
+        return column(plain, first.unit.kind, _digits(first), system)
+    numbers = [None if v is None else _in_unit(v, v.unit) for v in values]
+    symbols = [None if v is None else v.unit.symbol for v in values]
+    alike = all(v is None or v.unit == first.unit for v in values)
+    unit = {"unit": first.unit.symbol} if alike else {"units": symbols}
+    return {"values": numbers, **unit, "digits": 6}
 
 
 def _digits(value: Quantified) -> int:
@@ -76,9 +78,7 @@ def _digits(value: Quantified) -> int:
     return decimals(number, 4)
 
 
-def _in_unit(value: Any, unit: UnitGiven) -> Any:
-    if value is None:
-        return None
+def _in_unit(value: Quantified, unit: UnitGiven) -> float:
     return float((value.value - unit.offset) / float(unit.ratio))
 
 
@@ -152,6 +152,8 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 def _result_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
     for name, shown in found["results"].items():
         yield _headed(name, shown), [cell(v) for v in shown["values"]]
+        if "units" in shown:
+            yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
 

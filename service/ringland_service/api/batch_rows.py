@@ -52,14 +52,17 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
 
 
 def _check_members(known: Field, column: dict[str, Any]) -> None:
-    if isinstance(known, declared.QuantityField):
-        check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
-        read_unit(column, known.type.kind)
-    elif isinstance(known, declared.AnyQuantityField):
-        check_keys(column, frozenset({"values", "unit"}), RIGHT_COLUMN)
-        nested("unit", any_unit, column.get("unit"))
-    else:
+    if not isinstance(known, (declared.QuantityField, declared.AnyQuantityField)):
         check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
+        return
+    check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
+    doubts = column.get("uncertainty")
+    if isinstance(doubts, list) and len(doubts) != len(column["values"]):
+        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
+    if isinstance(known, declared.QuantityField):
+        read_unit(column, known.type.kind)
+    else:
+        nested("unit", any_unit, column.get("unit"))
 
 
 def single_rows(shared: dict[str, Any], columns: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
@@ -84,7 +87,7 @@ def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:
         return value
     found = {"value": value, "unit": column["unit"]}
     doubt = column.get("uncertainty")
-    doubt = doubt[row] if isinstance(doubt, list) and row < len(doubt) else doubt
+    doubt = doubt[row] if isinstance(doubt, list) else doubt
     return found if doubt is None else found | {"uncertainty": doubt}
 
 

@@ -114,6 +114,11 @@ def _shared() -> Components:
             "properties": {
                 "values": {"type": "array"},
                 "unit": text,
+                "units": {
+                    "type": "array",
+                    "description": "a unit a row, where they differ",
+                    "items": {"type": ["string", "null"]},
+                },
                 "digits": {"type": "integer"},
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
             },

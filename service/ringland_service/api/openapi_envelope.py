@@ -185,18 +185,19 @@ def _column(words: str, more: dict[str, Any]) -> dict[str, Any]:
     }
 
 
+DOUBTS = {"description": "one number for all rows, or a list of one a row"}
+
+
 def column_schema(field: Field) -> dict[str, Any]:
     """Return the schema of a column of a field."""
     if isinstance(field, declared.QuantityField):
-        more = {
-            "unit": {"type": "string", "enum": list(symbols(field.type.kind))},
-            "uncertainty": {"description": "one number for all rows, or a list of one a row"},
-        }
-        return _column("a number", more)
+        unit = {"type": "string", "enum": list(symbols(field.type.kind))}
+        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
     if isinstance(field, (declared.NumberField, declared.CountField)):
         return _column("a number", {})
     if isinstance(field, declared.FlagField):
         return _column("true or false", {})
     if isinstance(field, declared.AnyQuantityField):
-        return _column("a number", {"unit": {"type": "string", "enum": list(every_symbol())}})
+        unit = {"type": "string", "enum": list(every_symbol())}
+        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
     return _column("a text", {})

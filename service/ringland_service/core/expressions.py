@@ -22,7 +22,9 @@ POWERS = {"2": "²", "3": "³"}
 def names_in(formula: str) -> tuple[str, ...]:
     """Return the names that a formula uses, in order, without pi and functions."""
     tree = ast.parse(formula, mode="eval")
-    names = (node.id for node in ast.walk(tree) if isinstance(node, ast.Name))
+    nodes = [node for node in ast.walk(tree) if isinstance(node, ast.Name)]
+    nodes.sort(key=lambda node: (node.lineno, node.col_offset))
+    names = (node.id for node in nodes)
     return tuple(dict.fromkeys(n for n in names if n != "pi" and n not in FUNCTIONS))
 
 

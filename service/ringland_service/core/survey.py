@@ -9,6 +9,8 @@ from ringland_service.core.declare import readings, record
 from ringland_service.core.numbers import Column, Number
 
 Gaps = tuple[float | None, ...]
+# Depths that differ by less are one depth: a conversion of units must not drop a reading.
+SAME_DEPTH_MM = 1e-6
 
 
 @record
@@ -60,9 +62,9 @@ def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> 
     """Return which depths lie between two depths, both included; a row for each row of a column."""
     within: Any = np.ones(depths_mm.shape, dtype=bool)
     if from_mm is not None:
-        within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis])
+        within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis] - SAME_DEPTH_MM)
     if to_mm is not None:
-        within = within & (depths_mm <= np.asarray(to_mm)[..., np.newaxis])
+        within = within & (depths_mm <= np.asarray(to_mm)[..., np.newaxis] + SAME_DEPTH_MM)
     return within
 
 

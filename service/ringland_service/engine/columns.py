@@ -19,6 +19,7 @@ from ringland_service.core.fields import Field, Quantified, ResultField, UnitGiv
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
 from ringland_service.core.notices import Warned
+from ringland_service.core.verdicts import is_column
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Question, Stated, all_influences
@@ -30,7 +31,7 @@ from ringland_service.engine.single import (
     with_limit_sides,
     without_common_practice,
 )
-from ringland_service.engine.warnings import noticed_rows
+from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
 @dataclass(frozen=True)
@@ -85,7 +86,7 @@ class ColumnAnswer:
     u: dict[str, list[Any]] = field(default_factory=dict)
     verdicts: dict[str, RowVerdicts] = field(default_factory=dict)
     problems: dict[int, list[CoreError]] = field(default_factory=dict)
-    warnings: dict[Warned, list[int]] = field(default_factory=dict)
+    warnings: dict[Warned, set[int]] = field(default_factory=dict)
 
     def put(self, table: dict[str, list[Any]], name: str, rows: Sequence[int], values: Any) -> None:
         """Put the values of some rows into a column."""
@@ -94,7 +95,7 @@ class ColumnAnswer:
 
     def warn(self, warned: Warned, rows: Sequence[int]) -> None:
         """Note a warning for some rows."""
-        self.warnings.setdefault(warned, []).extend(rows)
+        self.warnings.setdefault(warned, set()).update(rows)
 
 
 def scatter(column: list[Any], rows: Sequence[int], values: Any) -> None:
@@ -192,6 +193,9 @@ def _answer_group(
         found.warn(warned, [group[i] for i in where])
     for verdict in verdicts(calculation, question, outputs, u):
         _put_verdict(found, verdict, group)
+        if verdict.u is None:
+            name = public_field(calculation, verdict.check.value)
+            found.warn(Warned("no_uncertainty_stated", name, NOT_STATED), group)
 
 
 def _broken(
@@ -226,7 +230,14 @@ def _put_results(
             found.put(found.results, result.name, group, value)
     for name, doubted in u.items():
         if hasattr(shown, name):
-            found.put(found.u, name, group, doubted)
+            found.put(found.u, name, group, _where_doubted(doubted, doubted))
+
+
+def _where_doubted(values: Any, u: Any) -> Any:
+    """Return the values of a column, None in rows without doubt: a single answer has none there."""
+    if not is_column(u):
+        return values
+    return [v if doubt else None for v, doubt in zip(values.tolist(), u.tolist(), strict=True)]
 
 
 def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) -> None:
@@ -238,8 +249,8 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
     scatter(column.margin, group, verdict.judged.margin)
-    scatter(column.u, group, verdict.u)
-    scatter(column.probability, group, verdict.judged.probability)
+    scatter(column.u, group, _where_doubted(verdict.u, verdict.u))
+    scatter(column.probability, group, _where_doubted(verdict.judged.probability, verdict.u))
 
 
 def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:
@@ -292,5 +303,4 @@ def put_answer(found: ColumnAnswer, single: Answer, row: int) -> None:
     for verdict in single.verdicts:
         _put_verdict(found, verdict, [row])
     for warned in single.warnings:
-        if warned.code != "no_uncertainty_stated":
-            found.warn(warned, [row])
+        found.warn(warned, [row])

@@ -60,9 +60,9 @@ def summed(
     return Parts(gasket_cc, deck_cc, total_cc)
 
 
-def gasket_rules(gasket: str, bore: str, area: str = "") -> tuple[Rule, ...]:
-    """Return the rules between a round gasket (or an area) and the cylinder under it."""
-    rules = [
+def gasket_rules(gasket: str, bore: str, area: str) -> tuple[Rule, ...]:
+    """Return the rules between a round gasket, or an area, and the cylinder under it."""
+    return (
         Rule(
             (gasket, bore),
             lambda i: getattr(i, gasket) < getattr(i, bore),
@@ -76,17 +76,13 @@ def gasket_rules(gasket: str, bore: str, area: str = "") -> tuple[Rule, ...]:
             "a gasket bore from the cylinder bore up to 12 mm above it; for a gasket that is not "
             "round, its area",
         ),
-    ]
-    if area:
-        rules.append(
-            Rule(
-                (area, bore),
-                lambda i: getattr(i, area) < geometry.piston_area_mm2(getattr(i, bore)),
-                "a gasket opening smaller than the cylinder overhangs it",
-                "an area of at least that of the cylinder bore",
-            )
-        )
-    return tuple(rules)
+        Rule(
+            (area, bore),
+            lambda i: getattr(i, area) < geometry.piston_area_mm2(getattr(i, bore)),
+            "a gasket opening smaller than the cylinder overhangs it",
+            "an area of at least that of the cylinder bore",
+        ),
+    )
 
 
 def no_room(field: str, clearance_cc: Callable[[Any], Number | None]) -> Rule:

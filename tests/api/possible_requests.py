@@ -1,0 +1,165 @@
+"""Questions as requests: each quantity in a unit of its kind, taken at random."""
+
+from typing import Any
+
+from hypothesis import assume
+from hypothesis import strategies as st
+from possible_engines import Draw, Values, real
+from possible_questions import STRATEGIES
+from reference_cases import Case, cases
+
+from ringland_service.api.bounds import bounds
+from ringland_service.core.declare import Declared
+from ringland_service.core.fields import Field, QuantityField, ReadingsField, SectionField
+from ringland_service.core.kinds import KINDS
+from ringland_service.core.records import asked
+from ringland_service.units import TABLE, symbols, unit
+
+Json = dict[str, Any]
+# Their doubt may also be stated another way (gauge error, repeat, weather): not twice.
+DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m", "expected_kpa"}
+PRESSURES = ("pressure_gauge", "pressure_absolute")
+CASES: dict[str, list[Case]] = {}
+for one in cases():
+    CASES.setdefault(one.calculation, []).append(one)
+
+
+def symbol_for(draw: Draw, field: QuantityField) -> str:
+    """Return one of the units that the field takes."""
+    return str(draw(st.sampled_from(symbols(field.type.kind))))
+
+
+def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: str) -> Json:
+    """Return a canonical value as JSON in a unit, with a doubt as often as not."""
+    measure = unit(field.type.kind, symbol)
+    if isinstance(field, ReadingsField):
+        numbers = [None if v is None else measure.from_canonical(v) for v in value]
+        return {"values": numbers, "unit": symbol}
+    found: Json = {"value": measure.from_canonical(value), "unit": symbol}
+    if name not in DOUBT_ELSEWHERE and draw(st.booleans()):
+        most = bounds(field.type, symbol).most_uncertainty
+        if field.type.low > 0 or field.type.high < 0:
+            most = min(most, abs(found["value"]) / 4)
+        found["uncertainty"] = most * draw(real(0.001, 0.5))
+    return found
+
+
+def as_json(draw: Draw, record: type, values: Values) -> Json:
+    """Return canonical values as the JSON of a request."""
+
+    def shown(name: str, field: Field, value: Any) -> Any:
+        if isinstance(field, SectionField):
+            return as_json(draw, field.record, value)
+        if isinstance(field, QuantityField):
+            return quantity(draw, name, field, value, symbol_for(draw, field))
+        return value
+
+    known = asked(record)
+    return {known[n].public(n): shown(n, known[n], v) for n, v in values.items()}
+
+
+def convert(draw: Draw) -> Json:
+    """Return a conversion within a kind, or between gauge and absolute pressure."""
+    kind = draw(st.sampled_from(sorted(TABLE)))
+    given, to = (draw(st.sampled_from(symbols(KINDS[kind]))) for _ in range(2))
+    found = {"value": {"value": draw(real(-1e5, 1e5)), "unit": given}, "to": to, "kind": kind}
+    if kind in PRESSURES and draw(st.booleans()):
+        del found["kind"]
+        found |= {"value": {"value": draw(real(10, 900)), "unit": "psig"}, "to": "kPa(a)"}
+        found["air_pressure"] = {"value": draw(real(14.1, 15.3)), "unit": "psia"}
+    return found
+
+
+def verdict(draw: Draw) -> Json:
+    """Return a value with a limit on one side or both, each in a unit of one kind."""
+    kind = draw(st.sampled_from(["length", "torque", "force", "volume", "angle"]))
+    low, value, high = sorted(draw(st.lists(real(1, 100), min_size=3, max_size=3, unique=True)))
+
+    def side(number: float) -> Json:
+        symbol = draw(st.sampled_from(symbols(KINDS[kind])))
+        return {"value": unit(KINDS[kind], symbol).from_canonical(number), "unit": symbol}
+
+    found = {"value": side(value), "low": side(low), "high": side(high)}
+    found.pop(draw(st.sampled_from(["low", "high", "neither"])), None)
+    if draw(st.booleans()):
+        found["value"]["uncertainty"] = found["value"]["value"] * draw(real(0.001, 0.2))
+    return found
+
+
+def from_a_case(draw: Draw, calculation: Declared) -> Json:
+    """Return a question of the reference cases, where a calculation has no strategy here."""
+    case = draw(st.sampled_from(CASES[calculation.name]))
+    return as_json(draw, calculation.inputs, case.inputs)
+
+
+def request(draw: Draw, calculation: Declared) -> Json:
+    """Return a possible request to the calculation."""
+    if calculation.name == "convert":
+        return convert(draw)
+    if calculation.name == "verdict":
+        return verdict(draw)
+    strategy = STRATEGIES.get(calculation.name)
+    if strategy is None:
+        return from_a_case(draw, calculation)
+    return as_json(draw, calculation.inputs, strategy(draw))
+
+
+@st.composite
+def requests(draw: Draw, calculation: Declared) -> Json:
+    """Return a strategy of possible requests to a calculation."""
+    return request(draw, calculation)
+
+
+def is_list(field: Field) -> bool:
+    """Return whether a field takes no column: a section, or a list of readings."""
+    return isinstance(field, (ReadingsField, SectionField))
+
+
+def text_of(value: Any) -> str:
+    """Return a JSON value of a scalar field as the text of a parameter."""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if not isinstance(value, dict):
+        return str(value)
+    doubt = f" +/- {value['uncertainty']:.6g}" if "uncertainty" in value else ""
+    return f"{value['value']:.12g} {value['unit']}{doubt}"
+
+
+def columns_of(rows: list[Json]) -> Json:
+    """Return requests as the columns of a batch; all quantities of a field are in one unit."""
+    columns: Json = {}
+    for name in dict.fromkeys(n for row in rows for n in row):
+        cells = [row.get(name) for row in rows]
+        first = next(cell for cell in cells if cell is not None)
+        if not isinstance(first, dict):
+            columns[name] = {"values": cells}
+            continue
+        numbers = [None if cell is None else cell["value"] for cell in cells]
+        doubts = [None if cell is None else cell.get("uncertainty") for cell in cells]
+        columns[name] = {"values": numbers, "unit": first["unit"]}
+        if any(doubt is not None for doubt in doubts):
+            columns[name]["uncertainty"] = doubts
+    return columns
+
+
+@st.composite
+def batches(draw: Draw, calculation: Declared, rows: int = 3) -> Json:
+    """Return a strategy of batches: each field in one unit, some cells empty."""
+    if calculation.name in ("convert", "verdict"):
+        one = request(draw, calculation)
+        return {"columns": columns_of([one] * rows)}
+    strategy = STRATEGIES.get(calculation.name)
+    if strategy is None:
+        return {"columns": columns_of([from_a_case(draw, calculation)] * rows)}
+    drawn = [strategy(draw) for _ in range(rows)]
+    known = asked(calculation.inputs)
+    assume(not any(is_list(known[name]) for values in drawn for name in values))
+    chosen = {n: symbol_for(draw, f) for n, f in known.items() if isinstance(f, QuantityField)}
+    shown = [
+        {
+            known[n].public(n): quantity(draw, n, known[n], v, chosen[n]) if n in chosen else v
+            for n, v in values.items()
+        }
+        for values in drawn
+    ]
+    return {"columns": columns_of(shown)}

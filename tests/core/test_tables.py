@@ -1,0 +1,85 @@
+"""The bundled tables: every row says what it stands on, and none lies unused."""
+
+import re
+import tomllib
+from importlib import resources
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from ringland_service.core import calculations
+from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.declare import Calculation
+from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, Grade, LimitRow
+from ringland_service.core.notices import CAUTIONS
+
+TABLES = sorted(
+    (p for p in resources.files("ringland_service.core").joinpath("tables").iterdir()),
+    key=lambda p: p.name,
+)
+# What a whole table stands on is said once, in its head.
+COMMON = re.compile(r"common practice, no source", re.IGNORECASE)
+SOURCE = "\n".join(
+    path.read_text("utf-8") for path in sorted(Path(calculations.__file__).parent.rglob("*.py"))
+)
+# Steps of a top-end job that no calculation is about yet; their cautions wait for it.
+WAITING = {"boring_and_honing", "first_start", "relief_of_fasteners"}
+KEYS = {key for c in CALCULATIONS for key in c.cautions}
+PREFIXES = set(re.findall(r'(?:LIMITS|GRADES)\[f"([\w.]+)\{', SOURCE))
+
+
+def head(text: str) -> str:
+    return " ".join(line for line in text.splitlines() if line.startswith("#"))
+
+
+@pytest.mark.parametrize("table", TABLES, ids=lambda p: p.name)
+def test_every_row_has_words_standing_and_source(table: Any) -> None:
+    text = table.read_text("utf-8")
+    rows = tomllib.loads(text)["row"]
+    assert rows
+    common = bool(COMMON.search(head(text)))
+    for row in rows:
+        name = row.get("id", row.get("kind", row.get("step")))
+        if "caution" in row:
+            assert row["caution"].endswith("."), name
+            assert "come first" in head(text)
+            continue
+        assert row["words"], name
+        assert common or row.get("standing") in STANDINGS, name
+        assert common or row.get("source"), name
+
+
+def test_rows_as_read_carry_their_standing_and_source() -> None:
+    rows: list[LimitRow | Grade] = [*LIMITS.values(), *GRADES.values()]
+    for row in rows:
+        assert row.standing in STANDINGS, row.id
+        assert row.source, row.id
+
+
+def test_ids_are_unique() -> None:
+    for table in TABLES:
+        rows = tomllib.loads(table.read_text("utf-8"))["row"]
+        names = [row.get("id", row.get("step", row.get("kind"))) for row in rows]
+        assert len(names) == len(set(names)), table.name
+
+
+def test_limits_judge_checks_that_exist() -> None:
+    checks = {k.name for c in CALCULATIONS if isinstance(c, Calculation) for k in c.checks}
+    assert {row.check for row in LIMITS.values()} <= checks
+
+
+def test_limits_have_a_side_and_sides_in_order() -> None:
+    for row in LIMITS.values():
+        sides = [side for side in (row.low, row.high) if side is not None]
+        assert sides, row.id
+        assert sides == sorted(sides), row.id
+
+
+@pytest.mark.parametrize("name", [*LIMITS, *GRADES])
+def test_every_limit_and_grade_is_used(name: str) -> None:
+    assert f'"{name}"' in SOURCE or any(name.startswith(prefix) for prefix in PREFIXES)
+
+
+def test_every_caution_rides_with_some_answer_or_waits_for_its_step() -> None:
+    assert set(CAUTIONS) - KEYS == WAITING

@@ -23,7 +23,7 @@ WITH_GET = pytest.mark.parametrize(
     "calculation", [c for c in CALCULATIONS if offers_get(c)], ids=lambda c: c.name
 )
 LINES = "application/x-ndjson"
-EXAMPLES = settings(max_examples=600, derandomize=False, suppress_health_check=[HealthCheck.too_slow])
+EXAMPLES = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
 
 
 @BY_NAME

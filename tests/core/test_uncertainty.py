@@ -79,7 +79,9 @@ def test_propagation_case(case: dict[str, Any]) -> None:
     assert compute(inputs).y == pytest.approx(case["y"], rel=1e-12)
     u = propagate(compute, inputs, influences)["y"]
     for library in ("u_uncertainties", "u_GTC", "u_metrolopy"):
-        assert u == pytest.approx(case[library], rel=1e-8)
+        # A small difference of hot sizes is mostly rounding of 54 mm: 2e-9 is what a float holds.
+        held = 5e-9 if case["name"].startswith("expanded") else 1e-9
+        assert u == pytest.approx(case[library], rel=held)
     assert u == pytest.approx(case["mc_sd"], rel=5e-3)
 
 
@@ -199,10 +201,12 @@ def test_agreement_with_uncertainties_and_gtc(name: str, formula: Any, given: Do
     found = answer(calculation, Question(inputs=inputs, doubts=doubts))
     theirs = formula(umath, {n: uncertainties.ufloat(*pair) for n, pair in given.items()} | exact)
     gtc = formula(GTC, {n: GTC.ureal(*pair) for n, pair in given.items()} | exact)
+    # A clearance is a small difference of two sizes: the rounding of 72 mm leaves it 3e-9.
+    held = 5e-9 if "length" in found.calculation.name else 1e-9
     for result, value in theirs.items():
         assert getattr(found.outputs, result) == pytest.approx(value.n, rel=1e-12)
-        assert found.u[result] == pytest.approx(value.s, rel=1e-8)
-        assert found.u[result] == pytest.approx(GTC.uncertainty(gtc[result]), rel=1e-8)
+        assert found.u[result] == pytest.approx(value.s, rel=held)
+        assert found.u[result] == pytest.approx(GTC.uncertainty(gtc[result]), rel=held)
 
 
 def test_an_influence_on_both_cancels_in_the_difference() -> None:
@@ -227,7 +231,7 @@ def test_a_linear_sum_is_exact(parts: list[tuple[float, float]]) -> None:
     inputs = Values(tuple(1.0 for _ in parts))
     influences = [single(i, u, 1.0) for i, (_, u) in enumerate(parts)]
     u = propagate(of(weighted), inputs, influences).get("y", 0.0)
-    assert u == pytest.approx(math.hypot(*(w * u for w, u in parts)), rel=1e-8, abs=1e-9)
+    assert u == pytest.approx(math.hypot(*(w * u for w, u in parts)), rel=1e-9, abs=1e-9)
 
 
 def test_shares_keep_their_sign_and_combine() -> None:

@@ -26,7 +26,7 @@ class Move:
 
     ``path`` leads to the input: a field, or on into a section and to one reading of a list
     (``("survey", "pin_axis_mm", 3)``). ``scale`` is a typical magnitude of the input, in its
-    unit; it sets the step of the numeric derivative where the value itself is near zero.
+    unit; it sets the step of the numeric derivative.
     """
 
     path: tuple[str | int, ...]
@@ -67,11 +67,9 @@ def moved(inputs: Any, influence: Influence, step: Any) -> Any:
     return inputs
 
 
-def _step(inputs: Any, influence: Influence) -> float:
-    sizes: list[float] = [move.scale for move in influence.moves]
-    values = (value_at(inputs, move.path) for move in influence.moves)
-    sizes += [abs(value) for value in values if isinstance(value, float)]
-    return STEP * max(sizes)
+def _step(influence: Influence) -> float:
+    """Return the step of the derivative: the same for one value and for a column of them."""
+    return STEP * max(move.scale for move in influence.moves)
 
 
 def numeric_leaves(outputs: Any) -> dict[str, Any]:
@@ -92,7 +90,7 @@ def contributions(
     """Return, per influence, its share of the doubt of each result: (∂y/∂x)·u, with its sign."""
     shares: list[dict[str, Any]] = []
     for influence in influences:
-        step = _step(inputs, influence)
+        step = _step(influence)
         above = numeric_leaves(compute(moved(inputs, influence, step)))
         below = numeric_leaves(compute(moved(inputs, influence, -step)))
         factor = influence.u / (2.0 * step)

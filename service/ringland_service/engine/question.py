@@ -20,6 +20,9 @@ from ringland_service.core.uncertainty import Influence, Move, value_at
 from ringland_service.core.verdicts import DEFAULT_RULE
 
 Path = tuple[str, ...]
+# A tenth of a field's span sets the step of its numeric derivative: small against the curve of the
+# arithmetic, large against the last digit of a float.
+STEP_SHARE = 0.1
 
 
 @dataclass(frozen=True)
@@ -114,17 +117,17 @@ def stated_influences(question: Question) -> list[Influence]:
         stated = question.doubts.get(path)
         if value is None:
             continue
-        span = declared_field.type.span
+        scale = declared_field.type.span * STEP_SHARE
         if stated is None:
             found += _temperature(question, path, declared_field)
         elif stated.instrument is not None:
             measured += [
-                Measured(stated.instrument, place, v, span) for place, v in _places(path, value)
+                Measured(stated.instrument, place, v, scale) for place, v in _places(path, value)
             ]
         else:
             u = stated.uncertainty / 2.0
             found += [
-                Influence(".".join(map(str, place)), u, (Move(place, span),))
+                Influence(".".join(map(str, place)), u, (Move(place, scale),))
                 for place, _ in _places(path, value)
             ]
     measuring = question.measuring
@@ -159,7 +162,7 @@ def _temperature(question: Question, path: Path, declared_field: QuantityField) 
         return []
     if isinstance(declared_field, ReadingsField):
         return []
-    return [Influence(".".join(path), u, (Move(path, declared_field.type.span),))]
+    return [Influence(".".join(path), u, (Move(path, declared_field.type.span * STEP_SHARE),))]
 
 
 def all_influences(question: Question, calculation: Any) -> list[Influence]:

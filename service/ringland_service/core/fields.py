@@ -49,6 +49,11 @@ class QuantityType:
         """Width of the bounds, in the canonical unit."""
         return self.high - self.low
 
+    @property
+    def scale(self) -> float:
+        """Typical magnitude: sets the step of numeric derivatives, small against any curve."""
+        return max(abs(self.example), 0.1 * self.span)
+
 
 @dataclass(frozen=True, kw_only=True)
 class Field:

@@ -20,9 +20,6 @@ from ringland_service.core.uncertainty import Influence, Move, value_at
 from ringland_service.core.verdicts import DEFAULT_RULE
 
 Path = tuple[str, ...]
-# A tenth of a field's span sets the step of its numeric derivative: small against the curve of the
-# arithmetic, large against the last digit of a float.
-STEP_SHARE = 0.1
 
 
 @dataclass(frozen=True)
@@ -117,7 +114,7 @@ def stated_influences(question: Question) -> list[Influence]:
         stated = question.doubts.get(path)
         if value is None:
             continue
-        scale = declared_field.type.span * STEP_SHARE
+        scale = declared_field.type.scale
         if stated is None:
             found += _temperature(question, path, declared_field)
         elif stated.instrument is not None:
@@ -162,7 +159,7 @@ def _temperature(question: Question, path: Path, declared_field: QuantityField) 
         return []
     if isinstance(declared_field, ReadingsField):
         return []
-    return [Influence(".".join(path), u, (Move(path, declared_field.type.span * STEP_SHARE),))]
+    return [Influence(".".join(path), u, (Move(path, declared_field.type.scale),))]
 
 
 def all_influences(question: Question, calculation: Any) -> list[Influence]:

@@ -5,6 +5,8 @@ import io
 from collections.abc import Iterator
 from typing import Any
 
+import numpy as np
+
 from ringland_service.api.render import shown_digits, shown_unit
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import Calculation, declared
@@ -24,10 +26,24 @@ def column(
     unit = shown_unit(kind, system)
     offset = 0.0 if difference else unit.offset
     return {
-        "values": [None if v is None else (v - offset) / unit.factor for v in values],
+        "values": [_shown(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
         "digits": shown_digits(kind, digits, system),
     }
+
+
+def _shown(value: Any, offset: float, factor: float) -> Any:
+    """Return one entry of a column in the unit shown; a list where the result is one."""
+    if isinstance(value, (tuple, list, np.ndarray)):
+        return [_shown(one, offset, factor) for one in value]
+    return None if value is None else float((value - offset) / factor)
+
+
+def _expanded(u: Any) -> Any:
+    """Return the expanded uncertainty (k = 2) of an entry, None where there is none."""
+    if isinstance(u, (tuple, list, np.ndarray)):
+        return [_expanded(one) for one in u]
+    return 2.0 * u if u else None
 
 
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
@@ -40,7 +56,7 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
         public = field.public(name)
         shown[public] = result_column(values, field, system)
         if name in found.u and field.kind is not None:
-            doubts = [None if not u else 2.0 * u for u in found.u[name]]
+            doubts = [_expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
     return shown
@@ -156,4 +172,6 @@ def _problem_column(found: dict[str, Any]) -> list[str]:
 
 def _cell(value: Any) -> Any:
     """Return a value as a cell; nothing where there is nothing."""
+    if isinstance(value, (tuple, list)):
+        return "; ".join(str(_cell(one)) for one in value)
     return "" if value is None else value

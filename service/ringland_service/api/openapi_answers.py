@@ -201,6 +201,7 @@ def shown_schema(field: Field, shape: str) -> dict[str, Any]:
 
 _PLAIN: dict[type[Field], dict[str, Any]] = {
     declared.NumberField: {"type": "number"},
+    declared.NumbersField: {"type": "array", "items": {"type": "number"}},
     declared.CountField: {"type": "integer"},
     declared.FlagField: {"type": "boolean"},
     declared.ChoiceField: {"type": "string"},
@@ -210,6 +211,8 @@ _PLAIN: dict[type[Field], dict[str, Any]] = {
 
 
 def _result(field: ResultField, shape: str) -> dict[str, Any]:
+    if field.record is not None:
+        return {"type": "array", "items": shown_record(field.record)}
     if shape == "list":
         return ref("QuantityList") if field.kind else {"type": "array", "items": _LISTED}
     if field.choices is not None:

@@ -105,6 +105,8 @@ def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> 
         return any_quantity(value, system, u)
     if isinstance(field, (SectionField, RecordsField)):
         return _records(field, value, system)
+    if isinstance(field, ResultField) and field.record is not None:
+        return [members(field.record, row, inputs, system, {}) for row in value]
     kind = _kind_of(field, inputs)
     if kind is None:
         return _plain(field, value)

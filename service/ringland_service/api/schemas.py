@@ -64,6 +64,11 @@ def _(field: declared.NumberField, **kwargs: Any) -> ma.Field[Any]:
 
 
 @field_for.register
+def _(field: declared.NumbersField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Numbers(field, **kwargs)
+
+
+@field_for.register
 def _(field: declared.CountField, **kwargs: Any) -> ma.Field[Any]:
     return fields.Count(field, **kwargs)
 

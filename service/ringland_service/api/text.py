@@ -36,8 +36,11 @@ def shown(value: Any, digits: int | None = None) -> str:
         return "yes" if value else "no"
     if isinstance(value, float):
         return plain(value, 4 if digits is None else digits)
+    if isinstance(value, list) and value and isinstance(value[0], Mapping):
+        return "; ".join(f"({i + 1}) {shown(row)}" for i, row in enumerate(value))
     if isinstance(value, list):
-        return ", ".join(shown(item) for item in value)
+        between = "; " if any("," in str(item) for item in value) else ", "
+        return between.join(shown(item, digits) for item in value)
     return str(value).replace("_", " ") if isinstance(value, str) else str(value)
 
 

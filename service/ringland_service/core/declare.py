@@ -15,9 +15,11 @@ from ringland_service.core.fields import (
     ChoiceField,
     CountField,
     Field,
+    FindingsField,
     FlagField,
     LimitSideField,
     NumberField,
+    NumbersField,
     Quantified,
     QuantityField,
     QuantityType,
@@ -90,6 +92,21 @@ def number(
     return _declare(field, default)
 
 
+def numbers(
+    words: str,
+    *,
+    low: float,
+    high: float,
+    least: int,
+    most: int,
+    example: tuple[float, ...],
+    default: Any = REQUIRED,
+) -> Any:
+    """Declare a list of bare numbers."""
+    field = NumbersField(words=words, low=low, high=high, least=least, most=most, example=example)
+    return _declare(field, default)
+
+
 def count(words: str, *, low: int, high: int, example: int, default: Any = REQUIRED) -> Any:
     """Declare a whole number."""
     return _declare(CountField(words=words, low=low, high=high, example=example), default)
@@ -111,10 +128,17 @@ def text(words: str, *, example: str, longest: int = 400, default: Any = REQUIRE
 
 
 def records(
-    record: type, words: str, *, least: int = 1, most: int = 50, default: Any = REQUIRED
+    record: type,
+    words: str,
+    *,
+    least: int = 1,
+    most: int = 50,
+    example: tuple[Any, ...] | None = None,
+    default: Any = REQUIRED,
 ) -> Any:
-    """Declare a list of records."""
-    return _declare(RecordsField(words=words, record=record, least=least, most=most), default)
+    """Declare a list of records; without an example of its own, one record of its examples."""
+    field = RecordsField(words=words, record=record, least=least, most=most, example=example)
+    return _declare(field, default)
 
 
 def section(record: type, words: str) -> Any:
@@ -125,6 +149,11 @@ def section(record: type, words: str) -> Any:
 def limit_side(check: str, side: str) -> Any:
     """Declare one side of the request's own limit of ``check``; the engine fills it."""
     return _declare(LimitSideField(words="", check=check, side=side), None)
+
+
+def findings_so_far() -> Any:
+    """Declare the verdicts of a composite's earlier parts; the engine fills them."""
+    return _declare(FindingsField(words=""), ())
 
 
 def same(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
@@ -148,6 +177,7 @@ def result(words: str, **about: Any) -> Any:
         any_quantity,
         unit_symbol,
         number,
+        numbers,
         count,
         flag,
         choice,
@@ -155,6 +185,7 @@ def result(words: str, **about: Any) -> Any:
         records,
         section,
         limit_side,
+        findings_so_far,
         same,
         result,
     ),
@@ -173,7 +204,8 @@ def declared(record: type) -> Mapping[str, Field]:
 @cache
 def asked(record: type) -> Mapping[str, Field]:
     """Return the declared fields that a user may fill."""
-    return {n: f for n, f in declared(record).items() if not isinstance(f, LimitSideField)}
+    filled = (LimitSideField, FindingsField)
+    return {n: f for n, f in declared(record).items() if not isinstance(f, filled)}
 
 
 def result_shapes(record: type) -> dict[str, str]:

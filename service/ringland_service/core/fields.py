@@ -98,6 +98,16 @@ class NumberField(Field):
 
 
 @dataclass(frozen=True, kw_only=True)
+class NumbersField(Field):
+    """A list of bare numbers, each within the bounds."""
+
+    low: float
+    high: float
+    least: int
+    most: int
+
+
+@dataclass(frozen=True, kw_only=True)
 class CountField(Field):
     """A whole number."""
 
@@ -149,15 +159,21 @@ class LimitSideField(Field):
 
 
 @dataclass(frozen=True, kw_only=True)
+class FindingsField(Field):
+    """The verdicts passed by earlier parts of a composite; filled by the engine alone."""
+
+
+@dataclass(frozen=True, kw_only=True)
 class ResultField(Field):
     """A result: a quantity, a bare number, a count, a word, or a list of those.
 
     ``kind_of`` names the input of any kind whose kind the result has. ``formula`` is an expression
     in the names of the record's inputs and results; it is shown in words as the basis, and with
     numbers put in as the trace. ``basis`` says it in prose where an expression would mislead.
+    ``record`` is the record of declared results that each row of a table has.
     ``common_practice`` marks a grade that falls away when the common-practice limits are switched
     off; ``extreme`` marks a largest or smallest of readings, where doubt may leave open which
-    reading leads.
+    reading leads; ``place`` marks where an extreme stands, which no doubt of the readings shifts.
     """
 
     kind: Kind | None = None
@@ -167,8 +183,10 @@ class ResultField(Field):
     basis: str = ""
     source: str = ""
     choices: Mapping[str, str] | None = None
+    record: type | None = None
     common_practice: bool = False
     extreme: bool = False
+    place: bool = False
 
     def public(self, name: str) -> str:
         """Return the name less the unit suffix."""

@@ -75,10 +75,15 @@ def _step(inputs: Any, influence: Influence) -> float:
 
 
 def numeric_leaves(outputs: Any) -> dict[str, Any]:
-    """Return the results that can carry doubt, by name: floats, columns, lists of floats."""
+    """Return the results that can carry doubt, by name: floats, columns, lists of floats.
+
+    Where an extreme stands is no such result: it jumps from one reading to the next.
+    """
     leaves: dict[str, Any] = {}
     for field in dataclasses.fields(outputs):
         value = getattr(outputs, field.name)
+        if any(getattr(about, "place", False) for about in field.metadata.values()):
+            continue
         if isinstance(value, float) or (isinstance(value, np.ndarray) and value.dtype.kind == "f"):
             leaves[field.name] = value
         elif isinstance(value, tuple) and value and all(isinstance(v, float) for v in value):

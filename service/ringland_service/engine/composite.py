@@ -12,9 +12,11 @@ from typing import Any
 
 from ringland_service.core.declare import Composite, Step, Way, asked, declared, defaults
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import SectionField
+from ringland_service.core.fields import FindingsField, SectionField
+from ringland_service.core.findings import Finding
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
+from ringland_service.engine.findings import findings_of
 from ringland_service.engine.question import Path, Question, Stated
 from ringland_service.engine.single import answer, cautions_of, insist_on
 
@@ -72,6 +74,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
     where = paths(composite.inputs)
     parts: dict[str, Answer] = {}
     sources: dict[str, dict[str, Path]] = {}
+    findings: list[Finding] = []
     open_: list[Open] = []
     faults: list[CoreError] = []
     for step in composite.steps:
@@ -85,12 +88,13 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
             continue
         try:
             parts[step.part] = part = answer(
-                step.calculation, _part_question(step, taken, question)
+                step.calculation, _part_question(step, taken, question, findings)
             )
         except Refused as refused:
             faults += [_named_here(fault, taken) for fault in refused.faults]
             continue
         sources[step.part] = _elsewhere(taken)
+        findings += findings_of(part)
         known |= _results(step, part)
     if faults:
         raise Refused(faults)
@@ -211,12 +215,21 @@ def _field_sets(
     return [frozenset(paths_) for paths_ in itertools.product(*choices)]
 
 
-def _part_question(step: Step, taken: Mapping[str, Known | None], question: Question) -> Question:
+def _part_question(
+    step: Step,
+    taken: Mapping[str, Known | None],
+    question: Question,
+    findings: Sequence[Finding],
+) -> Question:
     given = {name: k for name, k in taken.items() if k is not None}
     doubts: dict[Path, Stated] = {}
     for name, k in given.items():
         doubts |= {(name, *p[1:]): stated for p, stated in k.doubts.items()}
-    inputs = step.calculation.inputs(**{name: k.value for name, k in given.items()})
+    values = {name: k.value for name, k in given.items()}
+    for name, field_ in declared(step.calculation.inputs).items():
+        if isinstance(field_, FindingsField):
+            values[name] = tuple(findings)
+    inputs = step.calculation.inputs(**values)
     return dataclasses.replace(question, inputs=inputs, doubts=doubts)
 
 

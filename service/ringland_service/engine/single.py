@@ -120,6 +120,9 @@ def _numbers(value: Any) -> Iterator[float]:
     elif isinstance(value, tuple):
         for item in value:
             yield from _numbers(item)
+    elif dataclasses.is_dataclass(value):
+        for field_ in dataclasses.fields(value):
+            yield from _numbers(getattr(value, field_.name))
 
 
 def insist_finite(outputs: Any) -> None:

@@ -1,6 +1,30 @@
 """All calculations, in order: the one place to register."""
 
-from ringland_service.core.calculations.cylinder import piston_clearance, ring_gap
+from ringland_service.core.calculations.assembly import (
+    estimate,
+    fastener_order,
+    premix,
+    ring_clocking,
+    run_in,
+    torque_steps,
+)
+from ringland_service.core.calculations.cylinder import (
+    bore_survey,
+    hot_clearance,
+    pin_fits,
+    piston_clearance,
+    ring_gap,
+    ring_side_clearance,
+    rod_play,
+)
+from ringland_service.core.calculations.decision import (
+    bore_order,
+    clean_up,
+    crosshatch,
+    liner_wall,
+    oversize_choice,
+    sleeve_fit,
+)
 from ringland_service.core.calculations.engine_tests import (
     compression_level,
     compression_test,
@@ -38,8 +62,25 @@ CALCULATIONS: tuple[Declared, ...] = (
     overbore_ratio.CALCULATION,
     dynamic_ratio.CALCULATION,
     port_timing.CALCULATION,
+    bore_survey.CALCULATION,
     piston_clearance.CALCULATION,
+    hot_clearance.CALCULATION,
     ring_gap.CALCULATION,
+    ring_side_clearance.CALCULATION,
+    pin_fits.CALCULATION,
+    rod_play.CALCULATION,
+    clean_up.CALCULATION,
+    oversize_choice.CALCULATION,
+    liner_wall.CALCULATION,
+    bore_order.CALCULATION,
+    crosshatch.CALCULATION,
+    sleeve_fit.CALCULATION,
+    torque_steps.CALCULATION,
+    fastener_order.CALCULATION,
+    ring_clocking.CALCULATION,
+    premix.CALCULATION,
+    run_in.CALCULATION,
+    estimate.CALCULATION,
     job_card.CALCULATION,
 )
 BY_NAME: dict[str, Declared] = {c.name: c for c in CALCULATIONS}

@@ -4,6 +4,7 @@
 a space, so ``+/-`` half decoded (``/-``) is understood too, and so is ``±``.
 """
 
+import math
 import re
 from collections.abc import Iterable, Mapping
 from functools import cache
@@ -20,6 +21,8 @@ from ringland_service.units import every_symbol, symbols
 NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,20})?|\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,2})?"
 PLUS_MINUS = r"(?:±|\+/-|/-)"
 _NUMBER = re.compile(NUMBER)
+# A bare number may be as small as a float can hold.
+_BARE = re.compile(NUMBER.replace("{1,2}", "{1,3}"))
 _SEPARATOR = re.compile(PLUS_MINUS)
 _WHOLE = re.compile(r"[+-]?[0-9]{1,12}")
 LONGEST = 80
@@ -118,7 +121,7 @@ def scalar_text(field: Field, text: str) -> Any:
     if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
         return quantity_text(text, example_text(field))
     if isinstance(field, (declared.NumberField, declared.CountField)):
-        if not _NUMBER.fullmatch(text):
+        if not _BARE.fullmatch(text) or not math.isfinite(float(text)):
             raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
         return _float(text)
     if isinstance(field, declared.FlagField):

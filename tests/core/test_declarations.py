@@ -11,8 +11,8 @@ from reference_cases import Case, cases
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.expressions import FUNCTIONS, names_in
-from ringland_service.core.fields import Field, QuantityField, ResultField, SectionField
-from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.core.fields import ResultField, SectionField, kind_of
+from ringland_service.core.kinds import KINDS
 from ringland_service.core.notices import CAUTIONS
 from ringland_service.engine.single import answer
 
@@ -24,12 +24,6 @@ def records_of(record: type) -> list[type]:
     """Return a record and those inside it."""
     inner = [f.record for f in asked(record).values() if isinstance(f, SectionField)]
     return [record, *(r for one in inner for r in records_of(one))]
-
-
-def kind_of(field: Field) -> Kind | None:
-    if isinstance(field, ResultField):
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)

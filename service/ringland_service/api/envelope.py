@@ -19,7 +19,7 @@ from ringland_service.api.quantity_fields import (
 )
 from ringland_service.api.schemas import messages
 from ringland_service.core.declare import Check, Composite, Declared, asked, declared
-from ringland_service.core.fields import CountField, Field, QuantityField, ResultField
+from ringland_service.core.fields import CountField, Field, kind_of
 from ringland_service.core.kinds import TEMPERATURE_DIFFERENCE, Kind
 from ringland_service.core.limits import STANDINGS, Limit
 from ringland_service.core.measuring import TYPICAL, Instrument
@@ -44,13 +44,7 @@ def kinds_judged(calculation: Declared) -> dict[str, Kind | None]:
         return {n: k for s in calculation.steps for n, k in kinds_judged(s.calculation).items()}
     known: dict[str, Field] = dict(asked(calculation.inputs))
     known |= declared(calculation.outputs)  # type: ignore[attr-defined]
-    return {check.name: _kind(known[check.value]) for check in checks_of(calculation)}
-
-
-def _kind(field: Field) -> Kind | None:
-    if isinstance(field, ResultField):
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
+    return {check.name: kind_of(known[check.value]) for check in checks_of(calculation)}
 
 
 class LimitsField(ma.Field[dict[str, Limit]]):

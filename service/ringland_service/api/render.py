@@ -8,20 +8,16 @@ from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
     Field,
     Quantified,
-    QuantityField,
     RecordsField,
     ResultField,
     SectionField,
     UnitField,
 )
 from ringland_service.core.kinds import Kind
-from ringland_service.core.significant import decimals, significant_digits
+from ringland_service.core.significant import decimals, kind_and_digits, significant_digits
 from ringland_service.core.verdicts import CLOSE
 from ringland_service.engine.answer import Answer, Verdict
 from ringland_service.units import Unit, canonical_unit, us_unit
-
-SYSTEMS = ("metric", "us")
-RATIO_DIGITS = 4
 
 
 @cache
@@ -81,36 +77,18 @@ def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any
     return found
 
 
-def _kind_of(field: Field, inputs: Any) -> Kind | None:
-    if isinstance(field, ResultField):
-        if field.kind_of:
-            kind: Kind = getattr(inputs, field.kind_of).kind
-            return kind
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
-
-
-def _digits_of(field: Field, inputs: Any) -> int | None:
-    if isinstance(field, ResultField):
-        if field.kind_of:
-            of: Quantified = getattr(inputs, field.kind_of)
-            return decimals(of.value, significant_digits(of.given) + 1)
-        return field.digits
-    return field.type.digits if isinstance(field, QuantityField) else None
-
-
 def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
     """Return a field's value as JSON."""
     if isinstance(value, Quantified):
         return any_quantity(value, system, u)
     if isinstance(field, (SectionField, RecordsField)):
         return _records(field, value, system)
-    kind = _kind_of(field, inputs)
+    kind, digits = kind_and_digits(field, inputs)
     if kind is None:
         return _plain(field, value)
     if isinstance(value, tuple):
-        return listed(value, kind, _digits_of(field, inputs), system, u)
-    return quantity(value, kind, _digits_of(field, inputs), system, u)
+        return listed(value, kind, digits, system, u)
+    return quantity(value, kind, digits, system, u)
 
 
 def _records(field: SectionField | RecordsField, value: Any, system: str) -> Any:

@@ -4,8 +4,7 @@ from typing import Any
 
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.expressions import shown
-from ringland_service.core.fields import Field, QuantityField, ResultField
-from ringland_service.core.kinds import Kind
+from ringland_service.core.fields import Field, ResultField, kind_of
 from ringland_service.engine.answer import Answer
 
 FIGURES = 10
@@ -13,12 +12,6 @@ FIGURES = 10
 
 def _fields(calculation: Calculation) -> dict[str, Field]:
     return {**asked(calculation.inputs), **declared(calculation.outputs)}
-
-
-def _kind(field: Field) -> Kind | None:
-    if isinstance(field, ResultField):
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
 
 
 def in_words(calculation: Calculation, formula: str) -> str:
@@ -36,7 +29,7 @@ def trace(answer: Answer) -> list[dict[str, Any]]:
         value = getattr(answer.outputs, name)
         if not isinstance(field, ResultField) or not field.formula or value is None:
             continue
-        kind = _kind(field)
+        kind = kind_of(field)
         steps.append(
             {
                 "field": fields[name].public(name),

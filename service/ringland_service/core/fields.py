@@ -207,3 +207,10 @@ class Quantified:
     def kind(self) -> Kind:
         """The kind of quantity."""
         return self.unit.kind
+
+
+def kind_of(field: Field) -> Kind | None:
+    """Return the kind that a field declares; None for a bare number, a word, or any kind."""
+    if isinstance(field, ResultField):
+        return field.kind
+    return field.type.kind if isinstance(field, QuantityField) else None

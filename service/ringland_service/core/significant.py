@@ -1,6 +1,10 @@
-"""Digits worth showing: as many as the number given carries."""
+"""Digits worth showing: as many as the number given carries, or as the field suggests."""
 
 import math
+from typing import Any
+
+from ringland_service.core.fields import Field, Quantified, QuantityField, ResultField, kind_of
+from ringland_service.core.kinds import Kind
 
 
 def significant_digits(number: float) -> int:
@@ -14,3 +18,16 @@ def decimals(number: float, digits: int) -> int:
     if number == 0.0:
         return 0
     return max(digits - 1 - math.floor(math.log10(abs(number))), 0)
+
+
+def kind_and_digits(field: Field, inputs: Any) -> tuple[Kind | None, int | None]:
+    """Return the kind of a field's value and its suggested decimals in the canonical unit.
+
+    A result that takes its kind from an input of any kind takes the digits from there too.
+    """
+    if isinstance(field, ResultField):
+        if field.kind_of:
+            of: Quantified = getattr(inputs, field.kind_of)
+            return of.kind, decimals(of.value, significant_digits(of.given) + 1)
+        return field.kind, field.digits
+    return kind_of(field), field.type.digits if isinstance(field, QuantityField) else None

@@ -6,10 +6,10 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, Check, asked, declared
-from ringland_service.core.fields import Field, Quantified, QuantityField, ResultField
+from ringland_service.core.fields import Field
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
-from ringland_service.core.significant import decimals, significant_digits
+from ringland_service.core.significant import kind_and_digits
 from ringland_service.core.verdicts import CLOSE, FAIL, judge
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Question
@@ -21,14 +21,7 @@ def judged_field(
     """Return kind and digits of the result or input that a check judges."""
     outputs = declared(calculation.outputs)
     judged: Field = outputs[name] if name in outputs else asked(calculation.inputs)[name]
-    if isinstance(judged, ResultField):
-        if judged.kind_of:
-            of: Quantified = getattr(inputs, judged.kind_of)
-            return of.kind, decimals(of.value, significant_digits(of.given) + 1)
-        return judged.kind, judged.digits
-    if isinstance(judged, QuantityField):
-        return judged.type.kind, judged.type.digits
-    return None, None
+    return kind_and_digits(judged, inputs)
 
 
 def limit_in_force(check: Check, question: Question, inputs: Any, outputs: Any) -> Limit | None:

@@ -1,7 +1,7 @@
 """A question as understood: canonical values, stated doubt, the request's own limits."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field
 from typing import Any
 
 from ringland_service.core import quantities
@@ -184,8 +184,3 @@ def all_influences(question: Question, calculation: Any) -> list[Influence]:
                 "state it once",
             )
     return stated + derived
-
-
-def columns_in(inputs: Any) -> list[str]:
-    """Return the names of the inputs that are columns."""
-    return [f.name for f in fields(inputs) if hasattr(getattr(inputs, f.name), "shape")]

@@ -1,0 +1,60 @@
+"""One size written in two units is one size: 3 in is 76.2 mm, though 3 × 25.4 falls 1 ulp short."""
+
+from typing import Any
+
+import pytest
+from asking import post
+from flask.testing import FlaskClient
+
+MM, INCH = {"value": 76.2, "unit": "mm"}, {"value": 3, "unit": "in"}
+PARTS = {
+    "stroke": {"value": 60, "unit": "mm"},
+    "chamber": {"value": 30, "unit": "cc"},
+    "gasket_thickness": {"value": 0.5, "unit": "mm"},
+    "deck": {"value": 0.3, "unit": "mm"},
+}
+WIDE = {"value": 78, "unit": "mm"}
+PISTON = {"value": 76.15, "unit": "mm"}
+
+
+def test_three_inches_are_a_little_short_in_binary() -> None:
+    assert 3 * 25.4 < 76.2
+
+
+# Calculation, the field that must not be below the other, that other, and what else is needed.
+PAIRS = [
+    ("compression-ratio", "gasket_bore", "bore", PARTS),
+    ("overbore-ratio", "new_bore", "bore", {**PARTS, "gasket_bore": WIDE}),
+    ("overbore-ratio", "gasket_bore", "new_bore", {**PARTS, "bore": PISTON}),
+    ("piston-clearance", "bore_max", "bore_min", {"piston": PISTON}),
+]
+
+
+@pytest.mark.parametrize(("name", "upper", "lower", "more"), PAIRS)
+def test_equal_sizes_the_longer_in_millimetres(
+    client: FlaskClient, name: str, upper: str, lower: str, more: Any
+) -> None:
+    post(client, name, {**more, upper: MM, lower: INCH})
+
+
+@pytest.mark.xfail(
+    reason="rules between fields compare floats exactly: 3 in is refused as smaller than 76.2 mm",
+    raises=AssertionError,
+)
+@pytest.mark.parametrize(("name", "upper", "lower", "more"), PAIRS)
+def test_equal_sizes_the_longer_in_inches(
+    client: FlaskClient, name: str, upper: str, lower: str, more: Any
+) -> None:
+    post(client, name, {**more, upper: INCH, lower: MM})
+
+
+def test_depth_on_the_end_of_the_skirt_travel_counts_in_any_unit(client: FlaskClient) -> None:
+    survey = {
+        "depth": {"values": [25, 76.2], "unit": "mm"},
+        "pin_axis": {"values": [68.0, 68.05], "unit": "mm"},
+        "thrust_axis": {"values": [68.0, 68.02], "unit": "mm"},
+    }
+    asked = {"piston": {"value": 67.95, "unit": "mm"}, "survey": survey}
+    for end in (MM, INCH):
+        found = post(client, "piston-clearance", {**asked, "skirt_to": end})
+        assert found["result"]["clearance_max"]["value"] == pytest.approx(0.10)

@@ -1,8 +1,13 @@
 """The pytest plugin, as another project sees it."""
 
+from importlib.metadata import entry_points
+
 import pytest
 
 pytest_plugins = ["pytester"]
+# Installed, pytest finds the plugin by its entry point, and refuses to be told of it again.
+INSTALLED = entry_points(group="pytest11", name="ringland")
+LOADED = () if INSTALLED else ("-p", "ringland.pytest_plugin")
 
 
 def test_the_fixture_answers_without_a_network(pytester: pytest.Pytester) -> None:
@@ -19,7 +24,7 @@ def test_the_fixture_answers_without_a_network(pytester: pytest.Pytester) -> Non
             assert round(answer.result.displacement.value, 3) == 239.691
         """
     )
-    result = pytester.runpytest_subprocess("-p", "ringland.pytest_plugin")
+    result = pytester.runpytest_subprocess(*LOADED)
     result.assert_outcomes(passed=1)
 
 
@@ -34,11 +39,11 @@ def test_a_run_that_does_not_use_it_is_left_alone(pytester: pytest.Pytester) -> 
         """
     )
     result = pytester.runpytest_subprocess(
-        "-p", "ringland.pytest_plugin", "-p", "no:schemathesis", "-p", "no:hypothesispytest"
+        *LOADED, "-p", "no:schemathesis", "-p", "no:hypothesispytest"
     )
     result.assert_outcomes(passed=1)
 
 
 def test_the_fixture_is_listed_with_what_it_needs(pytester: pytest.Pytester) -> None:
-    result = pytester.runpytest_subprocess("-p", "ringland.pytest_plugin", "--fixtures")
+    result = pytester.runpytest_subprocess(*LOADED, "--fixtures")
     result.stdout.fnmatch_lines(["ringland_client*", "*needs ``ringland?embedded?``*"])

@@ -20,7 +20,7 @@ def main() -> int:
             *("run", f"{address}/openapi.json", "--max-examples", "30", "--workers", "2"),
             *("--exclude-path-regex", SAMPLED, "--wait-for-schema", "30"),
         ]
-        hooks = {"SCHEMATHESIS_HOOKS": "ndjson_hooks", "PYTHONPATH": str(Path(__file__).parent)}
+        hooks = {"SCHEMATHESIS_HOOKS": "body_hooks", "PYTHONPATH": str(Path(__file__).parent)}
         return subprocess.run(command, check=False, env={**os.environ, **hooks}).returncode
 
 

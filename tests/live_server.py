@@ -14,7 +14,9 @@ def running_gunicorn(workers: int = 1) -> Iterator[str]:
     """Run the service until the block ends; yield its address."""
     command = [
         *(sys.executable, "-m", "gunicorn", "--bind", "127.0.0.1:0"),
-        *("--workers", str(workers), "--no-control-socket", "ringland_service.wsgi:app"),
+        # No limit on the address line: what the server itself refuses is not the service's answer.
+        *("--workers", str(workers), "--no-control-socket", "--limit-request-line", "0"),
+        "ringland_service.wsgi:app",
     ]
     with subprocess.Popen(command, stderr=subprocess.PIPE, text=True) as process:
         assert process.stderr is not None

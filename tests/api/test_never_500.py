@@ -157,3 +157,19 @@ def test_any_query(client: FlaskClient, calculation: Declared, suffix: str) -> N
 @WITH_GET
 def test_any_raw_query(client: FlaskClient, calculation: Declared, query: str) -> None:
     is_sound(client.get(f"/v1/{calculation.name}?{query}"))
+
+
+def test_numbers_at_the_edge_of_a_float(client: FlaskClient) -> None:
+    """A reading next to nothing: its doubt overflows, so it is refused and never infinite."""
+    asked_ = {
+        "dry": {"value": 2.2250738585072014e-308, "unit": "psi"},
+        "wet": {"value": 1.8e-129, "unit": "kgf/cm2", "uncertainty": 1.16},
+    }
+    answer = client.post("/v1/wet-gain", json=asked_)
+    assert (answer.status_code, answer.content_type) == (422, PROBLEM)
+    assert "no finite" in strict(answer)["detail"]
+    columns = {name: {**q, "values": [q["value"], 700.0]} for name, q in asked_.items()}
+    for column in columns.values():
+        del column["value"]
+    batch = strict(client.post("/v1/wet-gain/batch", json={"columns": columns}))
+    assert 0 in {problem["row"] for problem in batch["problems"]}

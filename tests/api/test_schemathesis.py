@@ -4,7 +4,7 @@ from pathlib import Path
 
 import schemathesis
 
-import ndjson_hooks  # noqa: F401 - registers a serializer
+import body_hooks  # noqa: F401 - registers a serializer
 from ringland_service.wsgi import app
 
 CONFIG = schemathesis.Config.from_path(Path(__file__).parent / "schemathesis.toml")

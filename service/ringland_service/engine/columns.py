@@ -24,6 +24,7 @@ from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Question, Stated, all_influences
 from ringland_service.engine.single import (
+    LOUD,
     answer,
     contradiction,
     doubt,
@@ -116,8 +117,9 @@ def answer_rows(calculation: Calculation, rows: Rows) -> ColumnAnswer:
         try:
             if not calculation.columns or _uses_instruments(rows):
                 raise NeedsRows
-            _answer_group(calculation, rows, group, found)
-        except (NeedsRows, CoreError):
+            with np.errstate(**LOUD):
+                _answer_group(calculation, rows, group, found)
+        except (NeedsRows, CoreError, ArithmeticError):
             _answer_singly(calculation, rows, group, found)
     return found
 

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, Declared, Rule, declared
+from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
 from ringland_service.core.fields import LimitSideField, ResultField
 from ringland_service.core.notices import CAUTIONS, FIRST
@@ -17,6 +17,10 @@ from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Question, all_influences
 from ringland_service.engine.warnings import doubt_notices, noticed
+
+# A number too large to hold, or a division by nothing, is a refusal and never an answer.
+LOUD: dict[str, Any] = {"over": "raise", "divide": "raise", "invalid": "raise"}
+NOT_FINITE = "the arithmetic has no finite answer for these inputs"
 
 
 def answer(calculation: Calculation, question: Question) -> Answer:
@@ -32,9 +36,13 @@ def answer(calculation: Calculation, question: Question) -> Answer:
         question = dataclasses.replace(question, inputs=inputs)
     insist_on(calculation.rules, inputs)
     try:
-        return _answer(calculation, question)
+        with np.errstate(**LOUD):
+            return _answer(calculation, question)
     except CoreError as fault:
         raise Refused([fault]) from fault
+    except ArithmeticError as error:
+        first = next(iter(asked(calculation.inputs)))
+        raise Refused([OutOfBounds(first, NOT_FINITE, "check the readings")]) from error
 
 
 def _answer(calculation: Calculation, question: Question) -> Answer:
@@ -57,7 +65,13 @@ def doubt(calculation: Calculation, inputs: Any, influences: Sequence[Influence]
     """Return u of each result, and of each input that influences move, by name."""
     if not influences:
         return {}
-    return on_inputs(influences) | propagate(calculation.compute, inputs, influences)
+    u = on_inputs(influences) | propagate(calculation.compute, inputs, influences)
+    for name, value in u.items():
+        if not np.all(np.isfinite(value)):
+            raise OutOfBounds(
+                name, "has no finite uncertainty for these inputs", "check the inputs"
+            )
+    return u
 
 
 def on_inputs(influences: Sequence[Influence]) -> dict[str, Any]:

@@ -121,7 +121,9 @@ def test_warm_part_is_shorter_at_20c(length: float, temperature: float, alpha: f
     assert (found <= length) == (temperature >= 20) or found == length
 
 
-@pytest.mark.parametrize("altitude", [44_331.0, float("nan"), np.array([0.0, 50_000.0])])
+@pytest.mark.parametrize(
+    "altitude", [288.15 / 0.0065, 44_331.0, float("nan"), np.array([0.0, 50_000.0])]
+)
 def test_no_air_left(altitude: float) -> None:
     with pytest.raises(OutOfBounds, match="altitude_m: the standard atmosphere has no air"):
         air.altitude_pressure_kpa(altitude)

@@ -170,5 +170,7 @@ def test_largest_bore_of_nothing(limit: float, stroke: float, cylinders: int, fi
 def test_change_from_nothing_and_ratio_of_one() -> None:
     with pytest.raises(OutOfBounds, match="old: must be above zero"):
         geometry.change_percent(0.0, 1.0)
-    with pytest.raises(OutOfBounds, match="ratio: must be above one"):
+    # By hand: 240 / (1.5 - 1).
+    assert geometry.clearance_for_ratio_cc(240.0, 1.5) == near(480.0)
+    with pytest.raises(OutOfBounds, match=r"^ratio: must be above one \(a compression ratio above"):
         geometry.clearance_for_ratio_cc(240.0, 1.0)

@@ -107,3 +107,10 @@ def test_port_at_bottom_dead_centre_never_opens() -> None:
     opening = ports.port_opening_deg(58.0, 110.0, 58.0)
     assert ports.port_duration_deg(opening) == 0.0
     assert crank.travel_mm(58.0, 110.0, opening) == 58.0
+
+
+def test_port_at_top_dead_centre_is_open_all_the_turn() -> None:
+    # By hand: the crown edge stands at the port's top already, so the port opens at 0°.
+    opening = ports.port_opening_deg(58.0, 110.0, 0.5, 0.5)
+    assert opening == 0.0
+    assert ports.port_duration_deg(opening) == 360.0

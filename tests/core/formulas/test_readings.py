@@ -41,7 +41,9 @@ def test_worked_build_up() -> None:
     assert last - first == near(0.435185)
     assert readings.first_over_last(SIX_STROKES) == near(0.397436)
     assert readings.build_up_quotient(SIX_STROKES, 0.56) == near(0.709707)
-    assert readings.strokes_to_95_percent(SIX_STROKES) == 5
+    strokes = readings.strokes_to_95_percent(SIX_STROKES)
+    assert strokes == 5
+    assert isinstance(strokes, int)  # one engine gets a count, no array
 
 
 def test_engines_lie_along_the_first_axis() -> None:
@@ -116,6 +118,9 @@ def test_a_reading_exactly_at_95_percent_counts() -> None:
     assert readings.strokes_to_95_percent(column) == 2
     there_and_back = column / psi * psi * np.array([1, 1 - 1e-12, 1, 1])
     assert readings.strokes_to_95_percent(there_and_back) == 2
+    # Rounding is taken as one part in 1e9; what lies lower by more is lower.
+    assert readings.strokes_to_95_percent(column * np.array([1, 1 - 0.9e-9, 1, 1])) == 2
+    assert readings.strokes_to_95_percent(column * np.array([1, 1 - 1.5e-9, 1, 1])) == 3
 
 
 def test_nothing_read() -> None:
@@ -129,6 +134,9 @@ def test_nothing_read() -> None:
     ):
         with pytest.raises(OutOfBounds, match="readings_kpa: must be above zero"):
             ask(empty)
+    # The last reading is the one that divides, wherever the others stand.
+    with pytest.raises(OutOfBounds, match="readings_kpa: must be above zero"):
+        readings.first_over_last(np.array([310.0, 520.0, 660.0, 0.0]))
     with pytest.raises(OutOfBounds, match="readings_kpa: must be above zero"):
         readings.mismatch_percent(0.0, 0.0)
     with pytest.raises(OutOfBounds, match="expected_kpa: must be above zero"):

@@ -70,6 +70,13 @@ UNITS: dict[str, dict[str, str]] = {
         "psi": "psi",
         "kgf/cm2": "kilogram_force / centimeter ** 2",
     },
+    "stress": {
+        "MPa": "megapascal",
+        "N/mm2": "newton / millimeter ** 2",
+        "GPa": "gigapascal",
+        "kgf/mm2": "kilogram_force / millimeter ** 2",
+        "psi": "psi",
+    },
     "torque": {
         "N.m": "newton * meter",
         "kgf.m": "kilogram_force * meter",
@@ -109,6 +116,7 @@ ALIASES: dict[str, str] = {
     "µm": "um",
     "μm": "um",
     "mm²": "mm2",
+    "N/mm²": "N/mm2",
     "cm³": "cm3",
     "ml": "mL",
     "l": "L",

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Check, asked, declared
 from ringland_service.core.fields import QuantityField, ResultField
 from ringland_service.core.kinds import KINDS
@@ -18,7 +18,7 @@ from ringland_service.core.limits import GRADES, LIMITS, NO_SOURCE, Grade, Limit
 from ringland_service.core.materials import MATERIALS
 from ringland_service.core.measuring import TYPICAL
 
-PLAIN = [c for c in CALCULATIONS if isinstance(c, Calculation)]
+PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 
 
 def kind_judged(calculation: Calculation, check: Check) -> str:
@@ -49,6 +49,8 @@ def test_a_row_as_a_limit() -> None:
     assert row.only_high().limit(68.0).low is None
     column = row.limit(np.array([68.0, 100.0]))
     assert column.high == pytest.approx([0.0544, 0.08], rel=1e-12)
+    # A row in plain units stands as it is: 0.25 mm of gasket per side.
+    assert LIMITS["gasket_overlap"].limit().low == 0.25
 
 
 @pytest.mark.parametrize("kind", TYPICAL)
@@ -88,6 +90,18 @@ def test_a_threshold_belongs_where_its_step_says(grade: Grade) -> None:
             assert grade.word(value) == expected
         assert grade.word(at * 1.001) == words[i]
         assert grade.word(at * 0.999) == words[i + 1]
+
+
+def test_a_threshold_of_nothing_and_a_large_one() -> None:
+    """By hand: zero is not above zero but meets it; one in 1e9 of 1e6 is 0.001."""
+    above = Grade("", "", ({"above": 0.0, "word": "some"},), "none")
+    assert [above.word(value) for value in (0.0, 5e-324)] == ["none", "some"]
+    reached = Grade("", "", ({"at_least": 0.0, "word": "met"},), "short")
+    assert [reached.word(value) for value in (0.0, -5e-324)] == ["met", "short"]
+    for threshold, words in (("above", ["no", "no", "yes"]), ("at_least", ["no", "yes", "yes"])):
+        grade = Grade("", "", ({threshold: 1e6, "word": "yes"},), "no")
+        assert [grade.word(1e6 + aside) for aside in (-0.0011, -0.0009, 0.0011)] == words
+        assert grade.word(1e6 + 0.0009) == words[1]
 
 
 @pytest.mark.parametrize("grade", GRADES.values(), ids=lambda grade: grade.id)

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.expressions import names_in, shown
 from ringland_service.core.fields import ResultField
@@ -13,7 +13,7 @@ from ringland_service.core.fields import ResultField
 FORMULAS = sorted(
     {
         field.formula
-        for c in CALCULATIONS
+        for c in EVERY
         if isinstance(c, Calculation)
         for field in declared(c.outputs).values()
         if isinstance(field, ResultField) and field.formula

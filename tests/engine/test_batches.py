@@ -2,118 +2,27 @@
 
 import dataclasses
 import math
-from random import Random
 from typing import Any
 
 import numpy as np
 import pytest
-from drawn_questions import drawn_doubts, drawn_row, example_row
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from drawn_questions import Row, example_row
+from rows_alone import as_columns, assert_row, single, told
 
-from ringland_service.core.calculations import BY_NAME, CALCULATIONS
+from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.columns import ColumnAnswer, Rows, answer_rows, groups
-from ringland_service.engine.question import Measuring, Path, Question, Stated
-from ringland_service.engine.single import answer
-
-IN_COLUMNS = [c for c in CALCULATIONS if isinstance(c, Calculation) and c.columns]
-Row = dict[str, Any]
+from ringland_service.engine.answer import Answer
+from ringland_service.engine.columns import Rows, answer_rows, groups
+from ringland_service.engine.question import Measuring, Question, Stated
 
 
 def calculation(name: str) -> Calculation:
     found = BY_NAME[name]
     assert isinstance(found, Calculation)
     return found
-
-
-def rows_of(rows: list[Row], **more: Any) -> Rows:
-    """Rows as the door hands them over: columns with None where nothing is given."""
-    columns = {name: [row[name] for row in rows] for name in rows[0]}
-    question = more.pop("question", Question(inputs=None))
-    return Rows(count=len(rows), columns=columns, shared={}, question=question, **more)
-
-
-def single(of: Calculation, row: Row, doubts: dict[str, float], **more: Any) -> Answer | Refused:
-    """The answer to one row alone."""
-    inputs = of.inputs(**{n: v for n, v in row.items() if v is not None})
-    stated: dict[Path, Stated] = {
-        (n,): Stated(uncertainty=u) for n, u in doubts.items() if row[n] is not None
-    }
-    try:
-        return answer(of, Question(inputs=inputs, doubts=stated, **more))
-    except Refused as refused:
-        return refused
-
-
-def within_ulp(a: Any, b: Any, ulp: int = 4) -> bool:
-    if isinstance(a, float) and isinstance(b, float):
-        return abs(a - b) <= ulp * max(math.ulp(a), math.ulp(b))
-    return bool(a == b)
-
-
-def alike(a: float | None, b: float | None, relative: float) -> bool:
-    """Whether two numbers agree but for rounding, or neither is there."""
-    if a is None or b is None:
-        return a is b
-    return math.isclose(a, b, rel_tol=relative, abs_tol=1e-11)
-
-
-def told(faults: Any) -> list[tuple[str, str]]:
-    return [(fault.field, fault.message) for fault in faults]
-
-
-def assert_row(found: ColumnAnswer, row: int, alone: Answer | Refused) -> None:
-    """Assert that one row of a batch says what the row says alone."""
-    if isinstance(alone, Refused):
-        assert told(found.problems[row]) == told(alone.faults)
-        assert all(column[row] is None for column in found.results.values())
-        assert all(column.verdict[row] is None for column in found.verdicts.values())
-        return
-    assert row not in found.problems
-    for name, column in found.results.items():
-        expected = getattr(alone.outputs, name)
-        assert within_ulp(column[row], expected), (name, column[row], expected)
-    for name, column in found.u.items():
-        assert alike(column[row], alone.u.get(name), 1e-9), (name, column[row], alone.u.get(name))
-    verdicts = {v.check.name: v for v in alone.verdicts}
-    for name, judged in found.verdicts.items():
-        one = verdicts.get(name)
-        assert judged.verdict[row] == (one.word if one else None), name
-        if one:
-            assert judged.value[row] == pytest.approx(one.value, rel=1e-12, abs=1e-12)
-            assert judged.margin[row] == pytest.approx(one.judged.margin, rel=1e-9, abs=1e-9)
-            assert alike(judged.probability[row], one.judged.probability, 1e-6)
-    codes = {(w.code, w.field) for w, where in found.warnings.items() if row in where}
-    once = {"no_uncertainty_stated", "readings_within_doubt"}
-    assert codes - {c for c in codes if c[0] in once} == {
-        (w.code, w.field) for w in alone.warnings if w.code not in once
-    }
-
-
-@pytest.mark.parametrize("of", IN_COLUMNS, ids=lambda c: c.name)
-@settings(max_examples=60)
-@given(seed=st.integers(0, 2**32 - 1))
-def test_a_batch_agrees_with_its_rows(of: Calculation, seed: int) -> None:
-    draw = Random(seed)  # noqa: S311
-    rows = [example_row(of), *(drawn_row(of, draw) for _ in range(5))]
-    doubts = drawn_doubts(of, draw)
-    uncertainty = {
-        name: [None if row[name] is None else u for row in rows] for name, u in doubts.items()
-    }
-    found = answer_rows(of, rows_of(rows, uncertainty=uncertainty))
-    for i, row in enumerate(rows):
-        assert_row(found, i, single(of, row, doubts))
-
-
-@pytest.mark.parametrize("of", IN_COLUMNS, ids=lambda c: c.name)
-def test_the_declared_examples_are_answered(of: Calculation) -> None:
-    alone = single(of, example_row(of), {})
-    assert isinstance(alone, Answer), alone
 
 
 SMALL: Row = {"bore_mm": 68.0, "stroke_mm": 66.0, "cylinders": 1.0, "new_bore_mm": None}
@@ -130,7 +39,7 @@ def test_bad_rows_and_gaps_keep_their_places() -> None:
         SMALL | {"cylinders": None},
     ]
     fault = OutOfBounds("bore_mm", "not a number")
-    found = answer_rows(DISPLACEMENT, rows_of(rows, faults={3: [fault]}))
+    found = answer_rows(DISPLACEMENT, as_columns(rows, faults={3: [fault]}))
     assert found.problems.keys() == {1, 3}
     assert "15 to 3000 cc" in found.problems[1][0].message
     assert found.problems[3] == [fault]
@@ -144,7 +53,7 @@ def test_bad_rows_and_gaps_keep_their_places() -> None:
 
 def test_a_batch_of_bad_rows_alone() -> None:
     rows = [SMALL | {"bore_mm": 200.0, "stroke_mm": 190.0}] * 2
-    found = answer_rows(DISPLACEMENT, rows_of(rows))
+    found = answer_rows(DISPLACEMENT, as_columns(rows))
     assert found.problems.keys() == {0, 1}
     assert not found.results
 
@@ -159,8 +68,8 @@ def test_rows_are_taken_together_by_their_words_and_gaps() -> None:
         {"a": 5.0, "word": "iron", "flag": None},
         {"a": 6.0, "word": "iron", "flag": True},
     ]
-    assert groups(rows_of(rows)) == [[0, 1, 6], [2], [3], [4], [5]]
-    assert groups(rows_of(rows, faults={0: [], 4: []})) == [[1, 6], [2], [3], [5]]
+    assert groups(as_columns(rows)) == [[0, 1, 6], [2], [3], [4], [5]]
+    assert groups(as_columns(rows, faults={0: [], 4: []})) == [[1, 6], [2], [3], [5]]
 
 
 def test_limits_by_row() -> None:
@@ -169,7 +78,7 @@ def test_limits_by_row() -> None:
     row: Row = {"reading_kpa": 930.0, "gauge_error_pct": 4.0, "repeat_kpa_diff": 10.0}
     rows = [row, row, row | {"reading_kpa": 890.0}]
     limits = {("compression_reading", "low"): [900.0, None, 980.0]}
-    found = answer_rows(of, rows_of(rows, limits=limits))
+    found = answer_rows(of, as_columns(rows, limits=limits))
     verdicts = found.verdicts["compression_reading"].verdict
     assert verdicts == ["too_close_to_call", None, "fail"]
     for i, floor in ((0, 900.0), (2, 980.0)):
@@ -181,23 +90,23 @@ def test_a_limit_that_the_arithmetic_uses_by_row() -> None:
     """A maker's least gap replaces the rule of thumb in the filing (by hand: 0.30 − 0.21)."""
     of = calculation("ring-gap")
     rows = [{"bore_mm": 68.0, "top_measured_mm": 0.21}] * 2
-    found = answer_rows(of, rows_of(rows, limits={("top_ring_gap", "low"): [0.30, None]}))
+    found = answer_rows(of, as_columns(rows, limits={("top_ring_gap", "low"): [0.30, None]}))
     assert found.results["file_top_mm"] == pytest.approx([0.09, 0.004 * 68.0 - 0.21], rel=1e-9)
 
 
 def test_common_practice_falls_away_in_a_batch_too() -> None:
     of = calculation("compression-level")
     row = example_row(of)
-    with_it = answer_rows(of, rows_of([row, row]))
+    with_it = answer_rows(of, as_columns([row, row]))
     question = Question(inputs=None, defaults=False)
-    without = answer_rows(of, rows_of([row, row], question=question))
+    without = answer_rows(of, as_columns([row, row], question=question))
     assert "grade" in with_it.results
     assert "grade" not in without.results
     assert_row(without, 1, single(of, row, {}, defaults=False))
 
 
 def test_one_uncertainty_for_all_rows() -> None:
-    found = answer_rows(DISPLACEMENT, rows_of([SMALL, SMALL], uncertainty={"bore_mm": 0.0068}))
+    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], uncertainty={"bore_mm": 0.0068}))
     alone = single(DISPLACEMENT, SMALL, {"bore_mm": 0.0068})
     assert isinstance(alone, Answer)
     assert found.u["displacement_cc"] == pytest.approx([alone.u["displacement_cc"]] * 2, rel=1e-9)
@@ -208,7 +117,7 @@ def test_a_row_without_doubt_has_none() -> None:
     of = calculation("wet-gain")
     row = {"dry_kpa": 660.0, "wet_kpa": 930.0, "oil_ml": 1.0, "clearance_cc": 29.0}
     rows = [row, row | {"clearance_cc": 4.0}]
-    found = answer_rows(of, rows_of(rows, uncertainty={"clearance_cc": 0.2}))
+    found = answer_rows(of, as_columns(rows, uncertainty={"clearance_cc": 0.2}))
     assert found.u["recommended_oil_ml"] == [pytest.approx(0.01, rel=1e-7), None]
 
 
@@ -223,7 +132,7 @@ def test_a_verdict_without_doubt_has_no_probability() -> None:
 
     of = dataclasses.replace(DISPLACEMENT, compute=compute, checks=(check,))
     rows = [SMALL | {"class_limit_cc": 250.0}, SMALL | {"bore_mm": 50.0, "class_limit_cc": 250.0}]
-    judged = answer_rows(of, rows_of(rows, uncertainty={"bore_mm": 0.0068})).verdicts[check.name]
+    judged = answer_rows(of, as_columns(rows, uncertainty={"bore_mm": 0.0068})).verdicts[check.name]
     assert judged.verdict == ["pass", "pass"]
     assert judged.u[1] is None
     assert judged.probability == [pytest.approx(1.0, rel=1e-9), None]
@@ -236,7 +145,7 @@ def test_instruments_are_answered_row_by_row() -> None:
         doubts={("bore_mm",): Stated(instrument="gauge")},
         measuring=Measuring(instruments={"gauge": gauge}),
     )
-    found = answer_rows(DISPLACEMENT, rows_of([SMALL, SMALL], question=question))
+    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], question=question))
     # By hand: 2 · 239.691 · (0.005 / √3) / 68.
     expected = 2.0 * 239.69095309828688 * 0.005 / math.sqrt(3.0) / 68.0
     assert found.u["displacement_cc"] == pytest.approx([expected] * 2, rel=1e-8)
@@ -260,7 +169,7 @@ def test_a_calculation_without_columns_goes_row_by_row() -> None:
         {"readings_kpa": (0.0, 0.0), "layout": "in_line"},
         {"readings_kpa": (1180.0, 1165.0), "layout": None},
     ]
-    found = answer_rows(of, rows_of(rows))
+    found = answer_rows(of, as_columns(rows))
     assert found.problems.keys() == {1}
     ratios = found.results["lowest_over_highest"]
     assert [ratios[0], ratios[2]] == pytest.approx([760 / 1180, 1165 / 1180], rel=1e-12)
@@ -278,8 +187,8 @@ def test_a_column_that_the_arithmetic_refuses_goes_row_by_row() -> None:
 
     of = dataclasses.replace(DISPLACEMENT, compute=compute)
     rows = [SMALL, SMALL | {"bore_mm": 101.0}, SMALL]
-    found = answer_rows(of, rows_of(rows))
-    assert told(found.problems[1]) == [("bore_mm", "too wide")]
+    found = answer_rows(of, as_columns(rows))
+    assert told(found.problems[1]) == [("bore_mm", "too wide", "")]
     assert found.results["displacement_cc"][0] == pytest.approx(239.691, rel=2e-5)
     assert found.results["displacement_cc"][1] is None
 
@@ -293,6 +202,6 @@ def test_a_result_without_end_is_a_problem_of_its_row() -> None:
         return dataclasses.replace(DISPLACEMENT.compute(inputs), displacement_cc=value)
 
     of = dataclasses.replace(DISPLACEMENT, compute=compute, checks=())
-    found = answer_rows(of, rows_of([SMALL, SMALL | {"bore_mm": 101.0}]))
+    found = answer_rows(of, as_columns([SMALL, SMALL | {"bore_mm": 101.0}]))
     assert "no finite value" in found.problems[1][0].message
     assert found.results["displacement_cc"] == [1.0, None]

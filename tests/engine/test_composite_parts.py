@@ -12,6 +12,7 @@ from ringland_service.api.openapi_fields import example, example_of
 from ringland_service.api.request import public_path, understood
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite, asked
+from ringland_service.core.fields import SectionField
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.composite import CompositeAnswer, answer_composite, least_ways
 from ringland_service.engine.question import Path
@@ -51,7 +52,7 @@ def told(data: dict[str, Any]) -> CompositeAnswer:
 
 @cache
 def ways(name: str, *leaves: tuple[str, str]) -> tuple[tuple[Path, ...], ...]:
-    return next((o.ways for o in told(card(*leaves)).open if o.step.part == name), ())
+    return next((o.ways for o in told(card(*leaves)).open if o.part == name), ())
 
 
 BORE, STROKE, ROD = ("engine", "bore"), ("engine", "stroke"), ("engine", "rod")
@@ -71,7 +72,7 @@ def test_parts_open_and_leave_the_list_as_inputs_appear() -> None:
     assert ways("displacement", BORE) == ((("engine", "stroke_mm"),),)
     both = told(card(BORE, STROKE))
     assert list(both.parts) == ["displacement"]
-    assert "displacement" not in {o.step.part for o in both.open}
+    assert "displacement" not in {o.part for o in both.open}
     more = told(card(BORE, STROKE, ROD, CLOSES, ALTITUDE, *CHAMBER))
     assert {"compression_ratio", "dynamic_ratio", "cranking_pressure"} <= more.parts.keys()
     assert more.taken["cranking_pressure"]["ratio"] == ("dynamic_ratio", "dynamic_ratio")
@@ -168,13 +169,23 @@ def test_one_more_field_makes_no_part_vanish(
 
 def filled(data: dict[str, Any], way: tuple[Path, ...]) -> dict[str, Any]:
     """The card with the fields of a way filled by their examples."""
-    for section, name in way:
-        record: Any = asked(CARD.inputs)[section]
-        public = public_path(record.record, (name,))[0]
-        value = example_of(asked(record.record)[name]) or SPARE.get(str(public))
-        assert value is not None, f"no example for {public}"
-        data.setdefault(section, {})[public] = value
+    for path in way:
+        fill(data, CARD.inputs, path)
     return data
+
+
+def fill(data: dict[str, Any], record: type, path: Path) -> None:
+    """Fill one field of a record, or of a section of it, by its example."""
+    name, *rest = path
+    field = asked(record)[name]
+    public = str(public_path(record, (name,))[0])
+    if rest:
+        assert isinstance(field, SectionField), path
+        fill(data.setdefault(public, {}), field.record, tuple(rest))
+        return
+    value = example_of(field) or SPARE.get(public)
+    assert value is not None, f"no example for {public}"
+    data[public] = value
 
 
 @settings(max_examples=40)
@@ -190,4 +201,4 @@ def test_every_way_named_opens_its_part(known: list[tuple[str, str]]) -> None:
                 then = told(filled(card(*known), way))
             except Refused:
                 continue
-            assert waiting.step.part in then.parts, (waiting.step.part, way)
+            assert waiting.part in then.parts, (waiting.part, way)

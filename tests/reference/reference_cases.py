@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from ringland_service.core.calculations import BY_NAME
+from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Composite, asked
 from ringland_service.core.fields import (
     AnyQuantityField,
@@ -18,9 +18,11 @@ from ringland_service.core.fields import (
 from ringland_service.core.kinds import KINDS as QUANTITY_KINDS
 from ringland_service.core.limits import Limit
 from ringland_service.core.verdicts import DEFAULT_RULE
+from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
 from ringland_service.units import unit as measure
 
+BY_NAME = {calculation.name: calculation for calculation in EVERY}
 FOLDER = Path(__file__).parent
 KINDS = ("published", "derived", "independent", "common_practice", "pinned")
 
@@ -30,7 +32,8 @@ class Case:
     """One reference case, in canonical units and core names.
 
     A quantity of any kind is a table of ``value``, ``unit`` and ``kind``; a unit of any kind one
-    of ``unit`` and ``kind``. ``probability`` is of conforming, per check, to 6 digits.
+    of ``unit`` and ``kind``. ``refused`` is a pattern of the refusal that a case must meet instead
+    of an answer. ``probability`` is of conforming, per check, to 6 digits.
     """
 
     calculation: str
@@ -63,12 +66,15 @@ class Case:
         """The case as a question to the engine."""
         return Question(
             inputs=filled(self.declaration.inputs, self.inputs),
-            doubts={
-                tuple(n.split(".")): Stated(uncertainty=u) for n, u in self.uncertainty.items()
-            },
+            doubts={path_of(n): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
             limits={check: Limit(**sides) for check, sides in self.limits.items()},
             rule=self.rule,
         )
+
+
+def path_of(name: str) -> FieldPath:
+    """Return the path of a dotted name: ``pistons.0.piston_mm`` leads into a list of records."""
+    return tuple(int(key) if key.isdecimal() else key for key in name.split("."))
 
 
 def filled(record: type, values: dict[str, Any]) -> Any:

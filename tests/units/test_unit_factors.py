@@ -91,6 +91,13 @@ DEFINED: dict[str, dict[str, Fraction]] = {
         "psi": PSI,
         "kgf/cm2": KGF_CM2,
     },
+    "stress": {
+        "MPa": Fraction(1),
+        "N/mm2": Fraction(1),
+        "GPa": Fraction(1000),
+        "kgf/mm2": GRAVITY,
+        "psi": PSI / 1000,
+    },
     "torque": {
         "N.m": Fraction(1),
         "kgf.m": GRAVITY,

@@ -4,7 +4,7 @@ The words of its records come from ``records.py`` and are had from here as well.
 """
 
 import dataclasses
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from ringland_service.core.limits import Limit
@@ -17,9 +17,14 @@ from ringland_service.core.records import (
     count,
     declared,
     defaults,
+    findings_so_far,
     flag,
+    held,
+    limit_of,
     limit_side,
     number,
+    numbers,
+    optional,
     quantity,
     readings,
     record,
@@ -30,6 +35,7 @@ from ringland_service.core.records import (
     section,
     text,
     unit_symbol,
+    usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
 
@@ -43,6 +49,7 @@ __all__ = [
     "Notice",
     "Rule",
     "Step",
+    "Want",
     "Way",
     "any_quantity",
     "asked",
@@ -50,9 +57,14 @@ __all__ = [
     "count",
     "declared",
     "defaults",
+    "findings_so_far",
     "flag",
+    "held",
+    "limit_of",
     "limit_side",
     "number",
+    "numbers",
+    "optional",
     "quantity",
     "readings",
     "record",
@@ -63,6 +75,7 @@ __all__ = [
     "section",
     "text",
     "unit_symbol",
+    "usual_figures",
 ]
 
 # Fields that must be given together to answer one need.
@@ -85,12 +98,17 @@ class Rule:
 
 @dataclasses.dataclass(frozen=True)
 class Notice:
-    """A warning that rides with an answer. ``when`` takes inputs and results."""
+    """A warning that rides with an answer. ``when`` takes inputs and results.
+
+    ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
+    silences it.
+    """
 
     code: str
     field: str
     when: Callable[[Any, Any], Any]
     message: str
+    unless_doubted: str = ""
 
 
 @dataclasses.dataclass(frozen=True)
@@ -110,6 +128,9 @@ class Check:
         What would narrow the doubt.
     doubt_fails : str
         Where set, too close to call counts as fail; says why.
+    each : str
+        Where ``value`` is a list, each of its members gets a verdict of its own; names the list
+        of results that says which is which.
     """
 
     name: str
@@ -118,6 +139,7 @@ class Check:
     settle: str
     default: Callable[[Any, Any], Limit | None] | None = None
     doubt_fails: str = ""
+    each: str = ""
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
@@ -180,6 +202,18 @@ class Calculation(Declared):
     columns: bool = True
 
 
+@dataclasses.dataclass(frozen=True)
+class Want:
+    """What to measure or tell more, and why; each way a set of fields, any one way will do.
+
+    Where no further field would tell, ``advice`` says what to do with those given.
+    """
+
+    why: str
+    ways: tuple[Way, ...] = ()
+    advice: str = ""
+
+
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
 class Step:
     """One part of a composite: a calculation, and where its inputs come from.
@@ -197,6 +231,10 @@ class Step:
         composite's field of the same name.
     when : callable
         Takes the composite's known values by name; whether the part applies to this engine.
+    title : str
+        Heading of the part where the calculation's own would mislead.
+    wants : callable
+        Takes the part's inputs and results; what more to measure or tell, that would change them.
     """
 
     part: str
@@ -204,6 +242,13 @@ class Step:
     purpose: str
     sources: Mapping[str, tuple[str, ...]] = dataclasses.field(default_factory=dict)
     when: Callable[[Mapping[str, Any]], bool] = lambda known: True
+    title: str = ""
+    wants: Callable[[Any, Any], Sequence["Want"]] = lambda inputs, outputs: ()
+
+    @property
+    def heading(self) -> str:
+        """What the part is called where people read it."""
+        return self.title or self.calculation.title
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)

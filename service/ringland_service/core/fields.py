@@ -69,9 +69,10 @@ class Field:
 
 @dataclass(frozen=True, kw_only=True)
 class QuantityField(Field):
-    """A number with a unit."""
+    """A number with a unit; ``exact`` where it takes no doubt of its own."""
 
     type: QuantityType
+    exact: bool = False
 
     def public(self, name: str) -> str:
         """Return the name less the unit suffix."""
@@ -91,6 +92,8 @@ class ReadingsField(QuantityField):
 class AnyQuantityField(Field):
     """A number with a unit of any kind; the value arrives as a ``Quantified``."""
 
+    exact: bool = False
+
 
 @dataclass(frozen=True, kw_only=True)
 class NumberField(Field):
@@ -100,6 +103,16 @@ class NumberField(Field):
     high: float
     warn_low: float | None = None
     warn_high: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class NumbersField(Field):
+    """A list of bare numbers, each within the bounds."""
+
+    low: float
+    high: float
+    least: int
+    most: int
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -147,10 +160,32 @@ class SectionField(Field):
 
 @dataclass(frozen=True, kw_only=True)
 class LimitSideField(Field):
-    """One side of the request's own limit of a check; filled by the engine, never by the user."""
+    """The request's own limit of a check, or one side of it; filled by the engine alone."""
 
     check: str
-    side: str
+    side: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class FindingsField(Field):
+    """The verdicts passed by earlier parts of a composite; filled by the engine alone."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class HeldField(Field):
+    """A choice that a record makes of its own values once; never asked of the user.
+
+    The doubt of a result is found by moving one input a little. Near a balance that would tip the
+    choice, and the step to another piston would pass for doubt. Moved copies keep the choice.
+    """
+
+
+@dataclass(frozen=True, kw_only=True)
+class UsualFiguresField(Field):
+    """Whether common-practice figures may stand in (``defaults``); filled by the engine alone."""
+
+
+FILLED_BY_THE_ENGINE = (LimitSideField, FindingsField, HeldField, UsualFiguresField)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -160,9 +195,10 @@ class ResultField(Field):
     ``kind_of`` names the input of any kind whose kind the result has. ``formula`` is an expression
     in the names of the record's inputs and results; it is shown in words as the basis, and with
     numbers put in as the trace. ``basis`` says it in prose where an expression would mislead.
+    ``record`` is the record of declared results that each row of a table has.
     ``common_practice`` marks a grade that falls away when the common-practice limits are switched
     off; ``extreme`` marks a largest or smallest of readings, where doubt may leave open which
-    reading leads.
+    reading leads; ``place`` marks where an extreme stands, which no doubt of the readings shifts.
     """
 
     kind: Kind | None = None
@@ -172,8 +208,10 @@ class ResultField(Field):
     basis: str = ""
     source: str = ""
     choices: Mapping[str, str] | None = None
+    record: type | None = None
     common_practice: bool = False
     extreme: bool = False
+    place: bool = False
 
     def public(self, name: str) -> str:
         """Return the name less the unit suffix."""

@@ -39,6 +39,7 @@ FUEL = Kind("fuel", "L", "_l", "gal_us")
 PRESSURE_GAUGE = Kind("pressure_gauge", "kPa", "_kpa", "psi")
 PRESSURE_ABSOLUTE = Kind("pressure_absolute", "kPa", "_kpa_abs", "psi")
 PRESSURE_DIFFERENCE = Kind("pressure_difference", "kPa", "_kpa_diff", "psi")
+STRESS = Kind("stress", "MPa", "_mpa", "psi")
 TORQUE = Kind("torque", "N.m", "_nm", "lbf.ft")
 FORCE = Kind("force", "N", "_n", "lbf")
 TEMPERATURE = Kind("temperature", "degC", "_c", "degF")
@@ -64,6 +65,7 @@ KINDS: dict[str, Kind] = {
         PRESSURE_GAUGE,
         PRESSURE_ABSOLUTE,
         PRESSURE_DIFFERENCE,
+        STRESS,
         TORQUE,
         FORCE,
         TEMPERATURE,

@@ -164,3 +164,110 @@ PLUG_DIAMETER = _length(
 )
 PLUG_REACH = _length("plug_reach", 3, 30, 19.0, "reach of the plug thread", digits=2)
 LENGTH = _length("length", 0.001, 1000, 72.036, "length or diameter of a part")
+GROOVE = _length(
+    "groove",
+    0.5,
+    6,
+    1.235,
+    "width of a ring groove",
+    instrument="gauge block or feeler with a new ring, 0.01 mm",
+)
+RING_WIDTH = _length(
+    "ring_width",
+    0.5,
+    6,
+    1.175,
+    "width of a ring, along the cylinder",
+    instrument="outside micrometer, 0.001 mm",
+)
+SIDE_CLEARANCE = _length(
+    "ring_side",
+    0,
+    1,
+    0.06,
+    "side clearance of a ring in its groove",
+    digits=2,
+    warn=(0.02, 0.3),
+    instrument="feeler, 0.01 mm",
+)
+GROOVE_ROOT = _length(
+    "groove_root",
+    15,
+    160,
+    61.7,
+    "diameter of the piston at the root of a ring groove",
+    digits=2,
+    instrument="calliper, 0.02 mm",
+)
+RING_THICKNESS = _length(
+    "ring_thickness",
+    0.8,
+    8,
+    2.7,
+    "radial thickness of a ring",
+    digits=2,
+    instrument="outside micrometer, 0.01 mm",
+)
+PIN = _length(
+    "pin",
+    6,
+    40,
+    15.994,
+    "diameter of a piston pin",
+    instrument="outside micrometer, 0.001 mm",
+)
+PIN_HOLE = _length(
+    "pin_hole",
+    6,
+    40,
+    16.009,
+    "bore that a piston pin runs in",
+    instrument="small-hole gauge, 0.003 mm",
+)
+BIG_END_SIDE = _length(
+    "big_end_side",
+    0,
+    3,
+    0.42,
+    "side clearance of the big end between the crank's cheeks",
+    digits=2,
+    warn=(0.05, 1.5),
+    instrument="feeler, 0.01 mm",
+)
+BIG_END_RADIAL = _length(
+    "big_end_radial",
+    0,
+    2,
+    0.018,
+    "radial play of the big end, pulled and pushed along the cylinder",
+    warn=(0, 0.3),
+    instrument="dial indicator, 0.01 mm",
+)
+TIP_ROCK = _length(
+    "tip_rock",
+    0,
+    10,
+    1.35,
+    "whole sideways rock at the small end",
+    digits=2,
+    warn=(0, 5),
+    instrument="dial indicator, 0.01 mm",
+)
+BIG_END_WIDTH = _length(
+    "big_end_width",
+    5,
+    60,
+    17.0,
+    "width of the rod's big end",
+    digits=2,
+    instrument="calliper, 0.02 mm",
+)
+RUN_OUT = _length(
+    "run_out",
+    0,
+    2,
+    0.024,
+    "run-out over one turn between centres, total indicator reading",
+    warn=(0, 0.3),
+    instrument="dial indicator, 0.002 mm",
+)

@@ -252,6 +252,17 @@ TEMPERATURE_RISE = QuantityType(
     100.0,
     0,
 )
+RUNNING_TEMPERATURE = QuantityType(
+    "running_temperature",
+    kinds.TEMPERATURE,
+    -80,
+    260,
+    "temperature of a part when heated or running",
+    105.0,
+    0,
+    warn_high=200,
+    instrument="surface thermometer, 2 °C",
+)
 ALPHA = QuantityType(
     "expansion",
     kinds.EXPANSION,

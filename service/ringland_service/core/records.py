@@ -11,13 +11,17 @@ from functools import cache
 from typing import Any, TypeVar, dataclass_transform, get_args, get_origin
 
 from ringland_service.core.fields import (
+    FILLED_BY_THE_ENGINE,
     AnyQuantityField,
     ChoiceField,
     CountField,
     Field,
+    FindingsField,
     FlagField,
+    HeldField,
     LimitSideField,
     NumberField,
+    NumbersField,
     Quantified,
     QuantityField,
     QuantityType,
@@ -27,6 +31,7 @@ from ringland_service.core.fields import (
     SectionField,
     TextField,
     UnitField,
+    UsualFiguresField,
 )
 
 T = TypeVar("T")
@@ -39,10 +44,17 @@ def _declare(field: Field, default: Any) -> Any:
     return dataclasses.field(default=default, metadata={KEY: field})
 
 
-def quantity(of: QuantityType, words: str, *, default: Any = REQUIRED, example: Any = None) -> Any:
-    """Declare a number with a unit."""
+def quantity(
+    of: QuantityType,
+    words: str,
+    *,
+    default: Any = REQUIRED,
+    example: Any = None,
+    exact: bool = False,
+) -> Any:
+    """Declare a number with a unit; an exact one takes no doubt."""
     example = {None: of.example, NO_EXAMPLE: None}.get(example, example)
-    return _declare(QuantityField(words=words, type=of, example=example), default)
+    return _declare(QuantityField(words=words, type=of, example=example, exact=exact), default)
 
 
 def readings(
@@ -60,9 +72,15 @@ def readings(
     return _declare(field, default)
 
 
-def any_quantity(words: str, *, example: tuple[float, str] | None, default: Any = REQUIRED) -> Any:
-    """Declare a number with a unit of any kind."""
-    return _declare(AnyQuantityField(words=words, example=example), default)
+def any_quantity(
+    words: str,
+    *,
+    example: tuple[float, str] | None,
+    default: Any = REQUIRED,
+    exact: bool = False,
+) -> Any:
+    """Declare a number with a unit of any kind; an exact one takes no doubt."""
+    return _declare(AnyQuantityField(words=words, example=example, exact=exact), default)
 
 
 def unit_symbol(words: str, *, example: str, default: Any = REQUIRED) -> Any:
@@ -83,6 +101,21 @@ def number(
     field = NumberField(
         words=words, low=low, high=high, example=example, warn_low=warn[0], warn_high=warn[1]
     )
+    return _declare(field, default)
+
+
+def numbers(
+    words: str,
+    *,
+    low: float,
+    high: float,
+    least: int,
+    most: int,
+    example: tuple[float, ...],
+    default: Any = REQUIRED,
+) -> Any:
+    """Declare a list of bare numbers."""
+    field = NumbersField(words=words, low=low, high=high, least=least, most=most, example=example)
     return _declare(field, default)
 
 
@@ -107,10 +140,17 @@ def text(words: str, *, example: str, longest: int = 400, default: Any = REQUIRE
 
 
 def records(
-    record: type, words: str, *, least: int = 1, most: int = 50, default: Any = REQUIRED
+    record: type,
+    words: str,
+    *,
+    least: int = 1,
+    most: int = 50,
+    example: tuple[Any, ...] | None = None,
+    default: Any = REQUIRED,
 ) -> Any:
-    """Declare a list of records."""
-    return _declare(RecordsField(words=words, record=record, least=least, most=most), default)
+    """Declare a list of records; without an example of its own, one record of its examples."""
+    field = RecordsField(words=words, record=record, least=least, most=most, example=example)
+    return _declare(field, default)
 
 
 def section(record: type, words: str) -> Any:
@@ -123,10 +163,50 @@ def limit_side(check: str, side: str) -> Any:
     return _declare(LimitSideField(words="", check=check, side=side), None)
 
 
+def limit_of(check: str) -> Any:
+    """Declare the request's own limit of ``check``, whole; the engine fills it."""
+    return _declare(LimitSideField(words="", check=check), None)
+
+
+def findings_so_far() -> Any:
+    """Declare the verdicts of a composite's earlier parts; the engine fills them."""
+    return _declare(FindingsField(words=""), ())
+
+
+def usual_figures() -> Any:
+    """Declare whether common-practice figures may stand in; the engine fills it."""
+    return _declare(UsualFiguresField(words=""), True)
+
+
+def held() -> Any:
+    """Declare a choice that the record makes once in its ``__post_init__``."""
+    return _declare(HeldField(words=""), None)
+
+
 def same(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
     """Declare a field as another record has it, optional here; ``changed`` tells what differs."""
     field = declared(record)[name]
     return _declare(dataclasses.replace(field, **changed), default)
+
+
+# Fields taken over from another record: by name, or as (name here, name there).
+Taken = tuple[type, tuple[str | tuple[str, str], ...]]
+
+
+def optional(name: str, words: str, *taken: Taken, unsaid: tuple[str, ...] = ()) -> type:
+    """Make a record of fields as other records have them, all optional.
+
+    Fields named in ``unsaid`` go without an example, where all examples together would contradict
+    each other.
+    """
+    fields: list[tuple[str, Any, Any]] = []
+    for other, names in taken:
+        for pair in names:
+            here, there = (pair, pair) if isinstance(pair, str) else pair
+            changed = {"example": None} if here in unsaid else {}
+            fields.append((here, Any, same(other, there, **changed)))
+    namespace = {"__doc__": words}
+    return dataclasses.make_dataclass(name, fields, namespace=namespace, frozen=True, kw_only=True)
 
 
 def result(words: str, **about: Any) -> Any:
@@ -144,6 +224,7 @@ def result(words: str, **about: Any) -> Any:
         any_quantity,
         unit_symbol,
         number,
+        numbers,
         count,
         flag,
         choice,
@@ -151,6 +232,10 @@ def result(words: str, **about: Any) -> Any:
         records,
         section,
         limit_side,
+        limit_of,
+        findings_so_far,
+        usual_figures,
+        held,
         same,
         result,
     ),
@@ -169,7 +254,8 @@ def declared(record: type) -> Mapping[str, Field]:
 @cache
 def asked(record: type) -> Mapping[str, Field]:
     """Return the declared fields that a user may fill."""
-    return {n: f for n, f in declared(record).items() if not isinstance(f, LimitSideField)}
+    found = declared(record).items()
+    return {n: f for n, f in found if not isinstance(f, FILLED_BY_THE_ENGINE)}
 
 
 def result_shapes(record: type) -> dict[str, str]:

@@ -42,6 +42,11 @@ class Survey:
     )
 
 
+def same_depth(one_mm: float, other_mm: float) -> bool:
+    """Return whether two depths are one."""
+    return abs(one_mm - other_mm) <= SAME_DEPTH_MM
+
+
 def uneven(survey: Survey) -> bool:
     """Return whether the three lists differ in length."""
     return not len(survey.depth_mm) == len(survey.pin_axis_mm) == len(survey.thrust_axis_mm)

@@ -7,7 +7,9 @@ together. An influence that moves two readings alike cancels in their difference
 References
 ----------
 JCGM 100:2008 (from memory), 5.1: u²(y) = Σ (∂y/∂x_i)² u²(x_i). The partial derivatives are
-taken by central differences with a step of the cube root of the machine precision.
+taken by central differences with a step of the cube root of the machine precision. Where two
+readings tie under a largest, a smallest or a difference without sign, the slope up and the slope
+down cancel or halve; there the derivatives are taken beside the kink, where one of them leads.
 """
 
 import dataclasses
@@ -17,7 +19,19 @@ from typing import Any
 
 import numpy as np
 
+# An influence, and the results that bend under it: where, and by how much.
+Bends = tuple["Influence", Mapping[str, tuple[Any, Any]]]
+
 STEP: float = float(np.finfo(float).eps) ** (1.0 / 3.0)
+# A bend below this share of the slope changes u by no more.
+BENT = 0.05
+# A bend below this share of the result is rounding.
+NOISE = 1e-11
+# A bend counts as smooth where a step of one part in this many leaves about its square of it.
+FINER = 8.0
+# Beside a kink: half a step away at most, and with a step that is small against that.
+ASIDE, SMALL = 0.5, 1e-3
+GOLDEN = (5.0**0.5 - 1.0) / 2.0
 
 
 @dataclass(frozen=True)
@@ -73,10 +87,15 @@ def _step(influence: Influence) -> float:
 
 
 def numeric_leaves(outputs: Any) -> dict[str, Any]:
-    """Return the results that can carry doubt, by name: floats, columns, lists of floats."""
+    """Return the results that can carry doubt, by name: floats, columns, lists of floats.
+
+    Where an extreme stands is no such result: it jumps from one reading to the next.
+    """
     leaves: dict[str, Any] = {}
     for field in dataclasses.fields(outputs):
         value = getattr(outputs, field.name)
+        if any(getattr(about, "place", False) for about in field.metadata.values()):
+            continue
         if isinstance(value, float) or (isinstance(value, np.ndarray) and value.dtype.kind == "f"):
             leaves[field.name] = value
         elif isinstance(value, tuple) and value and all(isinstance(v, float) for v in value):
@@ -84,17 +103,29 @@ def numeric_leaves(outputs: Any) -> dict[str, Any]:
     return leaves
 
 
+def _either_side(
+    compute: Callable[[Any], Any], inputs: Any, influence: Influence, step: float
+) -> tuple[dict[str, Any], dict[str, Any]]:
+    """Return the results with the influence moved up and moved down by a step."""
+    above = numeric_leaves(compute(moved(inputs, influence, step)))
+    below = numeric_leaves(compute(moved(inputs, influence, -step)))
+    return above, below
+
+
 def contributions(
-    compute: Callable[[Any], Any], inputs: Any, influences: Iterable[Influence]
+    compute: Callable[[Any], Any],
+    inputs: Any,
+    influences: Iterable[Influence],
+    finer: float = 1.0,
 ) -> list[dict[str, Any]]:
     """Return, per influence, its share of the doubt of each result: (∂y/∂x)·u, with its sign."""
     shares: list[dict[str, Any]] = []
     for influence in influences:
-        step = _step(influence)
-        above = numeric_leaves(compute(moved(inputs, influence, step)))
-        below = numeric_leaves(compute(moved(inputs, influence, -step)))
+        step = _step(influence) * finer
+        above, below = _either_side(compute, inputs, influence, step)
         factor = influence.u / (2.0 * step)
-        shares.append({name: (above[name] - below[name]) * factor for name in above})
+        both = above.keys() & below.keys()
+        shares.append({name: (above[name] - below[name]) * factor for name in both})
     return shares
 
 
@@ -134,7 +165,10 @@ def undecided(
 
 
 def propagate(
-    compute: Callable[[Any], Any], inputs: Any, influences: Sequence[Influence]
+    compute: Callable[[Any], Any],
+    inputs: Any,
+    influences: Sequence[Influence],
+    outputs: Any = None,
 ) -> dict[str, Any]:
     """Return the standard uncertainty of each numeric result, by name.
 
@@ -145,10 +179,86 @@ def propagate(
     inputs : record
         At the measured values.
     influences : sequence of Influence
+    outputs : record or None
+        What ``compute`` gives at the measured values, where it is known already.
 
     Returns
     -------
     dict
         Name of the result to u, scalar or column or one per reading; empty without influences.
     """
-    return combined(contributions(compute, inputs, influences))
+    here = numeric_leaves(compute(inputs) if outputs is None else outputs)
+    shares: list[dict[str, Any]] = []
+    bends: list[Bends] = []
+    for influence in influences:
+        step = _step(influence)
+        above, below = _either_side(compute, inputs, influence, step)
+        factor = influence.u / (2.0 * step)
+        share: dict[str, Any] = {}
+        bent: dict[str, tuple[Any, Any]] = {}
+        for name, middle in here.items():
+            if name in above and name in below:
+                rise = above[name] - below[name]
+                share[name] = rise * factor
+                bend = above[name] + below[name] - 2.0 * middle
+                found = bend * bend > BENT * BENT * rise * rise
+                if found.any() if isinstance(found, np.ndarray) else found:
+                    found = found & (np.abs(bend) > NOISE * np.abs(middle))
+                    bent[name] = (found, np.where(found, bend, 1.0))
+        shares.append(share)
+        if bent:
+            bends.append((influence, bent))
+    total = combined(shares)
+    if bends:
+        total |= _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), total)
+    return total
+
+
+def _kinks(
+    compute: Callable[[Any], Any], inputs: Any, here: Mapping[str, Any], bends: Sequence[Bends]
+) -> dict[str, Any]:
+    """Return which bent results have a kink, and no smooth turn, at the readings or near them.
+
+    The bend of a smooth curve falls with the square of the step.
+    """
+    kinks: dict[str, Any] = {}
+    for influence, bent in bends:
+        above, below = _either_side(compute, inputs, influence, _step(influence) / FINER)
+        for name, (found, bend) in bent.items():
+            left = (above[name] + below[name] - 2.0 * here[name]) * FINER * FINER / bend
+            kinks[name] = kinks.get(name, False) | (found & (np.abs(left - 1.0) > 0.5))
+    return {name: kink for name, kink in kinks.items() if np.any(kink)}
+
+
+def _at_kinks(
+    compute: Callable[[Any], Any],
+    inputs: Any,
+    influences: Sequence[Influence],
+    kinks: Mapping[str, Any],
+    total: Mapping[str, Any],
+) -> dict[str, Any]:
+    """Return u of the results that have a kink: the larger of u a little to either side of it."""
+    if not kinks:
+        return {}
+    either = [
+        combined(contributions(compute, _aside(inputs, influences, way), influences, SMALL))
+        for way in (1.0, -1.0)
+    ]
+    found = {}
+    for name, kink in kinks.items():
+        u = np.maximum(*(side.get(name, 0.0) for side in either))
+        found[name] = np.where(kink, u, total.get(name, 0.0))[()]
+    return {name: u for name, u in found.items() if np.any(u)}
+
+
+def _aside(inputs: Any, influences: Sequence[Influence], way: float) -> Any:
+    """Return the inputs with each reading moved by a part of a step of its own, to undo ties.
+
+    The parts are those of the squares times the golden ratio: no two are alike, and no two pairs
+    of readings differ alike.
+    """
+    scales = {move.path: move.scale for influence in influences for move in influence.moves}
+    for place, (path, scale) in enumerate(scales.items(), start=1):
+        part = (place * place * GOLDEN) % 1.0
+        inputs = _shifted(inputs, path, way * ASIDE * STEP * scale * part)
+    return inputs

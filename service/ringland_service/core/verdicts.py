@@ -147,7 +147,7 @@ def judge(value: Any, u: Any, limit: Limit, rule: str = DEFAULT_RULE) -> Judged:
         verdict=_decide(value, factor * stated, limit),
         without=_decide(value, 0.0, limit),
         margin=margin,
-        probability=None if u is None else probability_within(value, u, limit),
+        probability=probability_within(value, u, limit) if is_column(u) or u else None,
         needed=abs(margin) * 2.0 / factor if factor else None,
     )
 

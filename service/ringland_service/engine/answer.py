@@ -22,7 +22,10 @@ class Refused(Exception):
 
 @dataclass(frozen=True)
 class Verdict:
-    """A verdict with all that stands behind it; numbers in the canonical unit of ``kind``."""
+    """A verdict with all that stands behind it; numbers in the canonical unit of ``kind``.
+
+    ``of`` says of which, where the check passes a verdict on each of several.
+    """
 
     check: Check
     kind: Kind | None
@@ -33,6 +36,7 @@ class Verdict:
     rule: str
     judged: Judged
     word: Any
+    of: str = ""
 
     @property
     def advice(self) -> str:
@@ -46,7 +50,7 @@ class Verdict:
 
 @dataclass(frozen=True)
 class Answer:
-    """What one calculation answers."""
+    """What one calculation answers; ``moved`` is u of each input that doubt moves, by path."""
 
     calculation: Calculation
     inputs: Any
@@ -55,3 +59,4 @@ class Answer:
     verdicts: tuple[Verdict, ...] = ()
     warnings: tuple[Warned, ...] = ()
     cautions: tuple[str, ...] = ()
+    moved: Mapping[tuple[str | int, ...], Any] = field(default_factory=dict)

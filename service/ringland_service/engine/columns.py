@@ -189,9 +189,9 @@ def _answer_group(
         return
     outputs = calculation.compute(question.inputs)
     influences = all_influences(question, calculation)
-    u = doubt(calculation, question.inputs, influences)
+    u, moved = doubt(calculation, question.inputs, outputs, influences)
     _put_results(question, group, outputs, u, found)
-    for warned, where in noticed_rows(calculation, question.inputs, outputs, len(group)):
+    for warned, where in noticed_rows(calculation, question.inputs, outputs, moved, len(group)):
         found.warn(warned, [group[i] for i in where])
     for verdict in verdicts(calculation, question, outputs, u):
         _put_verdict(found, verdict, group)

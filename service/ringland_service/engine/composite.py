@@ -12,11 +12,14 @@ from typing import Any
 
 from ringland_service.core.declare import Composite, Step, Way, asked, declared, defaults
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import SectionField
+from ringland_service.core.fields import FindingsField, SectionField
+from ringland_service.core.findings import Finding
+from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
-from ringland_service.engine.question import Path, Question, Stated
-from ringland_service.engine.single import answer, cautions_of, insist_on
+from ringland_service.engine.findings import findings_of
+from ringland_service.engine.question import Path, Question, Stated, stated_influences
+from ringland_service.engine.single import answer, cautions_of, insist_on, on_inputs
 
 
 @dataclass(frozen=True)
@@ -30,10 +33,12 @@ class Known:
 
 @dataclass(frozen=True)
 class Open:
-    """A part that cannot be answered yet; ``ways`` are the least sets of fields that open it."""
+    """What is open in a part, or keeps it from being answered; any one of ``ways`` tells."""
 
-    step: Step
+    part: str
+    why: str
     ways: tuple[tuple[Path, ...], ...]
+    advice: str = ""
 
 
 @dataclass(frozen=True)
@@ -41,7 +46,7 @@ class CompositeAnswer:
     """What a composite answers: the parts that could be worked out, and what is still open.
 
     ``taken`` says, per part, where the fields came from that are not the composite's own of the
-    same name.
+    same name; ``moved`` is u of each input that doubt moves, by path.
     """
 
     calculation: Composite
@@ -51,6 +56,7 @@ class CompositeAnswer:
     open: tuple[Open, ...]
     warnings: tuple[Warned, ...]
     cautions: tuple[str, ...]
+    moved: Mapping[Path, Any] = field(default_factory=dict)
 
     @property
     def verdicts(self) -> tuple[Verdict, ...]:
@@ -72,6 +78,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
     where = paths(composite.inputs)
     parts: dict[str, Answer] = {}
     sources: dict[str, dict[str, Path]] = {}
+    findings: list[Finding] = []
     open_: list[Open] = []
     faults: list[CoreError] = []
     for step in composite.steps:
@@ -81,17 +88,19 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         missing = _missing(step, taken, where)
         if missing:
             ways = least_ways([need for need in missing if need])
-            open_ += [Open(step, ways)] if ways else []
+            open_ += [Open(step.part, step.purpose, ways)] if ways else []
             continue
         try:
             parts[step.part] = part = answer(
-                step.calculation, _part_question(step, taken, question)
+                step.calculation, _part_question(step, taken, question, findings)
             )
         except Refused as refused:
             faults += [_named_here(fault, taken) for fault in refused.faults]
             continue
         sources[step.part] = _elsewhere(taken)
+        findings += findings_of(part)
         known |= _results(step, part)
+        open_ += _wanted(step, part, known, where)
     if faults:
         raise Refused(faults)
     warnings = [w for step, part in _with_steps(composite, parts) for w in _warned(step, part)]
@@ -103,6 +112,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
+        on_inputs(stated_influences(question)),
     )
 
 
@@ -211,12 +221,42 @@ def _field_sets(
     return [frozenset(paths_) for paths_ in itertools.product(*choices)]
 
 
-def _part_question(step: Step, taken: Mapping[str, Known | None], question: Question) -> Question:
+def _wanted(
+    step: Step, part: Answer, known: Mapping[str, Known], where: Mapping[str, Path]
+) -> list[Open]:
+    """Return what the part itself asks for besides, less what is known already."""
+    found = []
+    for want in step.wants(part.inputs, part.outputs):
+        ways = [
+            tuple(where[name] for name in way if not _told(known.get(name)))
+            for way in want.ways
+            if where.keys() >= set(way)
+        ]
+        # A way that is all told did not help: no measurement settles this one.
+        if want.advice or (ways and all(ways)):
+            found.append(Open(step.part, want.why, tuple(ways), want.advice))
+    return found
+
+
+def _told(known: Known | None) -> bool:
+    return known is not None and known.value != UNKNOWN
+
+
+def _part_question(
+    step: Step,
+    taken: Mapping[str, Known | None],
+    question: Question,
+    findings: Sequence[Finding],
+) -> Question:
     given = {name: k for name, k in taken.items() if k is not None}
     doubts: dict[Path, Stated] = {}
     for name, k in given.items():
         doubts |= {(name, *p[1:]): stated for p, stated in k.doubts.items()}
-    inputs = step.calculation.inputs(**{name: k.value for name, k in given.items()})
+    values = {name: k.value for name, k in given.items()}
+    for name, field_ in declared(step.calculation.inputs).items():
+        if isinstance(field_, FindingsField):
+            values[name] = tuple(findings)
+    inputs = step.calculation.inputs(**values)
     return dataclasses.replace(question, inputs=inputs, doubts=doubts)
 
 
@@ -238,5 +278,5 @@ def _named_here(fault: CoreError, taken: Mapping[str, Known | None]) -> CoreErro
     """Return the fault under the composite's own name of the field."""
     source = taken.get(fault.field)
     if source is not None:
-        fault.field = ".".join(source.path)
+        fault.field = ".".join(map(str, source.path))
     return fault

@@ -51,12 +51,23 @@ def verdicts(
         value = value_judged(check, question.inputs, outputs)
         if limit is None or value is None:
             continue
-        doubt = u.get(check.value)
-        rule = question.rule if doubt is not None else "simple"
-        judged = judge(value, doubt, limit, rule)
         kind, digits = judged_field(calculation, check.value, question.inputs)
-        word = _word(check, judged.verdict)
-        yield Verdict(check, kind, digits, value, doubt, limit, rule, judged, word)
+        for of, one, doubt in _each(check, value, u.get(check.value), outputs):
+            rule = question.rule if doubt is not None else "simple"
+            judged = judge(one, doubt, limit, rule)
+            word = _word(check, judged.verdict)
+            yield Verdict(check, kind, digits, one, doubt, limit, rule, judged, word, of)
+
+
+def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[str, Any, Any]]:
+    """Yield what a check judges: the value, or each member of a list with its name."""
+    if not check.each:
+        yield "", value, doubt
+        return
+    names = getattr(outputs, check.each)
+    # A member that no doubt moves has none, as a single value has.
+    doubts = [None] * len(value) if doubt is None else [u or None for u in doubt]
+    yield from zip(names, value, doubts, strict=True)
 
 
 def _word(check: Check, verdict: Any) -> Any:

@@ -4,22 +4,27 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+import numpy as np
+
 from ringland_service.core import quantities
 from ringland_service.core.declare import asked
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.fields import (
     AnyQuantityField,
+    Field,
     NumberField,
     QuantityField,
     ReadingsField,
+    RecordsField,
     SectionField,
 )
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument, Measured, influences
-from ringland_service.core.uncertainty import Influence, Move, value_at
+from ringland_service.core.uncertainty import Influence, Move
 from ringland_service.core.verdicts import DEFAULT_RULE
 
-Path = tuple[str, ...]
+# Leads to a field: by name, by place in a list of records.
+Path = tuple[str | int, ...]
 
 
 @dataclass(frozen=True)
@@ -65,30 +70,32 @@ class Question:
     measuring: Measuring = field(default_factory=Measuring)
 
 
-def any_quantities(record: type) -> tuple[str, ...]:
-    """Return the fields of a record that take a quantity of any kind."""
-    return tuple(n for n, f in asked(record).items() if isinstance(f, AnyQuantityField))
+def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:
+    """Yield every field that is given, with its path and value, down to each record of a list."""
+    record: type = type(inputs)
+    for name, field_ in asked(record).items():
+        value, here = getattr(inputs, name), (*path, name)
+        if value is None:
+            continue
+        if isinstance(field_, SectionField):
+            yield from fields_given(value, here)
+        elif isinstance(field_, RecordsField):
+            for place, one in enumerate(value):
+                yield from fields_given(one, (*here, place))
+        else:
+            yield here, field_, value
 
 
-def quantity_fields(record: type, path: Path = ()) -> Iterator[tuple[Path, QuantityField]]:
-    """Yield every quantity of a record, and of its sections, with its path."""
-    for name, declared_field in asked(record).items():
-        if isinstance(declared_field, QuantityField):
-            yield (*path, name), declared_field
-        elif isinstance(declared_field, SectionField):
-            yield from quantity_fields(declared_field.record, (*path, name))
+def field_at(record: type, path: Path) -> Field:
+    """Return the declared field that a path leads to, through sections and lists of records."""
+    names = [key for key in path if isinstance(key, str)]
+    for name in names[:-1]:
+        inner = asked(record)[name]
+        record = getattr(inner, "record", record)
+    return asked(record)[names[-1]]
 
 
-def _value(inputs: Any, path: Path) -> Any:
-    """Return the value at the path, or None where a section on the way is absent."""
-    for depth in range(len(path)):
-        if inputs is None:
-            return None
-        inputs = value_at(inputs, path[depth : depth + 1])
-    return inputs
-
-
-def _places(path: Path, value: Any) -> list[tuple[tuple[str | int, ...], Any]]:
+def _places(path: Path, value: Any) -> list[tuple[Path, Any]]:
     """Return where the field's readings stand: itself, or each reading of its list."""
     if isinstance(value, tuple):
         return [((*path, i), v) for i, v in enumerate(value) if v is not None]
@@ -107,59 +114,46 @@ def stated_influences(question: Question) -> list[Influence]:
         return []
     found: list[Influence] = []
     measured: list[Measured] = []
-    record: type = type(question.inputs)
-    found += _of_any_kind(question, record) + _of_numbers(question, record)
-    for path, declared_field in quantity_fields(record):
-        value = _value(question.inputs, path)
+    for path, field_, value in fields_given(question.inputs):
         stated = question.doubts.get(path)
-        if value is None:
-            continue
-        scale = declared_field.type.scale
         if stated is None:
-            found += _temperature(question, path, declared_field)
-        elif stated.instrument is not None:
+            found += _temperature(question, path, field_)
+        elif stated.instrument is not None and isinstance(field_, QuantityField):
+            scale = field_.type.scale
             measured += [
                 Measured(stated.instrument, place, v, scale) for place, v in _places(path, value)
             ]
         else:
-            u = stated.uncertainty / 2.0
             found += [
-                Influence(".".join(map(str, place)), u, (Move(place, scale),))
-                for place, _ in _places(path, value)
+                Influence(".".join(map(str, move.path)), u / 2.0, (move,))
+                for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
     return found + influences(measuring.instruments, measured, measuring.readings_each)
 
 
-def _of_any_kind(question: Question, record: type) -> list[Influence]:
-    """Return the influences stated on quantities of any kind."""
-    found = []
-    for name in any_quantities(record):
-        value, stated = getattr(question.inputs, name), question.doubts.get((name,))
-        if value is not None and stated is not None:
-            move = Move((name, "value"), max(abs(value.value), 1e-3))
-            found.append(Influence(name, stated.uncertainty / 2.0, (move,)))
-    return found
+def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:
+    """Return how a stated uncertainty moves a field, reading by reading, each with its own."""
+    if isinstance(field_, AnyQuantityField):
+        return [(Move((*path, "value"), max(abs(value.value), 1e-3)), uncertainty)]
+    if isinstance(field_, NumberField):
+        return [(Move(path, field_.high - field_.low), uncertainty)]
+    if not isinstance(field_, QuantityField):
+        return []
+    scale, each = field_.type.scale, isinstance(value, tuple) and np.ndim(uncertainty) > 0
+    return [
+        (Move(place, scale), uncertainty[place[-1]] if each else uncertainty)
+        for place, _ in _places(path, value)
+    ]
 
 
-def _of_numbers(question: Question, record: type) -> list[Influence]:
-    """Return the influences on bare numbers, such as a ratio that an earlier part worked out."""
-    found = []
-    for name, f in asked(record).items():
-        stated = question.doubts.get((name,))
-        if isinstance(f, NumberField) and stated is not None:
-            move = Move((name,), f.high - f.low)
-            found.append(Influence(name, stated.uncertainty / 2.0, (move,)))
-    return found
-
-
-def _temperature(question: Question, path: Path, declared_field: QuantityField) -> list[Influence]:
+def _temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
     u = question.measuring.temperature_doubt_k
-    if u is None or declared_field.type is not quantities.PART_TEMPERATURE:
+    if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
         return []
-    if isinstance(declared_field, ReadingsField):
+    if field_.type is not quantities.PART_TEMPERATURE:
         return []
-    return [Influence(".".join(path), u, (Move(path, declared_field.type.scale),))]
+    return [Influence(".".join(map(str, path)), u, (Move(path, field_.type.scale),))]
 
 
 def all_influences(question: Question, calculation: Any) -> list[Influence]:

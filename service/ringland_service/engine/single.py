@@ -10,12 +10,12 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
-from ringland_service.core.fields import LimitSideField, ResultField
+from ringland_service.core.fields import LimitSideField, ResultField, UsualFiguresField
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import Question, all_influences
+from ringland_service.engine.question import Path, Question, all_influences
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -50,40 +50,43 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     outputs = calculation.compute(inputs)
     insist_finite(outputs)
     influences = all_influences(question, calculation)
-    u = doubt(calculation, inputs, influences)
+    u, moved = doubt(calculation, inputs, outputs, influences)
     passed = tuple(verdicts(calculation, question, outputs, u))
     warnings = (
-        *noticed(calculation, inputs, outputs),
+        *noticed(calculation, inputs, outputs, moved),
         *doubt_notices(calculation, inputs, influences, passed),
     )
     if not question.defaults:
         outputs = without_common_practice(outputs)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions_of(calculation))
+    cautions = cautions_of(calculation)
+    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved)
 
 
-def doubt(calculation: Calculation, inputs: Any, influences: Sequence[Influence]) -> dict[str, Any]:
-    """Return u of each result, and of each input that influences move, by name."""
+def doubt(
+    calculation: Calculation, inputs: Any, outputs: Any, influences: Sequence[Influence]
+) -> tuple[dict[str, Any], dict[Path, Any]]:
+    """Return u of each result and single input by name, and of each input moved by its path."""
     if not influences:
-        return {}
-    u = on_inputs(influences) | propagate(calculation.compute, inputs, influences)
+        return {}, {}
+    moved = on_inputs(influences)
+    single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
+    u = single | propagate(calculation.compute, inputs, influences, outputs)
     for name, value in u.items():
         if not np.all(np.isfinite(value)):
             raise OutOfBounds(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
-    return u
+    return u, moved
 
 
-def on_inputs(influences: Sequence[Influence]) -> dict[str, Any]:
-    """Return u of each single input that influences move directly, by name."""
-    squares: dict[str, Any] = {}
+def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
+    """Return u of each input that influences move directly, by its path."""
+    squares: dict[Path, Any] = {}
     for influence in influences:
         for move in influence.moves:
-            if len(move.path) == 1:
-                share = influence.u * move.by
-                name = str(move.path[0])
-                squares[name] = squares.get(name, 0.0) + share * share
-    return {name: np.sqrt(square) for name, square in squares.items()}
+            share = influence.u * move.by
+            squares[move.path] = squares.get(move.path, 0.0) + share * share
+    return {path: np.sqrt(square) for path, square in squares.items()}
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:
@@ -97,14 +100,24 @@ def _limit_sides(record: type) -> tuple[tuple[str, LimitSideField], ...]:
     return tuple((n, f) for n, f in declared(record).items() if isinstance(f, LimitSideField))
 
 
+@cache
+def _usual_figures(record: type) -> tuple[str, ...]:
+    return tuple(n for n, f in declared(record).items() if isinstance(f, UsualFiguresField))
+
+
 def with_limit_sides(calculation: Calculation, question: Question) -> Any:
-    """Return the inputs with the request's own limits filled in where the compute asks for them."""
-    sides = {
-        name: getattr(question.limits[f.check], f.side)
+    """Return the inputs with what the compute asks of the request itself filled in.
+
+    That is the request's own limits, and whether common-practice figures may stand in.
+    """
+    filled: dict[str, Any] = {
+        name: getattr(question.limits[f.check], f.side) if f.side else question.limits[f.check]
         for name, f in _limit_sides(calculation.inputs)
         if f.check in question.limits
     }
-    return dataclasses.replace(question.inputs, **sides) if sides else question.inputs
+    if not question.defaults:
+        filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
+    return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
 
 
 def present(inputs: Any, names: Sequence[str]) -> bool:
@@ -134,6 +147,9 @@ def _numbers(value: Any) -> Iterator[float]:
     elif isinstance(value, tuple):
         for item in value:
             yield from _numbers(item)
+    elif dataclasses.is_dataclass(value):
+        for field_ in dataclasses.fields(value):
+            yield from _numbers(getattr(value, field_.name))
 
 
 def insist_finite(outputs: Any) -> None:

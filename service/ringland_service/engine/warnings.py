@@ -1,6 +1,6 @@
 """What an answer warns of: unusual readings, the calculation's own notices, doubt."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache
 from typing import Any
 
@@ -17,6 +17,7 @@ from ringland_service.core.fields import (
 from ringland_service.core.notices import Warned
 from ringland_service.core.uncertainty import Influence, undecided
 from ringland_service.engine.answer import Verdict
+from ringland_service.engine.question import Path, fields_given
 
 NOT_STATED = "no uncertainty was stated, so the value alone decides (rule simple)"
 WITHIN_DOUBT = "the leading readings lie within their doubt: which of them leads is not settled"
@@ -76,25 +77,36 @@ def _against_bounds(
             yield Warned("outside_usual", name, message), outside
 
 
-def _noticed(calculation: Calculation, inputs: Any, outputs: Any) -> Iterator[tuple[Warned, Any]]:
+def _noticed(
+    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path]
+) -> Iterator[tuple[Warned, Any]]:
     for notice in calculation.notices:
+        if notice.unless_doubted and _all_doubted(inputs, notice.unless_doubted, moved):
+            continue
         holds = notice.when(inputs, outputs)
         if holds is not False:
             name = public_field(calculation, notice.field)
             yield Warned(notice.code, name, notice.message), holds
 
 
-def noticed(calculation: Calculation, inputs: Any, outputs: Any) -> list[Warned]:
+def _all_doubted(inputs: Any, name: str, moved: Collection[Path]) -> bool:
+    """Return whether doubt moves every quantity of that name."""
+    return all(path in moved for path, _, _ in fields_given(inputs) if path[-1] == name)
+
+
+def noticed(
+    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path]
+) -> list[Warned]:
     """Return the warnings of one answer, of bounds and of the calculation itself."""
-    possible = (*_usual(inputs), *_noticed(calculation, inputs, outputs))
+    possible = (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved))
     return [warned for warned, holds in possible if holds]
 
 
 def noticed_rows(
-    calculation: Calculation, inputs: Any, outputs: Any, count: int
+    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path], count: int
 ) -> Iterator[tuple[Warned, list[int]]]:
     """Yield the same warnings for a column, each with the rows that it holds for."""
-    for warned, where in (*_usual(inputs), *_noticed(calculation, inputs, outputs)):
+    for warned, where in (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved)):
         rows = np.flatnonzero(np.broadcast_to(np.asarray(where), count)).tolist()
         if rows:
             yield warned, rows

@@ -10,6 +10,7 @@ from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
 from ringland_service.core.materials import MATERIALS, alpha_of_bore_per_k
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import at_most, beyond
 
 # A fitted piston lies between 3 mm under and 0.05 mm over the bore (common practice, no source).
 MOST_ROOM_MM = 3.0
@@ -119,16 +120,17 @@ def _wrong_cycle(i: Any) -> bool:
     return i.piston_kind in FOUR_STROKE_PISTONS
 
 
-RULES = (
+# What bore and piston must be, whichever piston it is.
+FIT_RULES = (
     Rule(
         ("bore_min_mm", "bore_max_mm"),
-        lambda i: i.bore_min_mm > i.bore_max_mm,
+        lambda i: beyond(i.bore_min_mm, i.bore_max_mm),
         "the smallest bore is larger than the largest",
         "bore_min at or below bore_max",
     ),
     Rule(
         ("skirt_from_mm", "skirt_to_mm"),
-        lambda i: i.skirt_from_mm >= i.skirt_to_mm,
+        lambda i: at_most(i.skirt_to_mm, i.skirt_from_mm),
         "the skirt travel ends above where it starts",
         "two depths below the deck, skirt_from above skirt_to",
     ),
@@ -149,24 +151,6 @@ RULES = (
         lambda i: survey.depths_between(i.survey, i.skirt_from_mm, i.skirt_to_mm) < 2,
         "fewer than two surveyed depths lie in the skirt travel",
         "gauge the bore at two depths or more between skirt_from and skirt_to",
-    ),
-    Rule(
-        ("piston_mm",),
-        lambda i: _room_mm(i) < -MOST_INTERFERENCE_MM,
-        "the piston is more than 0.05 mm larger than the bore",
-        "a piston that goes into this bore; check both sizes and their units",
-    ),
-    Rule(
-        ("piston_mm",),
-        lambda i: _room_mm(i) > MOST_ROOM_MM,
-        "the piston is more than 3 mm smaller than the bore",
-        "the skirt across the thrust axis at the maker's height, not the crown; check the units",
-    ),
-    Rule(
-        ("piston_new_mm", "piston_mm"),
-        lambda i: (i.piston_new_mm < i.piston_mm - 0.01) | (i.piston_new_mm > i.piston_mm + 1.0),
-        "a new piston of that size cannot have worn to the measured one",
-        "from 0.01 mm under to 1 mm over the measured piston",
     ),
     Rule(
         ("bore_temperature_c",),
@@ -192,6 +176,29 @@ RULES = (
         "this kind of piston belongs to an engine of the other cycle",
         "two_stroke_iron, two_stroke_plated or forged for a two-stroke, cast or forged for a "
         "four-stroke",
+    ),
+)
+RULES = (
+    *FIT_RULES,
+    Rule(
+        ("piston_mm",),
+        lambda i: beyond(-MOST_INTERFERENCE_MM, _room_mm(i)),
+        "the piston is more than 0.05 mm larger than the bore",
+        "a piston that goes into this bore; check both sizes and their units",
+    ),
+    Rule(
+        ("piston_mm",),
+        lambda i: beyond(_room_mm(i), MOST_ROOM_MM),
+        "the piston is more than 3 mm smaller than the bore",
+        "the skirt across the thrust axis at the maker's height, not the crown; check the units",
+    ),
+    Rule(
+        ("piston_new_mm", "piston_mm"),
+        lambda i: (
+            beyond(i.piston_mm, i.piston_new_mm + 0.01) | beyond(i.piston_new_mm, i.piston_mm + 1.0)
+        ),
+        "a new piston of that size cannot have worn to the measured one",
+        "from 0.01 mm under to 1 mm over the measured piston",
     ),
 )
 

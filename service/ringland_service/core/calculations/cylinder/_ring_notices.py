@@ -7,6 +7,7 @@ import numpy as np
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import rings
 from ringland_service.core.limits import LIMITS
+from ringland_service.core.verdicts import beyond
 
 OLD_AXES = ("old_gap_pin_axis_mm", "old_gap_thrust_axis_mm")
 WORN_AXES = ("worn_pin_axis_mm", "worn_thrust_axis_mm")
@@ -25,7 +26,7 @@ def _mean_mm(i: Any, axes: tuple[str, ...]) -> Any:
 
 
 def _far(here_mm: Any, unworn_mm: Any) -> Any:
-    return (here_mm < unworn_mm - 0.5) | (here_mm > unworn_mm + 3.0)
+    return beyond(unworn_mm, here_mm + 0.5) | beyond(here_mm, unworn_mm + 3.0)
 
 
 def _far_rule(axes: tuple[str, ...], unworn: str) -> Rule:

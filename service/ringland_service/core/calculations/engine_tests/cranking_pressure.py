@@ -14,6 +14,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import crank, cranking, geometry
 from ringland_service.core.formulas._elementary import at_most
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
 USUAL_N = (1.20, 1.30)
@@ -216,7 +217,7 @@ CALCULATION = Calculation(
         ),
         Rule(
             ("throttle_closed_manifold_kpa_abs",),
-            lambda i: i.throttle_closed_manifold_kpa_abs > _air_kpa(i),
+            lambda i: beyond(i.throttle_closed_manifold_kpa_abs, _air_kpa(i)),
             "the intake pressure is above the air pressure",
             "absolute pressure behind the closed throttle, up to the air pressure",
         ),

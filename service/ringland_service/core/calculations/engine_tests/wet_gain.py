@@ -15,6 +15,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import cranking, geometry, readings
 from ringland_service.core.limits import GRADES
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import at_most
 
 COMMON = "common practice, no source"
 HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
@@ -205,7 +206,7 @@ CALCULATION = Calculation(
         ),
         Rule(
             ("oil_ml", "clearance_cc"),
-            lambda i: i.oil_ml >= LOCKING_SHARE * i.clearance_cc,
+            lambda i: at_most(LOCKING_SHARE * i.clearance_cc, i.oil_ml),
             "that much oil may lock the engine and bend its rod",
             "under a quarter of the clearance volume; usual is a tenth",
         ),

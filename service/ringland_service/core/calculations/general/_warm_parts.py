@@ -6,6 +6,7 @@ from typing import Any
 from ringland_service.core.choices import UNKNOWN
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.verdicts import beyond
 
 # Common practice, no source: a part fits its bore within these bounds of the measured sizes.
 LARGEST_CLEARANCE_MM = 3.0
@@ -52,8 +53,8 @@ RULES = (
     Rule(
         ("piston_mm", "bore_mm"),
         lambda i: (
-            (i.piston_mm < i.bore_mm - LARGEST_CLEARANCE_MM)
-            | (i.piston_mm > i.bore_mm + LARGEST_INTERFERENCE_MM)
+            beyond(i.bore_mm, i.piston_mm + LARGEST_CLEARANCE_MM)
+            | beyond(i.piston_mm, i.bore_mm + LARGEST_INTERFERENCE_MM)
         ),
         "the second part does not fit this bore",
         "a part from 3 mm under to 0.3 mm over the bore's size",

@@ -7,6 +7,7 @@ from ringland_service.core.declare import Calculation, Notice, Rule, quantity, r
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import air
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
 # Weather moves the air pressure by so much at most; a report reduced with the real temperature
@@ -113,7 +114,7 @@ def _two_pressures(inputs: Any) -> Any:
     if inputs.altitude_m is None:
         return True
     report_kpa = air.altitude_pressure_kpa(inputs.altitude_m, inputs.weather_report_kpa_abs)
-    return abs(inputs.air_pressure_kpa_abs - report_kpa) > REPORT_KPA
+    return beyond(abs(inputs.air_pressure_kpa_abs - report_kpa), REPORT_KPA)
 
 
 def _not_of_this_altitude(inputs: Any, _: Any) -> Any:

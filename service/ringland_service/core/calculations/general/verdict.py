@@ -22,6 +22,7 @@ from ringland_service.core.fields import Quantified
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import STANDINGS, Limit
 from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.verdicts import beyond
 
 SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
 ROOT3 = math.sqrt(3.0)
@@ -29,19 +30,23 @@ ROOT3 = math.sqrt(3.0)
 
 @record
 class Part:
-    """One part of the uncertainty: one of its members, as the bench states it."""
+    """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
 
     words: str = text("what this part is", example="bore gauge", longest=80, default="")
     max_error: Quantified | None = any_quantity(
-        "maximum error of the instrument, ± (rectangular)", example=(0.005, "mm"), default=None
+        "maximum error of the instrument, ± (rectangular)",
+        example=(0.005, "mm"),
+        default=None,
+        exact=True,
     )
     resolution: Quantified | None = any_quantity(
-        "step of the instrument's scale", example=None, default=None
+        "step of the instrument's scale", example=None, default=None, exact=True
     )
     standard_deviation: Quantified | None = any_quantity(
         "standard deviation of one reading, the shop's own over many",
         example=None,
         default=None,
+        exact=True,
     )
     readings: float = number(
         "readings averaged, for a standard deviation", low=1, high=1000, example=3, default=1.0
@@ -57,18 +62,21 @@ class Part:
         "standard uncertainty of the part's temperature",
         example=NO_EXAMPLE,
         default=None,
+        exact=True,
     )
     alpha_per_k: float | None = quantity(
         quantities.ALPHA,
         "expansion of the part, with its temperature doubt",
         example=NO_EXAMPLE,
         default=None,
+        exact=True,
     )
     size_mm: float | None = quantity(
         lengths.LENGTH,
         "measured size of the part, with its temperature doubt",
         example=NO_EXAMPLE,
         default=None,
+        exact=True,
     )
 
 
@@ -215,7 +223,7 @@ CALCULATION = Calculation(
     rules=(
         Rule(
             ("low", "high"),
-            lambda i: i.low.value > i.high.value,
+            lambda i: beyond(i.low.value, i.high.value),
             "the lower limit is above the upper one",
             "low at most high",
         ),

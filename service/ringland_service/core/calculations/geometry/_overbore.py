@@ -15,6 +15,7 @@ from ringland_service.core.calculations.geometry._parts import (
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 # A change of the ratio that is worth a look at fuel and mixture: common practice, no source.
 FELT = 0.05
@@ -73,13 +74,13 @@ def _left(parts: Parts | None) -> Number | None:
 
 def _over_gasket(inputs: Any) -> Any:
     gasket_mm = gasket_after_mm(inputs)
-    return False if gasket_mm is None else inputs.new_bore_mm > gasket_mm
+    return False if gasket_mm is None else beyond(inputs.new_bore_mm, gasket_mm)
 
 
 def _over_area(inputs: Any) -> Any:
     if inputs.new_gasket_bore_mm is not None:
         return False
-    return geometry.piston_area_mm2(inputs.new_bore_mm) > inputs.gasket_area_mm2
+    return beyond(geometry.piston_area_mm2(inputs.new_bore_mm), inputs.gasket_area_mm2)
 
 
 def _half_told(given: Any, other: Any, old: Any) -> Any:
@@ -95,7 +96,7 @@ RULES = (
     *gasket_rules("gasket_bore_mm", "bore_mm", "gasket_area_mm2"),
     Rule(
         ("new_bore_mm", "bore_mm"),
-        lambda i: i.new_bore_mm < i.bore_mm,
+        lambda i: beyond(i.bore_mm, i.new_bore_mm),
         "the bore after machining is smaller than before",
         "a bore after machining at least as large as the one before",
     ),
@@ -103,7 +104,7 @@ RULES = (
     Rule(("new_bore_mm", "gasket_area_mm2"), _over_area, _OVERHANG, _WIDER),
     Rule(
         ("new_gasket_bore_mm", "new_bore_mm"),
-        lambda i: i.new_gasket_bore_mm > i.new_bore_mm + LARGEST_OVERSIZE_MM,
+        lambda i: beyond(i.new_gasket_bore_mm, i.new_bore_mm + LARGEST_OVERSIZE_MM),
         "a gasket bore more than 12 mm above the cylinder is not this cylinder's gasket",
         "a gasket bore from the new cylinder bore up to 12 mm above it",
     ),
@@ -145,7 +146,7 @@ NOTICES = (
     Notice(
         "squish_band_step",
         "new_bore_mm",
-        lambda i, _: i.new_bore_mm > i.bore_mm,
+        lambda i, _: beyond(i.new_bore_mm, i.bore_mm),
         "the head's squish band stays at the old bore: look for a step that traps mixture, and "
         "check squish clearance again",
     ),

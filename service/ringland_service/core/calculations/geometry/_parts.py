@@ -7,6 +7,7 @@ from typing import Any
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 LARGEST_OVERSIZE_MM = 12.0
 LEAST_CLEARANCE_CC = 0.3
@@ -65,20 +66,20 @@ def gasket_rules(gasket: str, bore: str, area: str) -> tuple[Rule, ...]:
     return (
         Rule(
             (gasket, bore),
-            lambda i: getattr(i, gasket) < getattr(i, bore),
+            lambda i: beyond(getattr(i, bore), getattr(i, gasket)),
             "a gasket bore smaller than the cylinder overhangs it",
             "a gasket bore from the cylinder bore up to 12 mm above it",
         ),
         Rule(
             (gasket, bore),
-            lambda i: getattr(i, gasket) > getattr(i, bore) + LARGEST_OVERSIZE_MM,
+            lambda i: beyond(getattr(i, gasket), getattr(i, bore) + LARGEST_OVERSIZE_MM),
             "a gasket bore more than 12 mm above the cylinder is not this cylinder's gasket",
             "a gasket bore from the cylinder bore up to 12 mm above it; for a gasket that is not "
             "round, its area",
         ),
         Rule(
             (area, bore),
-            lambda i: getattr(i, area) < geometry.piston_area_mm2(getattr(i, bore)),
+            lambda i: beyond(geometry.piston_area_mm2(getattr(i, bore)), getattr(i, area)),
             "a gasket opening smaller than the cylinder overhangs it",
             "an area of at least that of the cylinder bore",
         ),
@@ -90,7 +91,7 @@ def no_room(field: str, clearance_cc: Callable[[Any], Number | None]) -> Rule:
 
     def broken(inputs: Any) -> Any:
         left_cc = clearance_cc(inputs)
-        return False if left_cc is None else left_cc < LEAST_CLEARANCE_CC
+        return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 
     return Rule(
         (field,),

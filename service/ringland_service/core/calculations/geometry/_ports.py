@@ -8,6 +8,7 @@ from ringland_service.core.calculations.geometry._parts import LEAST_CLEARANCE_C
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry, ports
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 LEAST_OPENING_MM = 0.5
 HIGHEST_GEOMETRIC_RATIO = 15.0
@@ -78,7 +79,7 @@ def _closed(top: str, thinner_mm: Callable[[Any], Number]) -> Callable[[Any], An
     def broken(inputs: Any) -> Any:
         travel_mm = getattr(inputs, top) - edge_mm(inputs, thinner_mm(inputs))
         most_mm = inputs.stroke_mm - LEAST_OPENING_MM
-        return (travel_mm < LEAST_OPENING_MM) | (travel_mm > most_mm)
+        return beyond(LEAST_OPENING_MM, travel_mm) | beyond(travel_mm, most_mm)
 
     return broken
 
@@ -104,7 +105,7 @@ def _port_rules(top: str) -> tuple[Rule, Rule]:
 
 def _no_room_after(inputs: Any) -> Any:
     left_cc = clearance_cc(inputs, inputs.thinner_base_gasket_by_mm)
-    return False if left_cc is None else left_cc < LEAST_CLEARANCE_CC
+    return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 
 
 RULES = (
@@ -112,7 +113,7 @@ RULES = (
     *_port_rules("transfer_port_top_below_deck_mm"),
     Rule(
         ("transfer_port_top_below_deck_mm", "exhaust_port_top_below_deck_mm"),
-        lambda i: i.transfer_port_top_below_deck_mm < i.exhaust_port_top_below_deck_mm,
+        lambda i: beyond(i.exhaust_port_top_below_deck_mm, i.transfer_port_top_below_deck_mm),
         "the transfer port would open before the exhaust port: are the readings swapped?",
         "a transfer port top further below the deck than the exhaust port top",
     ),

@@ -1,11 +1,12 @@
 """What a rod must be for its stroke, for the calculations on the crank."""
 
 from ringland_service.core.declare import Notice, Rule
+from ringland_service.core.verdicts import beyond
 
 ROD_RULES = (
     Rule(
         ("rod_mm", "stroke_mm"),
-        lambda i: i.rod_mm < i.stroke_mm / 2 + 1.0,
+        lambda i: beyond(i.stroke_mm / 2 + 1.0, i.rod_mm),
         "the crank cannot turn over with a rod that short",
         "a rod longer than half the stroke; usual are 1.3 to 2.6 times the stroke",
     ),

@@ -13,6 +13,7 @@ from ringland_service.core.calculations.geometry._parts import (
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import at_most, beyond
 
 NEITHER = "neither way to the clearance volume is complete"
 BOTH = (
@@ -82,7 +83,7 @@ def _parts_cc(inputs: Any) -> Number | None:
 
 def _hole_exceeds_fill(inputs: Any) -> Any:
     left_cc = by_burette_cc(inputs)
-    return False if left_cc is None else left_cc < LEAST_CLEARANCE_CC
+    return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 
 
 RULES = (
@@ -96,7 +97,7 @@ RULES = (
     ),
     Rule(
         ("land_mm", "bore_mm"),
-        lambda i: (i.land_mm >= i.bore_mm) | (i.land_mm < i.bore_mm - 3.0),
+        lambda i: at_most(i.bore_mm, i.land_mm) | beyond(i.bore_mm, i.land_mm + 3.0),
         "a top land of that diameter does not belong to this bore",
         "a top land smaller than the bore, by 3 mm at most",
     ),

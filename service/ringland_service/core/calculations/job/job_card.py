@@ -3,38 +3,41 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ringland_service.core.calculations.cylinder import piston_clearance, ring_gap
+from ringland_service.core.calculations.decision import _cylinder_steps as cylinder
 from ringland_service.core.calculations.engine_tests import _compression_steps as compression
-from ringland_service.core.calculations.geometry import displacement, overbore_ratio
-from ringland_service.core.calculations.job._sections import (
-    About,
-    Compression,
-    Cylinder,
-    Engine,
-    Piston,
-    Place,
-    Plan,
-    Rings,
-)
-from ringland_service.core.declare import Composite, Step, record, section
+from ringland_service.core.calculations.job import _assembly_steps as assembly
+from ringland_service.core.calculations.job import _sections as sections
+from ringland_service.core.calculations.job import _work_sections as work
+from ringland_service.core.declare import Composite, record, section
 
 
 @record
 class Inputs:
     """A job: every section and every field optional."""
 
-    about: About | None = section(About, "what the job is about")
-    engine: Engine | None = section(Engine, "the engine as built, and as measured")
-    place: Place | None = section(Place, "where the engine was tested")
-    compression: Compression | None = section(Compression, "the compression test")
-    cylinder: Cylinder | None = section(Cylinder, "the cylinder on the bench")
-    piston: Piston | None = section(Piston, "the piston on the bench")
-    rings: Rings | None = section(Rings, "the rings, new and old")
-    plan: Plan | None = section(Plan, "what is meant to be done")
+    about: Any = section(sections.About, "what the job is about")
+    engine: Any = section(sections.Engine, "the engine as built, and as measured")
+    place: Any = section(sections.Place, "where the engine was tested")
+    compression: Any = section(sections.Compression, "the compression test")
+    cylinder: Any = section(sections.Cylinder, "the cylinder on the bench")
+    piston: Any = section(sections.Piston, "the piston on the bench, and its pin")
+    rings: Any = section(sections.Rings, "the rings, new and old")
+    plan: Any = section(sections.Plan, "what is meant to be done, and what is on the shelf")
+    order: Any = section(work.Order, "what the order to the machinist states besides")
+    bottom: Any = section(work.Bottom, "the rod and the crank below")
+    hone: Any = section(work.Hone, "the machinist's hone")
+    sleeve: Any = section(work.Sleeve, "a new sleeve")
+    hot: Any = section(work.Hot, "temperatures when running")
+    torque: Any = section(work.Torque, "one kind of fastener and its torque")
+    fastening: Any = section(work.Fasteners, "where the fasteners of one face stand")
+    clocking: Any = section(work.Clocking, "where the ring gaps go")
+    fuel: Any = section(work.Fuel, "fuel and oil of a two-stroke")
+    running_in: Any = section(work.RunIn, "running in")
+    price: Any = section(work.Price, "prices")
 
 
-def _machining(known: Mapping[str, Any]) -> bool:
-    return "new_bore_mm" in known
+def _derived(known: Mapping[str, Any]) -> Mapping[str, tuple[Any, str]]:
+    return {**compression.last_reading(known), **cylinder.survey_readings(known)}
 
 
 CALCULATION = Composite(
@@ -48,29 +51,12 @@ CALCULATION = Composite(
         compression.RATIO,
         *compression.EXPECTATION,
         *compression.GRADING,
-        Step(
-            part="displacement",
-            calculation=displacement.CALCULATION,
-            purpose="displacement, before and after machining",
-        ),
-        Step(
-            part="overbore_ratio",
-            calculation=overbore_ratio.CALCULATION,
-            purpose="compression ratio after machining, and the gasket's room",
-            when=_machining,
-        ),
-        Step(
-            part="piston_clearance",
-            calculation=piston_clearance.CALCULATION,
-            purpose="piston clearance, new or worn",
-        ),
-        Step(
-            part="ring_gap",
-            calculation=ring_gap.CALCULATION,
-            purpose="ring end gaps: wanted, to file, and what wear added",
-            sources={"bore_mm": ("gap_bore_mm", "new_bore_mm", "unworn_bore_mm")},
-        ),
+        *cylinder.STEPS,
+        assembly.ROD,
+        *assembly.ENGINE_AFTER,
+        *assembly.AFTER_DECISION,
+        *assembly.ASSEMBLY,
     ),
-    derive=compression.last_reading,
+    derive=_derived,
     cautions=("records",),
 )

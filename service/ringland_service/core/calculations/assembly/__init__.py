@@ -1,0 +1,1 @@
+"""Putting together and running in: C45 to C50."""

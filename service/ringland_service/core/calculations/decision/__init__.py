@@ -1,0 +1,1 @@
+"""What a worn cylinder needs, and the sizes ordered from the machinist."""

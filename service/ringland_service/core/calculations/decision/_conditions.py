@@ -1,0 +1,102 @@
+"""What a way of mending a cylinder asks for, and how it stands after that.
+
+A way falls out by the first condition that does not hold; it is open while one is not known.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from ringland_service.core.declare import Want
+from ringland_service.core.findings import Finding, found
+from ringland_service.core.verdicts import FAIL, PASS
+
+TAKEN, POSSIBLE, OPEN, FALLS_OUT = "taken", "possible", "open", "falls_out"
+STANDINGS = {
+    TAKEN: "the way to go",
+    POSSIBLE: "would do too, after the way to go",
+    OPEN: "cannot be told yet",
+    FALLS_OUT: "falls out",
+}
+HOLDS, UNKNOWN, BROKEN = "holds", "unknown", "broken"
+
+
+@dataclass(frozen=True)
+class Condition:
+    """One thing that a way asks for: whether it holds, in words, and what would tell more."""
+
+    state: str
+    said: str
+    want: Want | None = None
+    settle: str = ""
+
+
+@dataclass(frozen=True)
+class Way:
+    """A way of mending the cylinder, with all its conditions, and why it is taken when it is."""
+
+    name: str
+    conditions: tuple[Condition, ...]
+    headline: str = ""
+
+    @property
+    def standing(self) -> str:
+        """Whether it falls out, is open, or is possible."""
+        states = {condition.state for condition in self.conditions}
+        if BROKEN in states:
+            return FALLS_OUT
+        return OPEN if UNKNOWN in states else POSSIBLE
+
+    @property
+    def reasons(self) -> tuple[str, ...]:
+        """Why it stands so: what breaks it, else what is open, else what holds."""
+        deciding = {FALLS_OUT: BROKEN, OPEN: UNKNOWN, POSSIBLE: HOLDS}[self.standing]
+        return tuple(c.said for c in self.conditions if c.state == deciding)
+
+    @property
+    def wants(self) -> tuple[Want, ...]:
+        """What would tell more; of a way that falls out, only where doubt alone breaks it."""
+        if self.standing == FALLS_OUT:
+            doubts = [c for c in self.conditions if c.state == BROKEN]
+            if not all(c.settle for c in doubts):
+                return ()
+            return tuple(Want(f"re-measure: {c.said}", advice=c.settle) for c in doubts)
+        return tuple(c.want for c in self.conditions if c.want is not None)
+
+
+def holds(said: str, want: Want | None = None) -> Condition:
+    """Return a condition that holds; with ``want`` where more may still be told."""
+    return Condition(HOLDS, said, want)
+
+
+def broken(said: str) -> Condition:
+    """Return a condition that does not hold."""
+    return Condition(BROKEN, said)
+
+
+def unknown(said: str, *ways: tuple[str, ...]) -> Condition:
+    """Return a condition that is not known, and what would tell."""
+    return Condition(UNKNOWN, said, Want(said, ways) if ways else None)
+
+
+def judged(
+    findings: Iterable[Finding],
+    check: str,
+    missing: Condition | None,
+    *,
+    close: str = UNKNOWN,
+    of: str | None = None,
+) -> list[Condition]:
+    """Return the conditions that a check's findings make; ``missing`` where there is none.
+
+    ``close`` is the state of a verdict that is too close to call.
+    """
+    states = {PASS: HOLDS, FAIL: BROKEN}
+    verdicts = [f for f in found(findings, check) if of is None or f.of == of]
+    if not verdicts:
+        return [] if missing is None else [missing]
+    return [Condition(states.get(f.verdict, close), f.said, None, f.settle) for f in verdicts]
+
+
+def first_left(ways: Sequence[Way]) -> Way | None:
+    """Return the first way that does not fall out."""
+    return next((way for way in ways if way.standing != FALLS_OUT), None)

@@ -1,0 +1,131 @@
+"""What a cylinder's decision rests on, by the part of the engine that it is measured on.
+
+Each field is declared where its calculation is, and only taken over here, always optional.
+"""
+
+from ringland_service.core.calculations.cylinder import (
+    pin_fits,
+    piston_clearance,
+    ring_gap,
+    ring_side_clearance,
+)
+from ringland_service.core.calculations.decision import (
+    bore_order,
+    clean_up,
+    cylinder_ways,
+    hone_and_rering,
+    liner_wall,
+    oversize_choice,
+)
+from ringland_service.core.calculations.geometry import displacement, overbore_ratio
+from ringland_service.core.records import Taken
+
+CLEARANCE, RINGS = piston_clearance.Inputs, ring_gap.Inputs
+SEEN, KEPT = cylinder_ways.Inputs, hone_and_rering.Inputs
+RATIO = overbore_ratio.Inputs
+
+GEOMETRY: tuple[Taken, ...] = (
+    (SEEN, ("bore_kind",)),
+    (CLEARANCE, ("cycle",)),
+    (displacement.Inputs, ("bore_mm", "stroke_mm", "cylinders", "class_limit_cc")),
+    (
+        RATIO,
+        (
+            "chamber_cc",
+            "gasket_bore_mm",
+            "gasket_thickness_mm",
+            "deck_mm",
+            "dome_cc",
+            "dish_cc",
+            "crevice_cc",
+        ),
+    ),
+)
+CYLINDER: tuple[Taken, ...] = (
+    (CLEARANCE, ("survey", "bore_max_mm", "bore_min_mm")),
+    (RINGS, ("unworn_bore_mm",)),
+    (CLEARANCE, ("skirt_from_mm", "skirt_to_mm", "bore_temperature_c", "bore_alpha_per_k")),
+    (SEEN, ("damage", "surface", "ridge", "pistons_stay_in")),
+    (clean_up.Inputs, ("scores", "wear_side_share")),
+    (liner_wall.Inputs, ("liner_od_mm", "core_shift_mm", "liner_kind")),
+)
+PISTON: tuple[Taken, ...] = (
+    (
+        CLEARANCE,
+        (
+            "piston_mm",
+            "piston_new_mm",
+            "height_above_skirt_bottom_mm",
+            "fit",
+            "piston_kind",
+            "piston_material",
+            "skirt_coated",
+            "piston_temperature_c",
+            "piston_alpha_per_k",
+        ),
+    ),
+    (KEPT, ("rering_piston_mm",)),
+    (
+        pin_fits.Inputs,
+        (
+            "pin_mm",
+            "pin_worn_mm",
+            "piston_pin_bore_mm",
+            "small_end_bore_mm",
+            "small_end",
+            "heat_marks",
+            ("pin_fit", "fit"),
+        ),
+    ),
+)
+OLD_AND_NEW_RINGS: tuple[Taken, ...] = (
+    (
+        RINGS,
+        (
+            "top_measured_mm",
+            "second_measured_mm",
+            "oil_rail_measured_mm",
+            "top_factor",
+            "second_factor",
+            "old_gap_mm",
+            "old_gap_depth_mm",
+            "old_gap_pin_axis_mm",
+            "old_gap_thrust_axis_mm",
+            "gap_when_new_mm",
+            "worn_pin_axis_mm",
+            "worn_thrust_axis_mm",
+        ),
+    ),
+    (KEPT, ("rering_gap_mm",)),
+    (
+        ring_side_clearance.Inputs,
+        (
+            "top_feeler_mm",
+            "top_groove_width_mm",
+            "top_ring_width_mm",
+            "top_ring_shape",
+            "second_feeler_mm",
+            "second_groove_width_mm",
+            "second_ring_width_mm",
+            "top_groove_root_mm",
+            "top_ring_thickness_mm",
+            "second_groove_root_mm",
+            "second_ring_thickness_mm",
+            "measured_with_new_ring",
+            ("ring_fit", "fit"),
+        ),
+    ),
+)
+MACHINING: tuple[Taken, ...] = (
+    (KEPT, ("hone_removal_mm",)),
+    (oversize_choice.Inputs, ("pistons",)),
+    (bore_order.Inputs, ("clearance_low_mm", "clearance_high_mm")),
+    (
+        oversize_choice.Inputs,
+        ("wanted_clearance_mm", "hone_stock_mm", "makers_largest_oversize_mm"),
+    ),
+    (
+        bore_order.Inputs,
+        ("returned_readings_mm", "returned_out_of_round_mm", "returned_taper_mm"),
+    ),
+)

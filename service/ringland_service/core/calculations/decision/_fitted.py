@@ -1,0 +1,42 @@
+"""A piston in the bore as it was surveyed: what a decision needs of the clearance's own arithmetic.
+
+Bore and piston are taken as read, so that one instrument's error on both cancels in the clearance.
+"""
+
+from dataclasses import fields
+from typing import Any
+
+from ringland_service.core.calculations.cylinder import piston_clearance
+from ringland_service.core.declare import record, same
+from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.survey import Survey
+
+FIT = piston_clearance.Inputs
+
+
+@record
+class Fitted:
+    """The bore, and what bore and piston are made of."""
+
+    survey: Survey | None = same(FIT, "survey")
+    bore_max_mm: float | None = same(FIT, "bore_max_mm", example=None)
+    bore_min_mm: float | None = same(FIT, "bore_min_mm", example=None)
+    skirt_from_mm: float | None = same(FIT, "skirt_from_mm")
+    skirt_to_mm: float | None = same(FIT, "skirt_to_mm")
+    piston_kind: str | None = same(FIT, "piston_kind", example=None)
+    piston_material: str | None = same(FIT, "piston_material", example=None)
+    cycle: str | None = same(FIT, "cycle")
+    bore_kind: str = same(FIT, "bore_kind", default=UNKNOWN)
+    bore_temperature_c: float = same(FIT, "bore_temperature_c", default=20.0)
+    piston_temperature_c: float = same(FIT, "piston_temperature_c", default=20.0)
+    bore_alpha_per_k: float | None = same(FIT, "bore_alpha_per_k", example=None)
+    piston_alpha_per_k: float | None = same(FIT, "piston_alpha_per_k", example=None)
+
+
+TAKEN = tuple(field.name for field in fields(Fitted))
+
+
+def clearance(inputs: Any, piston_mm: float) -> piston_clearance.Outputs:
+    """Return the clearance of a piston in the bore of the inputs, at 20 °C."""
+    taken = {name: getattr(inputs, name) for name in TAKEN}
+    return piston_clearance.compute(FIT(piston_mm=piston_mm, **taken))

@@ -1,0 +1,42 @@
+"""What to do with a cylinder: its measurements judged, each way asked after, one taken."""
+
+from ringland_service.core.calculations.decision import _cylinder_fields as fields
+from ringland_service.core.calculations.decision._cylinder_steps import STEPS, survey_readings
+from ringland_service.core.declare import Composite, optional
+
+# A worn cylinder's example; a new fit would contradict it.
+UNSAID = (
+    "bore_max_mm",
+    "bore_min_mm",
+    "bore_alpha_per_k",
+    "piston_alpha_per_k",
+    "worn_pin_axis_mm",
+    "worn_thrust_axis_mm",
+    "hone_removal_mm",
+    "wanted_clearance_mm",
+)
+Inputs = optional(
+    "Inputs",
+    "What is known of the cylinder: every field optional.",
+    *fields.GEOMETRY,
+    *fields.CYLINDER,
+    *fields.PISTON,
+    *fields.OLD_AND_NEW_RINGS,
+    *fields.MACHINING,
+    unsaid=UNSAID,
+)
+
+CALCULATION = Composite(
+    name="cylinder-decision",
+    number="section D",
+    stage="decision",
+    title="Decision for the cylinder",
+    summary="Leave it, hone and fit new rings, choose a piston, bore, plate, sleeve or replace: "
+    "the first way that stands, why each other way falls out, with its numbers, and what to "
+    "measure where it is open. A plated, chromed or bare silicon bore is never sent for boring; an "
+    "unknown bore gets no machining decision.",
+    inputs=Inputs,
+    steps=STEPS,
+    derive=survey_readings,
+    cautions=("measuring", "boring_and_honing", "records"),
+)

@@ -1,0 +1,185 @@
+"""The parts of a job that follow the decision: the engine after, assembly, running in, price."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from ringland_service.core.calculations.assembly import (
+    estimate,
+    fastener_order,
+    premix,
+    ring_clocking,
+    run_in,
+    torque_steps,
+)
+from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
+from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
+from ringland_service.core.calculations.decision._cylinder_steps import NEW_BORE, begun
+from ringland_service.core.calculations.engine_tests import cranking_pressure
+from ringland_service.core.calculations.engine_tests._compression_steps import four_stroke
+from ringland_service.core.calculations.geometry import dynamic_ratio
+from ringland_service.core.calculations.job import before_assembly, parts_to_order, re_check
+from ringland_service.core.declare import Step
+
+Known = Mapping[str, Any]
+DECISION = "cylinder_decision.decision"
+PISTON = ("oversize_choice.chosen", "piston_selection.best")
+WANTED_GAPS = {
+    "top_wanted_mm": ("ring_gap.top_wanted_mm",),
+    "second_wanted_mm": ("ring_gap.second_wanted_mm",),
+}
+
+
+def _ratio_after(known: Known) -> bool:
+    return four_stroke(known) and "overbore_ratio.clearance_after_cc" in known
+
+
+ROD = Step(
+    part="rod_play",
+    calculation=rod_play.CALCULATION,
+    purpose="whether the rod and crank below are worth a new top end",
+    sources={"fit": ("rod_fit",)},
+    when=begun(
+        "big_end_side_mm",
+        "big_end_radial_mm",
+        "small_end_tip_rock_mm",
+        "runout_tir_left_mm",
+        "runout_tir_right_mm",
+    ),
+)
+ENGINE_AFTER = (
+    Step(
+        part="dynamic_ratio_after",
+        calculation=dynamic_ratio.CALCULATION,
+        purpose="compression ratio from the intake's closing, after machining",
+        title="Dynamic compression ratio after machining",
+        sources={"bore_mm": NEW_BORE, "clearance_cc": ("overbore_ratio.clearance_after_cc",)},
+        when=_ratio_after,
+    ),
+    Step(
+        part="cranking_pressure_after",
+        calculation=cranking_pressure.CALCULATION,
+        purpose="the reading that the mended engine should give at this altitude",
+        title="Expected cranking pressure after the work",
+        sources={
+            "ratio": ("dynamic_ratio_after.dynamic_ratio", "port_timing.trapped_ratio_after"),
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc", "port_timing.clearance_after_cc"),
+        },
+        when=begun("dynamic_ratio_after.dynamic_ratio", "port_timing.trapped_ratio_after"),
+    ),
+    Step(
+        part="hot_clearance",
+        calculation=hot_clearance.CALCULATION,
+        purpose="running clearance, for comparison only",
+        sources={
+            "bore_mm": (*NEW_BORE, "bore_survey.max_mm"),
+            "piston_mm": ("oversize_choice.chosen_piston_mm", "piston_mm"),
+        },
+        when=begun("bore_hot_c", "piston_hot_c"),
+    ),
+    Step(
+        part="crosshatch",
+        calculation=crosshatch.CALCULATION,
+        purpose="what the hone must be set to",
+        sources={"bore_mm": (*NEW_BORE, "bore_survey.max_mm", "bore_mm")},
+        when=begun("spindle_rpm", "hone_travel_mm", "full_cycles_rpm"),
+    ),
+    Step(
+        part="sleeve_fit",
+        calculation=sleeve_fit.CALCULATION,
+        purpose="whether a new sleeve holds, and how hot the cylinder must be to take it",
+        when=begun("cylinder_bore_mm", "sleeve_od_mm"),
+    ),
+)
+
+
+def _ordered(known: Known) -> bool:
+    """Return whether work goes to the machine shop; a sleeve only once its fit is worked out."""
+    work = known.get("cylinder_decision.work")
+    return work is not None and (work != "sleeve" or "sleeve_fit.interference_mm" in known)
+
+
+AFTER_DECISION = (
+    Step(
+        part="order_card",
+        calculation=order_card.CALCULATION,
+        purpose="the order to the machinist",
+        sources={
+            "work": ("cylinder_decision.work",),
+            "piston_mm": ("oversize_choice.chosen_piston_mm", "rering_piston_mm"),
+            "piston_mark": ("piston_mark", "oversize_choice.chosen"),
+            "interference_mm": ("sleeve_fit.interference_mm",),
+            "heat_c": ("sleeve_fit.heat_cylinder_to_c",),
+            "included_angle_deg": ("wanted_included_deg",),
+            "proof_depths_mm": ("proof_depths_mm", "depth_mm"),
+            "wall_floor_mm": ("wall_floor_mm", "liner_wall.floor_used_mm"),
+        },
+        when=_ordered,
+    ),
+    Step(
+        part="parts_to_order",
+        calculation=parts_to_order.CALCULATION,
+        purpose="what must be ordered",
+        sources={"decision": (DECISION,), "piston": PISTON},
+        when=begun(DECISION),
+    ),
+    Step(
+        part="re_check",
+        calculation=re_check.CALCULATION,
+        purpose="what to read again when the cylinder is back",
+        sources={
+            "decision": (DECISION,),
+            "finish_low_mm": ("bore_order.finish_low_mm",),
+            "finish_high_mm": ("bore_order.finish_high_mm",),
+            **WANTED_GAPS,
+        },
+        when=begun(DECISION),
+    ),
+    Step(
+        part="before_assembly",
+        calculation=before_assembly.CALCULATION,
+        purpose="what must be found and cleaned before anything goes back together",
+        sources={"decision": (DECISION,)},
+        when=begun(DECISION),
+    ),
+)
+ASSEMBLY = (
+    Step(
+        part="torque_steps",
+        calculation=torque_steps.CALCULATION,
+        purpose="what the wrench is set to in each stage, and whether the thread carries it",
+        when=begun("final_torque_nm"),
+    ),
+    Step(
+        part="fastener_order",
+        calculation=fastener_order.CALCULATION,
+        purpose="the order in which the fasteners are relieved and tightened",
+        when=begun("fasteners"),
+    ),
+    Step(
+        part="ring_clocking",
+        calculation=ring_clocking.CALCULATION,
+        purpose="where the ring gaps go",
+        sources={"bore_mm": (*NEW_BORE, "unworn_bore_mm", "bore_mm")},
+        when=begun("gaps", "ring_pins", "port_windows"),
+    ),
+    Step(
+        part="premix",
+        calculation=premix.CALCULATION,
+        purpose="oil for the fuel",
+        when=begun("fuel_l", "ratio_fuel_to_oil", "tank_has_l"),
+    ),
+    Step(
+        part="run_in",
+        calculation=run_in.CALCULATION,
+        purpose="steps of running in, and what to read again",
+        when=begun("rated_speed_rpm", "steps"),
+    ),
+    Step(
+        part="estimate",
+        calculation=estimate.CALCULATION,
+        purpose="price of the job, against a replacement",
+        sources={"work": ("price_of",)},
+        when=begun("parts", "machine_shop", "labour_rate"),
+    ),
+)

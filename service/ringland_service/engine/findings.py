@@ -1,0 +1,45 @@
+"""The verdicts of a part as findings that later parts can read."""
+
+from typing import Any
+
+from ringland_service.core.findings import Finding
+from ringland_service.core.limits import Limit
+from ringland_service.core.verdicts import CLOSE, WORDS
+from ringland_service.engine.answer import Answer, Verdict
+
+
+def findings_of(part: Answer) -> tuple[Finding, ...]:
+    """Return the verdicts of a part as findings, in canonical units."""
+    return tuple(_finding(verdict) for verdict in part.verdicts)
+
+
+def _finding(verdict: Verdict) -> Finding:
+    settle = verdict.advice if verdict.judged.verdict == CLOSE else ""
+    return Finding(verdict.check.name, str(verdict.word), said(verdict), verdict.of, settle)
+
+
+def said(verdict: Verdict) -> str:
+    """Return a verdict as a sentence: value, limit with its standing, word."""
+    doubt = "" if verdict.u is None else f" ± {_number(verdict, 2.0 * verdict.u)}"
+    unit = f" {verdict.kind.unit}" if verdict.kind else ""
+    word = WORDS[verdict.judged.verdict]
+    if verdict.word != verdict.judged.verdict:
+        word = f"{word}, counts as {WORDS[verdict.word]} ({verdict.check.doubt_fails})"
+    value = _number(verdict, verdict.value)
+    standing = verdict.limit.standing.replace("_", " ")
+    limit = f"{_sides(verdict, verdict.limit)}{unit} ({standing})"
+    words = f"{verdict.check.words}, {verdict.of}" if verdict.of else verdict.check.words
+    return f"{words}: {value}{doubt}{unit} against {limit}: {word}"
+
+
+def _number(verdict: Verdict, value: Any) -> str:
+    digits = 3 if verdict.digits is None else verdict.digits
+    return f"{value:.{digits}f}"
+
+
+def _sides(verdict: Verdict, limit: Limit) -> str:
+    if limit.low is None:
+        return f"at most {_number(verdict, limit.high)}"
+    if limit.high is None:
+        return f"at least {_number(verdict, limit.low)}"
+    return f"{_number(verdict, limit.low)} to {_number(verdict, limit.high)}"

@@ -8,6 +8,8 @@ from ringland_service.wsgi import app
 
 settings.register_profile("reproducible", derandomize=True, deadline=None, database=None)
 settings.load_profile("reproducible")
+# For mutation testing: a wrong formula shows in its first few examples.
+settings.register_profile("quick", settings.get_profile("reproducible"), max_examples=10)
 
 
 @pytest.fixture(scope="session")

@@ -4,6 +4,8 @@ import math
 from collections.abc import Callable
 
 from hypothesis import strategies as st
+from possible_assembly import ASSEMBLY
+from possible_cylinders import CYLINDERS
 from possible_engines import (
     Draw,
     Values,
@@ -254,4 +256,6 @@ STRATEGIES: dict[str, Callable[[Draw], Values]] = {
     "piston-clearance": piston_clearance,
     "ring-gap": ring_gap,
     "job-card": job_card,
+    **CYLINDERS,
+    **ASSEMBLY,
 }

@@ -2,7 +2,6 @@
 
 from typing import Any
 
-from hypothesis import assume
 from hypothesis import strategies as st
 from possible_engines import Draw, Values, real
 from possible_questions import STRATEGIES
@@ -10,7 +9,14 @@ from reference_cases import Case, cases
 
 from ringland_service.api.bounds import bounds
 from ringland_service.core.declare import Declared
-from ringland_service.core.fields import Field, QuantityField, ReadingsField, SectionField
+from ringland_service.core.fields import (
+    Field,
+    NumbersField,
+    QuantityField,
+    ReadingsField,
+    RecordsField,
+    SectionField,
+)
 from ringland_service.core.kinds import KINDS
 from ringland_service.core.records import asked
 from ringland_service.units import TABLE, symbols, unit
@@ -21,7 +27,8 @@ DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m
 PRESSURES = ("pressure_gauge", "pressure_absolute")
 CASES: dict[str, list[Case]] = {}
 for one in cases():
-    CASES.setdefault(one.calculation, []).append(one)
+    if not one.refused:
+        CASES.setdefault(one.calculation, []).append(one)
 
 
 def symbol_for(draw: Draw, field: QuantityField) -> str:
@@ -33,7 +40,7 @@ def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: st
     """Return a canonical value as JSON in a unit, with a doubt as often as not."""
     measure = unit(field.type.kind, symbol)
     if isinstance(field, ReadingsField):
-        numbers = [None if v is None else measure.from_canonical(v) for v in value]
+        numbers = [None if v in (None, "absent") else measure.from_canonical(v) for v in value]
         return {"values": numbers, "unit": symbol}
     found: Json = {"value": measure.from_canonical(value), "unit": symbol}
     if name not in DOUBT_ELSEWHERE and draw(st.booleans()):
@@ -50,6 +57,8 @@ def as_json(draw: Draw, record: type, values: Values) -> Json:
     def shown(name: str, field: Field, value: Any) -> Any:
         if isinstance(field, SectionField):
             return as_json(draw, field.record, value)
+        if isinstance(field, RecordsField):
+            return [as_json(draw, field.record, one) for one in value]
         if isinstance(field, QuantityField):
             return quantity(draw, name, field, value, symbol_for(draw, field))
         return value
@@ -111,8 +120,8 @@ def requests(draw: Draw, calculation: Declared) -> Json:
 
 
 def is_list(field: Field) -> bool:
-    """Return whether a field takes no column: a section, or a list of readings."""
-    return isinstance(field, (ReadingsField, SectionField))
+    """Return whether a field takes no column: a section, or a list."""
+    return isinstance(field, (ReadingsField, NumbersField, RecordsField, SectionField))
 
 
 def text_of(value: Any) -> str:
@@ -142,18 +151,28 @@ def columns_of(rows: list[Json]) -> Json:
     return columns
 
 
+def batch_of(calculation: Declared, one: Json, rows: int) -> Json:
+    """Return a batch that asks one question in every row; its lists are shared."""
+    known = asked(calculation.inputs)
+    lists = {field.public(name) for name, field in known.items() if is_list(field)}
+    scalars = {name: value for name, value in one.items() if name not in lists}
+    shared = {name: value for name, value in one.items() if name in lists}
+    return {"columns": columns_of([scalars] * rows), "shared": shared}
+
+
 @st.composite
 def batches(draw: Draw, calculation: Declared, rows: int = 3) -> Json:
-    """Return a strategy of batches: each field in one unit, some cells empty."""
-    if calculation.name in ("convert", "verdict"):
-        one = request(draw, calculation)
-        return {"columns": columns_of([one] * rows)}
+    """Return a strategy of batches: each field in one unit, some cells empty.
+
+    Rows with lists ask one question, for only all rows together can have a list.
+    """
     strategy = STRATEGIES.get(calculation.name)
     if strategy is None:
-        return {"columns": columns_of([from_a_case(draw, calculation)] * rows)}
+        return batch_of(calculation, request(draw, calculation), rows)
     drawn = [strategy(draw) for _ in range(rows)]
     known = asked(calculation.inputs)
-    assume(not any(is_list(known[name]) for values in drawn for name in values))
+    if any(is_list(known[name]) for values in drawn for name in values):
+        return batch_of(calculation, as_json(draw, calculation.inputs, drawn[0]), rows)
     chosen = {n: symbol_for(draw, f) for n, f in known.items() if isinstance(f, QuantityField)}
     shown = [
         {

@@ -24,7 +24,7 @@ MEMBERS = [
     "basis",
 ]
 VERDICT = {
-    "check", "words", "value", "uncertainty", "limit", "verdict", "without_uncertainty",
+    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "without_uncertainty",
     "probability_within", "margin", "rule", "doubt_fails", "to_settle",
 }  # fmt: skip
 
@@ -96,7 +96,7 @@ def test_what_is_not_known_is_left_out(client: FlaskClient) -> None:
 UNITS = {
     "mm": "in", "cc": "in3", "mm2": "in2", "kPa": "psi", "N.m": "lbf.ft", "N": "lbf",
     "degC": "degF", "K": "degF", "m": "ft", "mL": "floz_us", "L": "gal_us", "g": "oz",
-    "N/mm": "lbf/in", "m/s": "ft/s", "1/K": "1/degF",
+    "N/mm": "lbf/in", "MPa": "psi", "m/s": "ft/s", "1/K": "1/degF",
     "%": "%", "deg": "deg", "rpm": "rpm", "V": "V",
 }  # fmt: skip
 

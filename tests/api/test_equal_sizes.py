@@ -37,10 +37,6 @@ def test_equal_sizes_the_longer_in_millimetres(
     post(client, name, {**more, upper: MM, lower: INCH})
 
 
-@pytest.mark.xfail(
-    reason="rules between fields compare floats exactly: 3 in is refused as smaller than 76.2 mm",
-    raises=AssertionError,
-)
 @pytest.mark.parametrize(("name", "upper", "lower", "more"), PAIRS)
 def test_equal_sizes_the_longer_in_inches(
     client: FlaskClient, name: str, upper: str, lower: str, more: Any

@@ -14,6 +14,7 @@ from ringland_service.api.openapi_fields import example as example_of
 from ringland_service.api.query import FORMS, offers_get, scalar_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
+from ringland_service.core.fields import RecordsField, SectionField
 from ringland_service.units import every_symbol
 
 STATUSES = {200, 400, 413, 415, 422}
@@ -31,10 +32,17 @@ TEXTS = st.text(max_size=20) | st.sampled_from([*every_symbol(), "on", "off", "i
 SCALARS = st.none() | st.booleans() | NUMBERS | TEXTS
 
 
+def inner_names(record: type) -> set[str]:
+    """Return the names of a record's fields and of those inside them."""
+    fields = asked(record)
+    inner = [f.record for f in fields.values() if isinstance(f, (SectionField, RecordsField))]
+    names = {field.public(name) for name, field in fields.items()}
+    return names.union(*map(inner_names, inner))
+
+
 def names_within(calculation: Declared) -> list[str]:
     """Return words that the calculation's requests are made of, so that some values get far."""
-    fields = asked(calculation.inputs)
-    words = {field.public(name) for name, field in fields.items()}
+    words = inner_names(calculation.inputs)
     words |= {"value", "unit", "values", "uncertainty", "instrument", "limits", "measuring"}
     words |= {"shared", "columns", "rule", "defaults", "low", "high", "standing", "instruments"}
     return sorted(words)
@@ -54,9 +62,24 @@ def near_misses(calculation: Declared) -> st.SearchStrategy[Any]:
     """Return a strategy of sound requests with one or two members replaced by anything."""
     sound = example_of(calculation.inputs)
     anything = json_of(calculation)
-    return st.dictionaries(st.sampled_from(sorted(sound)), anything, max_size=2).map(
-        lambda changed: sound | changed
-    )
+    lists = [name for name, value in sound.items() if is_list_of_records(value)]
+    changes = st.dictionaries(st.sampled_from(sorted(sound)), anything, max_size=2)
+    if lists:
+        changes |= st.sampled_from(lists).flatmap(lambda name: one_record(name, sound, anything))
+    return changes.map(lambda changed: sound | changed)
+
+
+def is_list_of_records(value: Any) -> bool:
+    return isinstance(value, list) and all(isinstance(one, dict) for one in value)
+
+
+def one_record(
+    name: str, sound: dict[str, Any], anything: st.SearchStrategy[Any]
+) -> st.SearchStrategy[dict[str, Any]]:
+    """Return a strategy of a list of records, a member of the first replaced by anything."""
+    first, *others = sound[name]
+    members = st.dictionaries(st.sampled_from(sorted(first)), anything, min_size=1, max_size=2)
+    return members.map(lambda changed: {name: [first | changed, *others]})
 
 
 def is_sound(answer: Any) -> None:

@@ -16,7 +16,7 @@ from possible_requests import batches, columns_of, requests, text_of
 
 from ringland_service.api.query import offers_get, scalar_fields
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Calculation, Declared
 
 BY_NAME = pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 WITH_GET = pytest.mark.parametrize(
@@ -24,6 +24,11 @@ WITH_GET = pytest.mark.parametrize(
 )
 LINES = "application/x-ndjson"
 EXAMPLES = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
+
+
+def says_something(found: Any) -> bool:
+    """Return whether there is a result, a verdict on a reading, or a word on why there is none."""
+    return bool(found["result"] or found["verdicts"] or found["warnings"])
 
 
 @BY_NAME
@@ -34,7 +39,7 @@ def test_post(client: FlaskClient, calculation: Declared) -> None:
         answer = client.post(f"/v1/{calculation.name}", json=body)
         assert answer.status_code == 200, answer.text
         found = strict(answer)
-        assert found["result"]
+        assert says_something(found)
         assert found["inputs"].keys() >= body.keys() - {"kind"}
 
     answers()
@@ -51,13 +56,13 @@ def test_get(client: FlaskClient, calculation: Declared) -> None:
         query = {name: text_of(value) for name, value in body.items()}
         answer = client.get(f"/v1/{calculation.name}", query_string=query)
         assert answer.status_code == 200, (query, answer.text)
-        assert strict(answer)["result"]
+        assert says_something(strict(answer))
 
     answers()
 
 
 def takes_columns(calculation: Declared) -> bool:
-    return offers_get(calculation) and calculation.name != "compression-test"
+    return isinstance(calculation, Calculation) and offers_get(calculation)
 
 
 @pytest.mark.parametrize(
@@ -84,7 +89,8 @@ def test_lines(client: FlaskClient, calculation: Declared) -> None:
         line = json.dumps(body) + "\n"
         answer = client.post(f"/v1/{calculation.name}/batch", data=line * 2, content_type=LINES)
         assert answer.status_code == 200
-        for one in answer.text.splitlines():
+        # Only a newline ends a line: a text may hold other line breaks.
+        for one in answer.text.removesuffix("\n").split("\n"):
             assert "result" in json.loads(one), one
 
     answers()

@@ -8,7 +8,8 @@ from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.api.request import core_fault, understood
 from ringland_service.api.trace import trace
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Declared, asked
+from ringland_service.core.fields import AnyQuantityField, UnitField
 from ringland_service.engine import columns
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.composite import answer_composite
@@ -46,11 +47,17 @@ def answered_batch(calculation: Calculation, data: Any, options: dict[str, str])
         Where the batch as a whole cannot be read.
     """
     shared, given = batch.split(data)
-    if calculation.columns:
-        found = columns.answer_rows(calculation, batch.read(calculation, shared, given))
-    else:
+    if _of_any_kind(calculation):
         found = _row_by_row(calculation, shared, given)
+    else:
+        found = columns.answer_rows(calculation, batch.read(calculation, shared, given))
     return batch_render.answer(found, options.get("units", "metric"))
+
+
+def _of_any_kind(calculation: Calculation) -> bool:
+    """Return whether each row may have a kind of its own, so that rows make no columns."""
+    fields = asked(calculation.inputs).values()
+    return any(isinstance(field, (AnyQuantityField, UnitField)) for field in fields)
 
 
 def _row_by_row(

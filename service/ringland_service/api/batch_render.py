@@ -5,8 +5,10 @@ import io
 from collections.abc import Iterator
 from typing import Any
 
+import numpy as np
+
 from ringland_service.api.flat_table import cell
-from ringland_service.api.render import shown_digits, shown_unit
+from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
@@ -26,19 +28,24 @@ def column(
     unit = shown_unit(kind, system)
     offset = 0.0 if difference else unit.offset
     return {
-        "values": [_converted(v, offset, unit.factor) for v in values],
+        "values": [_shown(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
         "digits": shown_digits(kind, digits, system),
     }
 
 
-def _converted(value: Any, offset: float, factor: float) -> Any:
-    """Return a value, or a list of them, in the unit shown; None stays None."""
-    if value is None:
-        return None
-    if isinstance(value, tuple):
-        return [_converted(one, offset, factor) for one in value]
-    return (value - offset) / factor
+def _shown(value: Any, offset: float, factor: float) -> Any:
+    """Return one entry of a column in the unit shown; a list where the result is one."""
+    if isinstance(value, (tuple, list, np.ndarray)):
+        return [_shown(one, offset, factor) for one in value]
+    return None if value is None else float((value - offset) / factor)
+
+
+def _expanded(u: Any) -> Any:
+    """Return the expanded uncertainty (k = 2) of an entry, None where there is none."""
+    if isinstance(u, (tuple, list, np.ndarray)):
+        return [_expanded(one) for one in u]
+    return 2.0 * u if u else None
 
 
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
@@ -51,7 +58,7 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
         public = field.public(name)
         shown[public] = result_column(values, field, system)
         if name in found.u and field.kind is not None:
-            doubts = [None if not u else 2.0 * u for u in found.u[name]]
+            doubts = [_expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
     return shown
@@ -59,6 +66,8 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
 
 def result_column(values: list[Any], field: ResultField, system: str) -> dict[str, Any]:
     """Return one result column; of quantities of any kind, with a unit a row where they differ."""
+    if field.record is not None:
+        return {"values": [_rows(v, field.record, system) for v in values]}
     first = next((v for v in values if isinstance(v, Quantified)), None)
     if first is None:
         return column(values, field.kind, field.digits, system)
@@ -70,6 +79,11 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
     alike = all(v is None or v.unit == first.unit for v in values)
     unit = {"unit": first.unit.symbol} if alike else {"units": symbols}
     return {"values": numbers, **unit, "digits": 6}
+
+
+def _rows(rows: tuple[Any, ...] | None, record: type, system: str) -> list[Any] | None:
+    """Return one entry of a column of tables."""
+    return None if rows is None else [members(record, row, row, system, {}) for row in rows]
 
 
 def _digits(value: Quantified) -> int:

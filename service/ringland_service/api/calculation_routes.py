@@ -9,16 +9,16 @@ from flask import Flask, Response, request
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
-from ringland_service.api import batch_csv, batch_render, flat_table, query, text
+from ringland_service.api import batch_csv, batch_render, flat_table, forms, query, text
 from ringland_service.api.answering import answered, answered_batch, answered_lines
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.forms import CSV, JSON, TEXT
 from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
 
-JSON, TEXT, CSV, LINES = "application/json", "text/plain", "text/csv", "application/x-ndjson"
-SUFFIXES = {".txt": TEXT, ".csv": CSV}
+LINES = "application/x-ndjson"
 PUBLIC = "public, max-age=3600"
 
 
@@ -26,19 +26,27 @@ def register_calculations(app: Flask) -> None:
     """Register the routes of every calculation."""
     for calculation in CALCULATIONS:
         path = f"/v1/{calculation.name}"
-        app.add_url_rule(path, f"post {path}", _post(calculation), methods=["POST"])
-        if query.offers_get(calculation):
-            app.add_url_rule(path, f"get {path}", _get(calculation, ""), methods=["GET"])
-            for suffix in SUFFIXES:
-                rule = f"{path}{suffix}"
-                app.add_url_rule(rule, f"get {rule}", _get(calculation, suffix), methods=["GET"])
+        posted = ("", *(form.suffix for form in forms.further(calculation)))
+        asked = ("", *forms.suffixes(calculation)) if query.offers_get(calculation) else ()
+        for suffix in posted:
+            rule, view = f"{path}{suffix}", _post(calculation, suffix)
+            app.add_url_rule(rule, f"post {rule}", view, methods=["POST"])
+        for suffix in asked:
+            rule, view = f"{path}{suffix}", _get(calculation, suffix)
+            app.add_url_rule(rule, f"get {rule}", view, methods=["GET"])
         app.add_url_rule(f"{path}/batch", f"batch {path}", _batch(calculation), methods=["POST"])
 
 
-def _post(calculation: Declared) -> Callable[[], BaseResponse]:
+def _wanted(calculation: Declared, suffix: str) -> str:
+    """Return the form of the answer: what the suffix says, else what Accept likes best."""
+    by_suffix = forms.suffixes(calculation).get(suffix)
+    return by_suffix or acceptable(forms.media_types(calculation))
+
+
+def _post(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
     def post() -> BaseResponse:
-        wanted = acceptable((JSON, TEXT, CSV))
-        options = query.shaping(request.args.items(multi=True), "")
+        wanted = _wanted(calculation, suffix)
+        options = query.shaping(request.args.items(multi=True), suffix)
         insist_on_type(JSON)
         found = answered(calculation, read_json(request.get_data()), options)
         return represented(calculation, found, wanted, options)
@@ -48,7 +56,7 @@ def _post(calculation: Declared) -> Callable[[], BaseResponse]:
 
 def _get(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
     def get() -> BaseResponse:
-        wanted = SUFFIXES.get(suffix) or acceptable((JSON, TEXT, CSV))
+        wanted = _wanted(calculation, suffix)
         data, options = query.as_json(calculation, request.args.items(multi=True), suffix)
         found = answered(calculation, data, options)
         response = represented(calculation, found, wanted, options)
@@ -128,13 +136,18 @@ ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
 def represented(
     calculation: Declared, found: dict[str, Any], wanted: str, options: dict[str, str]
 ) -> Response:
-    """Return an answer in the form wanted; with ``pick``, the one number alone."""
+    """Return an answer in the form wanted; with ``pick``, the one number alone as text."""
     pick = options.get("pick")
     if wanted == TEXT:
         body = as_text(calculation, found) if pick is None else picked(found, pick)
         return Response(body, content_type=f"{TEXT}; charset=utf-8")
     if wanted == CSV:
         return Response(flat_table.table(found), content_type=f"{CSV}; charset=utf-8")
+    for form in forms.further(calculation):
+        if wanted == form.media_type:
+            body = form.render(calculation, found)
+            content_type = f"{form.media_type}; charset=utf-8"
+            return Response(body, content_type=content_type, headers=dict(form.headers))
     return as_json(found)
 
 

@@ -5,10 +5,10 @@ from typing import Any
 from ringland_service.api import render
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.fields import Field, QuantityField
+from ringland_service.core.fields import QuantityField
 from ringland_service.core.verdicts import CLOSE
 from ringland_service.engine.composite import CompositeAnswer, Open
-from ringland_service.engine.question import Path
+from ringland_service.engine.question import Path, field_at
 
 
 def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
@@ -27,7 +27,9 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
     return {
         "calculation": calculation.name,
         "formulas": calculation.formulas,
-        "inputs": render.members(calculation.inputs, found.inputs, found.inputs, system, {}),
+        "inputs": render.members(
+            calculation.inputs, found.inputs, found.inputs, system, render.by_member(found.moved)
+        ),
         "result": {**parts, "measure_next": measure_next(found)},
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
@@ -51,39 +53,33 @@ def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
     return [_opening(found, open_) for open_ in found.open] + [
         {
             "opens": v.check.name,
-            "why": f"{v.check.words}: too close to call",
+            "why": f"{v.check.words}{f', {v.of}' if v.of else ''}: too close to call",
             "ways": [],
             "advice": v.advice,
         }
         for v in found.verdicts
-        if v.judged.verdict == CLOSE
+        if v.word == CLOSE
     ]
 
 
 def _opening(found: CompositeAnswer, open_: Open) -> dict[str, Any]:
     record = found.calculation.inputs
     return {
-        "opens": open_.step.part,
-        "why": open_.step.purpose,
+        "opens": open_.part,
+        "why": open_.why,
         "ways": [[_reading(record, path) for path in way] for way in open_.ways],
-        "advice": "",
+        "advice": open_.advice,
     }
 
 
 def _reading(record: type, path: Path) -> dict[str, str]:
     """Return one reading to take: its field, in words, and what measures it."""
-    field = _field(record, path)
+    field = field_at(record, path)
     return {
         "field": ".".join(map(str, public_path(record, path))),
         "words": field.words,
         "instrument": field.type.instrument if isinstance(field, QuantityField) else "",
     }
-
-
-def _field(record: type, path: Path) -> Field:
-    for key in path[:-1]:
-        record = asked(record)[key].record  # type: ignore[attr-defined]
-    return declared(record)[path[-1]]
 
 
 def taken(found: CompositeAnswer) -> list[dict[str, str]]:
@@ -99,8 +95,8 @@ def taken(found: CompositeAnswer) -> list[dict[str, str]]:
 
 def _source(found: CompositeAnswer, path: Path) -> list[str | int]:
     """Return the public path of a field, or of a part's result."""
-    part = found.parts.get(path[0])
-    if part is None:
+    part, name = str(path[0]), str(path[-1])
+    if part not in found.parts:
         return public_path(found.calculation.inputs, path)
-    outputs = declared(part.calculation.outputs)
-    return [path[0], outputs[path[1]].public(path[1])]
+    outputs = declared(found.parts[part].calculation.outputs)
+    return [part, outputs[name].public(name)]

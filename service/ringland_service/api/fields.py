@@ -5,7 +5,7 @@ from typing import Any
 from marshmallow import fields
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.quantity_fields import fail, is_number, show
+from ringland_service.api.quantity_fields import fail, is_number, nested, show
 from ringland_service.core import fields as declared
 
 
@@ -20,6 +20,31 @@ class Number(fields.Field[float]):
         if not is_number(value):
             raise fail(Fault("wrong_type", f"not a number: {show(value)}", "a number"))
         return float(_within(self.field, value))
+
+
+class Numbers(fields.Field[tuple[float, ...]]):
+    """A list of bare numbers within their bounds."""
+
+    def __init__(self, field: declared.NumbersField, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.field = field
+        one = declared.NumberField(words=field.words, low=field.low, high=field.high)
+        self.one = Number(one)
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> tuple[float, ...]:
+        field = self.field
+        if not isinstance(value, list):
+            raise fail(Fault("wrong_type", f"not a list of numbers: {show(value)}", [field.low]))
+        if not field.least <= len(value) <= field.most:
+            detail = f"{field.least} to {field.most} numbers are needed, {len(value)} given"
+            allowed = {"least": field.least, "most": field.most}
+            raise fail(Fault("wrong_count", detail, allowed, 422))
+        return tuple(nested(i, self._number, number) for i, number in enumerate(value))
+
+    def _number(self, number: Any) -> float:
+        if number is None:
+            raise fail(Fault("null", "null is no number: leave it out of the list"))
+        return float(self.one.deserialize(number))
 
 
 class Count(fields.Field[int]):

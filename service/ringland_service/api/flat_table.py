@@ -29,9 +29,21 @@ def cell(value: Any) -> Any:
         return ""
     if isinstance(value, float):
         return plain(value)
+    if isinstance(value, Mapping):
+        return _record(value)
+    if isinstance(value, (tuple, list)):
+        between = " | " if value and isinstance(value[0], Mapping) else "; "
+        return between.join(str(cell(one)) for one in value)
     if isinstance(value, str) and value.startswith(FORMULA_STARTS):
         return "'" + value
     return value
+
+
+def _record(value: Mapping[str, Any]) -> str:
+    """Return a record, or a quantity, as the text of one cell."""
+    if "value" in value and "unit" in value:
+        return f"{plain(value['value'])} {value['unit']}"
+    return "; ".join(f"{name}: {cell(one)}" for name, one in value.items())
 
 
 def _rows(found: Mapping[str, Any]) -> Iterator[dict[str, Any]]:

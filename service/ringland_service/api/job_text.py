@@ -1,35 +1,46 @@
 """A composite's answer for people: parts, verdicts, what to measure next, cautions."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ringland_service.api.text import (
     aligned,
     block,
     bullets,
-    results,
+    result_lines,
     shown,
     verdict_lines,
     warning_lines,
 )
-from ringland_service.core.declare import Composite
+from ringland_service.core.declare import Composite, Step
+
+# What a reader looks for first; the other parts follow in the order of work.
+FIRST = ("cylinder_decision",)
 
 
 def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
     """Return the answer of a composite as text."""
     lines = _about(calculation, found["inputs"].get("about", {}))
+    lines += _parts([s for s in calculation.steps if s.part in FIRST], found)
     lines += block("Verdicts", verdict_lines(found["verdicts"]))
     needs = [line for item in found["result"]["measure_next"] for line in need(item)]
     lines += block("What to measure next", needs)
-    for step in calculation.steps:
-        result = found["result"].get(step.part)
-        if result:
-            lines += block(step.calculation.title, aligned(results(step.calculation, result)))
+    lines += _parts([s for s in calculation.steps if s.part not in FIRST], found)
     sources = [(t["field"].replace("_", " "), f"from {t['from']}") for t in found["taken"]]
     lines += block("Taken over", aligned(sources))
     lines += block("Warnings", warning_lines(found["warnings"]))
     lines += block("Cautions", bullets(found["cautions"]))
     return "\n".join(lines).rstrip() + "\n"
+
+
+def _parts(steps: Sequence[Step], found: Mapping[str, Any]) -> list[str]:
+    """Return the results of the parts that are worked out."""
+    lines: list[str] = []
+    for step in steps:
+        result = found["result"].get(step.part)
+        if result:
+            lines += block(step.heading, result_lines(step.calculation, result))
+    return lines
 
 
 def _about(calculation: Composite, about: Mapping[str, Any]) -> list[str]:
@@ -41,11 +52,17 @@ def _about(calculation: Composite, about: Mapping[str, Any]) -> list[str]:
 def need(item: Mapping[str, Any]) -> list[str]:
     """Return one entry of what to measure next: what it tells, and each way to it."""
     lines = bullets([item["why"]])
-    ways = ["; ".join(_reading(reading) for reading in way) for way in item["ways"]]
-    texts = ways or [item["advice"]]
-    for i, text in enumerate(texts):
-        lines += bullets([("or " if i else "measure ") + text if ways else text], indent=4)
+    for text in need_texts(item):
+        lines += bullets([text], indent=4)
     return lines
+
+
+def need_texts(item: Mapping[str, Any]) -> list[str]:
+    """Return the ways to one entry of what to measure next, of which any one will do."""
+    ways = ["; ".join(_reading(reading) for reading in way) for way in item["ways"]]
+    if not ways:
+        return [item["advice"]]
+    return [("or " if i else "measure ") + text for i, text in enumerate(ways)]
 
 
 def _reading(reading: Mapping[str, str]) -> str:

@@ -3,8 +3,10 @@
 from dataclasses import asdict
 from typing import Any
 
+from ringland_service.api import forms
 from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.envelope import checks_of
+from ringland_service.api.openapi_fields import example_of
 from ringland_service.api.query import offers_get
 from ringland_service.core import fields as declared
 from ringland_service.core.calculations import CALCULATIONS
@@ -39,6 +41,7 @@ def calculation(of: Declared) -> dict[str, Any]:
         "summary": of.summary,
         "path": f"/v1/{of.name}",
         "get": offers_get(of),
+        "forms": list(forms.media_types(of)),
         "formulas": of.formulas,
         "one_of": [
             [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.one_of
@@ -66,11 +69,18 @@ def fields(record: type) -> list[dict[str, Any]]:
             "words": field.words,
             "required": name not in optional,
             "default": optional.get(name),
-            "example": field.example,
+            "example": _example(field),
             **_shape(field),
         }
         for name, field in asked(record).items()
     ]
+
+
+def _example(field: Field) -> Any:
+    """Return the example of a field: plain values, and records in JSON form where it has any."""
+    if isinstance(field, declared.RecordsField):
+        return example_of(field) if field.example else None
+    return field.example
 
 
 def _shape(field: Field) -> dict[str, Any]:
@@ -80,6 +90,9 @@ def _shape(field: Field) -> dict[str, Any]:
     if isinstance(field, (declared.NumberField, declared.CountField)):
         shape = "count" if isinstance(field, declared.CountField) else "number"
         return {"shape": shape, "low": field.low, "high": field.high}
+    if isinstance(field, declared.NumbersField):
+        counted = {"least": field.least, "most": field.most}
+        return {"shape": "numbers", "low": field.low, "high": field.high, **counted}
     if isinstance(field, declared.ChoiceField):
         return {"shape": "choice", "choices": dict(field.choices)}
     if isinstance(field, declared.SectionField):

@@ -6,7 +6,7 @@ from typing import Any
 from apispec import APISpec
 
 from ringland_service import __version__
-from ringland_service.api import problems, query
+from ringland_service.api import forms, problems, query
 from ringland_service.api.openapi_answers import answer_component
 from ringland_service.api.openapi_envelope import batch_request, envelope_schema
 from ringland_service.api.openapi_fields import Components, example, pascal, record, ref
@@ -86,9 +86,11 @@ def calculation_paths(calculation: Declared, components: Components) -> dict[str
     path = f"/v1/{calculation.name}"
     paths: dict[str, Any] = {path: {"post": _post(calculation, answer, components)}}
     if query.offers_get(calculation):
-        paths[path]["get"] = _get(calculation, answer, "json")
-        paths[f"{path}.txt"] = {"get": _get(calculation, answer, "txt")}
-        paths[f"{path}.csv"] = {"get": _get(calculation, answer, "csv")}
+        paths[path]["get"] = _get(calculation, _answers(calculation, answer), "")
+        for suffix, media_type in forms.SUFFIXES.items():
+            paths[f"{path}{suffix}"] = {"get": _get(calculation, {media_type: STRING}, suffix)}
+    for form in forms.further(calculation):
+        paths[f"{path}{form.suffix}"] = _further(calculation, form)
     paths[f"{path}/batch"] = {"post": _batch(calculation, components)}
     return paths
 
@@ -102,15 +104,38 @@ def _about(calculation: Declared, operation: str) -> dict[str, Any]:
     }
 
 
-# Not listed as a parameter: with it, what the document calls an error is a 200.
 CELLS = (
     " A spreadsheet cell that cannot show an error's body may add errors=text: an error is then"
     " one line of text, begun by #ERR, with status 200."
 )
-TEXTS = {
-    "text/plain": {"schema": {"type": "string"}},
-    "text/csv": {"schema": {"type": "string"}},
-}
+STRING = {"schema": {"type": "string"}}
+
+
+def _answers(calculation: Declared, answer: str) -> dict[str, Any]:
+    """Return the content of an answer in every form that Accept can ask for."""
+    as_text = dict.fromkeys(forms.media_types(calculation)[1:], STRING)
+    return {"application/json": {"schema": ref(answer)}, **as_text}
+
+
+def _further(calculation: Declared, form: forms.Form) -> dict[str, Any]:
+    """Return the operations of a suffix that only some calculations have."""
+    name = f"{pascal(calculation.name)}{pascal(form.suffix.strip('.'))}"
+    body = {"application/json": {"schema": ref(f"{pascal(calculation.name)}Request")}}
+    found = {
+        "post": {
+            **_about(calculation, name),
+            "summary": f"{calculation.title}: {form.words}",
+            "parameters": [shaping_parameter("units")],
+            "requestBody": {"required": True, "content": body},
+            "responses": {
+                "200": {"description": form.words, "content": {form.media_type: STRING}},
+                **failures("post"),
+            },
+        }
+    }
+    if query.offers_get(calculation):
+        found["get"] = _get(calculation, {form.media_type: STRING}, form.suffix)
+    return found
 
 
 def _post(calculation: Declared, answer: str, components: Components) -> dict[str, Any]:
@@ -122,7 +147,7 @@ def _post(calculation: Declared, answer: str, components: Components) -> dict[st
             "example": example(calculation.inputs),
         }
     }
-    answers = {"application/json": {"schema": ref(answer)}, **TEXTS}
+    answers = _answers(calculation, answer)
     return {
         **_about(calculation, pascal(calculation.name)),
         "parameters": [shaping_parameter(name) for name in ("units", "trace")],
@@ -147,19 +172,12 @@ def _public(calculation: Declared, name: str) -> str:
     return asked(calculation.inputs)[name].public(name)
 
 
-def _get(calculation: Declared, answer: str, form: str) -> dict[str, Any]:
-    shaping = {"json": ("units", "trace"), "txt": ("units", "trace", "pick"), "csv": ("units",)}[
-        form
-    ]
-    content = {
-        "json": {"application/json": {"schema": ref(answer)}, **TEXTS},
-        "txt": {"text/plain": {"schema": {"type": "string"}}},
-        "csv": {"text/csv": {"schema": {"type": "string"}}},
-    }[form]
-    names = [name for name in query.SHAPING if name in shaping]
-    suffix = "" if form == "json" else pascal(form)
-    about = _about(calculation, f"get{pascal(calculation.name)}{suffix}")
-    if form == "txt":
+def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[str, Any]:
+    shaping = query.options_of(suffix)
+    # What the document calls an error is a 200 with it, so it is told in words alone.
+    names = [name for name in query.SHAPING if name in shaping and name != "errors"]
+    about = _about(calculation, f"get{pascal(calculation.name)}{pascal(suffix.strip('.'))}")
+    if "errors" in shaping:
         about["description"] += CELLS
     return {
         **about,

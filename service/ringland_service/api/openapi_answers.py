@@ -53,7 +53,7 @@ def _shared() -> Components:
                 "values": {"type": "array", "items": NUMBER_OR_NULL},
                 "unit": text,
                 "digits": {"type": "integer"},
-                "uncertainties": {"type": "array", "items": number},
+                "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
             },
         },
         "Limit": _object(
@@ -69,6 +69,10 @@ def _shared() -> Components:
             {
                 "check": text,
                 "words": text,
+                "of": {
+                    "type": ["string", "null"],
+                    "description": "of which, where several are judged",
+                },
                 "value": value,
                 "uncertainty": side,
                 "limit": ref("Limit"),
@@ -206,6 +210,7 @@ def shown_schema(field: Field, shape: str) -> dict[str, Any]:
 
 _PLAIN: dict[type[Field], dict[str, Any]] = {
     declared.NumberField: {"type": "number"},
+    declared.NumbersField: {"type": "array", "items": {"type": "number"}},
     declared.CountField: {"type": "integer"},
     declared.FlagField: {"type": "boolean"},
     declared.ChoiceField: {"type": "string"},
@@ -215,6 +220,8 @@ _PLAIN: dict[type[Field], dict[str, Any]] = {
 
 
 def _result(field: ResultField, shape: str) -> dict[str, Any]:
+    if field.record is not None:
+        return {"type": "array", "items": shown_record(field.record)}
     if shape == "list":
         return (
             ref("QuantityList")

@@ -137,7 +137,13 @@ def batch_request(calculation: Calculation, components: Components) -> dict[str,
         field.public(name): column_schema(field)
         for name, field in asked(calculation.inputs).items()
         if not isinstance(
-            field, (declared.ReadingsField, declared.SectionField, declared.RecordsField)
+            field,
+            (
+                declared.ReadingsField,
+                declared.NumbersField,
+                declared.SectionField,
+                declared.RecordsField,
+            ),
         )
     }
     for check, kind in kinds_judged(calculation).items():

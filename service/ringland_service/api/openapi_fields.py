@@ -1,5 +1,6 @@
 """OpenAPI schemas of the declared fields, one component a quantity of the trade."""
 
+import dataclasses
 from functools import singledispatch
 from typing import Any
 
@@ -98,8 +99,11 @@ def schema_of(field: Field, components: Components) -> dict[str, Any]:
 
 @schema_of.register
 def _(field: declared.QuantityField, components: Components) -> dict[str, Any]:
-    name = quantity_component(field.type, components)
-    return {**ref(name), "description": field.words, **_examples(field)}
+    found = {**ref(quantity_component(field.type, components)), "description": field.words}
+    if field.exact:
+        doubted = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
+        found["not"] = {"anyOf": doubted}
+    return {**found, **_examples(field)}
 
 
 @schema_of.register
@@ -134,6 +138,8 @@ def _(field: declared.ReadingsField, components: Components) -> dict[str, Any]:
 @schema_of.register
 def _(field: declared.AnyQuantityField, components: Components) -> dict[str, Any]:
     shape = any_quantity(list(every_symbol()))
+    if field.exact:
+        del shape["properties"]["uncertainty"]
     return {**shape, "description": field.words, **_examples(field)}
 
 
@@ -159,6 +165,13 @@ def _(field: declared.UnitField, components: Components) -> dict[str, Any]:
 @schema_of.register
 def _(field: declared.NumberField, components: Components) -> dict[str, Any]:
     return _plain(field, {"type": "number", "minimum": field.low, "maximum": field.high})
+
+
+@schema_of.register
+def _(field: declared.NumbersField, components: Components) -> dict[str, Any]:
+    item = {"type": "number", "minimum": field.low, "maximum": field.high}
+    shape = {"type": "array", "minItems": field.least, "maxItems": field.most, "items": item}
+    return _plain(field, shape)
 
 
 @schema_of.register
@@ -196,6 +209,7 @@ def _(field: declared.RecordsField, components: Components) -> dict[str, Any]:
         "minItems": field.least,
         "maxItems": field.most,
         "items": record(field.record, components),
+        **(_examples(field) if field.example else {}),
     }
 
 
@@ -213,7 +227,9 @@ def example_of(field: Field) -> Any:
     if isinstance(field, declared.SectionField):
         return example(field.record)
     if isinstance(field, declared.RecordsField):
-        return [example(field.record)]
+        return [_example_record(one) for one in field.example or ()] or [example(field.record)]
+    if isinstance(field, declared.NumbersField):
+        return list(field.example)
     if field.example is None:
         return None
     if isinstance(field, declared.ReadingsField):
@@ -229,6 +245,14 @@ def example(of: type) -> dict[str, Any]:
     """Return the example request of a record, in JSON form: every field by its example."""
     shown = {field.public(name): example_of(field) for name, field in asked(of).items()}
     return {name: value for name, value in shown.items() if value is not None}
+
+
+def _example_record(one: Any) -> dict[str, Any]:
+    """Return a record of canonical values in JSON form."""
+    record_: type = type(one)
+    known = {n: (f, getattr(one, n)) for n, f in asked(record_).items()}
+    given = {n: dataclasses.replace(f, example=v) for n, (f, v) in known.items() if v is not None}
+    return {field.public(name): example_of(field) for name, field in given.items()}
 
 
 def record(of: type, components: Components) -> dict[str, Any]:
@@ -252,6 +276,8 @@ def record(of: type, components: Components) -> dict[str, Any]:
 def _default(field: Field, value: Any) -> dict[str, Any]:
     if isinstance(field, declared.QuantityField):
         return {"default": {"value": value, "unit": field.type.kind.unit}}
+    if isinstance(field, declared.NumbersField):
+        return {"default": list(value)}
     return {"default": value}
 
 

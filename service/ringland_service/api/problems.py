@@ -38,7 +38,8 @@ PAGES: dict[str, tuple[str, str, str]] = {
     "not-acceptable": (
         "No such form of the answer",
         "The Accept header asks for a form that this answer does not have.",
-        "Answers come as application/json, text/plain and text/csv.",
+        "Answers come as application/json, text/plain and text/csv; GET /v1 lists the forms of each"
+        " calculation, pages and pictures among them.",
     ),
     "too-large": (
         "The request is too large",

@@ -110,6 +110,14 @@ def _inch_hint(of: QuantityType, number: float, symbol: str) -> str:
     return f"; off by a factor of 25.4? {number:.6g} {other} would fit" if fits else ""
 
 
+def check_exact(exact: bool, value: dict[str, Any]) -> None:
+    """Refuse the doubt of a figure that takes none."""
+    doubt = next((key for key in ("uncertainty", "instrument") if key in value), None)
+    if exact and doubt:
+        detail = "this figure takes no doubt of its own: leave it out"
+        raise fail(Fault("exact", detail, None, 422).under(doubt))
+
+
 def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated | None:
     """Return the stated doubt of a quantity: an expanded uncertainty or an instrument."""
     if "uncertainty" in value and "instrument" in value:
@@ -160,10 +168,12 @@ class Quantity(fields.Field[Read]):
     def __init__(self, field: declared.QuantityField, **kwargs: Any) -> None:
         super().__init__(**kwargs)
         self.of = field.type
+        self.exact = field.exact
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Read:
         of = self.of
         check_keys(value, QUANTITY_KEYS, _right_form(of))
+        check_exact(self.exact, value)
         if "value" not in value:
             raise fail(Fault("missing_field", "a value is missing", _right_form(of)).under("value"))
         symbol = read_unit(value, of.kind)
@@ -200,7 +210,8 @@ class Readings(fields.Field[Read]):
                 Fault("missing_field", "a list of values is missing", "values").under("values")
             )
         if not field.least <= len(values) <= field.most:
-            detail = f"{field.least} to {field.most} readings are needed, {len(values)} given"
+            needed = f"{field.least} to {field.most} readings are needed, {len(values)} given"
+            detail = f"{field.words}: {needed}"
             allowed = {"least": field.least, "most": field.most}
             raise fail(Fault("wrong_count", detail, allowed, 422).under("values"))
         symbol = read_unit(value, field.type.kind)
@@ -244,8 +255,13 @@ SMALLEST_DOUBT = 1e-9
 class AnyQuantity(fields.Field[AnyRead]):
     """A number with a unit of any kind; every kind that knows the unit is kept."""
 
+    def __init__(self, field: declared.AnyQuantityField, **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.exact = field.exact
+
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> AnyRead:
         check_keys(value, QUANTITY_KEYS - {"instrument"}, _right_form(None))
+        check_exact(self.exact, value)
         if "value" not in value:
             raise fail(Fault("missing_field", "a value is missing").under("value"))
         if "unit" not in value:

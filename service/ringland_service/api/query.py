@@ -166,7 +166,7 @@ def as_json(
         try:
             if name in data or name in options:
                 raise Faulty([Fault("given_twice", "this parameter is given twice")])
-            if name in FORMS[form]:
+            if name in options_of(form):
                 options[name] = _option(name, text)
             elif name in ("rule", "defaults"):
                 data[name] = text
@@ -175,7 +175,7 @@ def as_json(
             elif name in known:
                 data[name] = scalar_text(known[name], text)
             else:
-                allowed = sorted([*known, *FORMS[form], "rule", "defaults"])
+                allowed = sorted([*known, *options_of(form), "rule", "defaults"])
                 raise Faulty([Fault("unknown_field", "no such parameter here", allowed)])
         except Faulty as error:
             faults += [fault.under(name) for fault in error.faults]
@@ -200,6 +200,11 @@ FORMS: Mapping[str, tuple[str, ...]] = {
 }
 
 
+def options_of(form: str) -> tuple[str, ...]:
+    """Return the options that a form of answer takes; a page or a picture takes the units alone."""
+    return FORMS.get(form, ("units",))
+
+
 def _option(name: str, text: str) -> str:
     allowed = SHAPING[name]
     if allowed is not None and text not in allowed:
@@ -214,10 +219,9 @@ def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     faults: list[Fault] = []
     for name, text in parameters:
         try:
-            if name not in FORMS[form]:
-                raise Faulty(
-                    [Fault("unknown_field", "no such parameter here", sorted(FORMS[form]))]
-                )
+            if name not in options_of(form):
+                allowed = sorted(options_of(form))
+                raise Faulty([Fault("unknown_field", "no such parameter here", allowed)])
             if name in options:
                 raise Faulty([Fault("given_twice", "this parameter is given twice")])
             options[name] = _option(name, text)

@@ -58,8 +58,19 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [float(2.0 * one / unit.factor) for one in u]
+        found["uncertainties"] = [None if v is None else float(2.0 * v / unit.factor) for v in u]
     return found
+
+
+def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
+    """Return u by path as a tree: by name, and under a section, list or record by what it holds."""
+    tree: dict[Any, Any] = {}
+    for path, u in moved.items():
+        branch = tree
+        for key in path[:-1]:
+            branch = branch.setdefault(key, {})
+        branch[path[-1]] = u
+    return tree
 
 
 def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any]:
@@ -78,23 +89,26 @@ def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any
 
 
 def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
-    """Return a field's value as JSON."""
+    """Return a field's value as JSON; ``u`` is its doubt, of an input with parts by part."""
     if isinstance(value, Quantified):
-        return any_quantity(value, system, u)
-    if isinstance(field, (SectionField, RecordsField)):
-        return _records(field, value, system)
+        return any_quantity(value, system, u["value"] if isinstance(u, dict) else u)
+    if isinstance(field, SectionField):
+        return members(field.record, value, value, system, u or {})
+    if isinstance(field, RecordsField):
+        by_place = u or {}
+        return [
+            members(field.record, one, one, system, by_place.get(place, {}))
+            for place, one in enumerate(value)
+        ]
+    if isinstance(field, ResultField) and field.record is not None:
+        return [members(field.record, row, inputs, system, {}) for row in value]
     kind, digits = kind_and_digits(field, inputs)
     if kind is None:
         return _plain(field, value)
     if isinstance(value, tuple):
-        return listed(value, kind, digits, system, u)
+        each = [u.get(place) for place in range(len(value))] if isinstance(u, dict) else u
+        return listed(value, kind, digits, system, each)
     return quantity(value, kind, digits, system, u)
-
-
-def _records(field: SectionField | RecordsField, value: Any, system: str) -> Any:
-    if isinstance(field, SectionField):
-        return members(field.record, value, value, system, {})
-    return [members(field.record, item, item, system, {}) for item in value]
 
 
 def _plain(field: Field, value: Any) -> Any:
@@ -148,6 +162,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
     return {
         "check": found.check.name,
         "words": found.check.words,
+        "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),
         "limit": {
@@ -195,7 +210,9 @@ def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
     return {
         "calculation": calculation.name,
         "formulas": calculation.formulas,
-        "inputs": members(calculation.inputs, found.inputs, found.inputs, system, found.u),
+        "inputs": members(
+            calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
+        ),
         "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],

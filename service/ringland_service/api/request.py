@@ -10,13 +10,14 @@ from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.schemas import load, schema, understand, understand_some
 from ringland_service.core.declare import Declared, Way, asked
 from ringland_service.core.errors import CoreError
+from ringland_service.core.fields import kind_of
 from ringland_service.core.verdicts import DEFAULT_RULE
 from ringland_service.engine.question import (
     Measuring,
     Path,
     Question,
     Stated,
-    quantity_fields,
+    field_at,
 )
 
 
@@ -100,7 +101,6 @@ def public_names(calculation: Declared) -> dict[str, str]:
 
 def check_instruments(calculation: Declared, question: Question) -> None:
     """Raise ``Faulty`` where a reading's instrument is unknown or reads another kind."""
-    kinds = {path: field.type.kind for path, field in quantity_fields(calculation.inputs)}
     known = question.measuring.instruments
     faults = []
     for path, stated in question.doubts.items():
@@ -112,8 +112,10 @@ def check_instruments(calculation: Declared, question: Question) -> None:
             faults.append(
                 _on(path, calculation, Fault("unknown_instrument", detail, sorted(known), 422))
             )
-        elif instrument.reads and instrument.reads != kinds[path].name:
-            detail = f"{stated.instrument!r} reads {instrument.reads}, not {kinds[path].name}"
+            continue
+        kind = kind_of(field_at(calculation.inputs, path))
+        if instrument.reads and kind is not None and instrument.reads != kind.name:
+            detail = f"{stated.instrument!r} reads {instrument.reads}, not {kind.name}"
             faults.append(_on(path, calculation, Fault("wrong_instrument", detail, None, 422)))
     if faults:
         raise Faulty(faults)
@@ -142,7 +144,9 @@ def public_path(record: type, path: tuple[str | int, ...]) -> list[str | int]:
 
 def core_fault(calculation: Declared, error: CoreError) -> Fault:
     """Return an error of the core as a fault with its pointer."""
-    names = public_path(calculation.inputs, tuple(error.field.split(".")))
+    keys = error.field.split(".")
+    path = tuple(int(key) if key.isdecimal() else key for key in keys)
+    names = public_path(calculation.inputs, path)
     detail = error.message + (f"; {error.right}" if error.right else "")
     fault = Fault(error.code, detail, error.right or None, 422)
     for name in reversed(names):

@@ -1,5 +1,6 @@
 """A marshmallow schema per declared record, made once; and what it reads, understood."""
 
+from collections.abc import Callable
 from functools import cache, singledispatch
 from typing import Any
 
@@ -15,6 +16,9 @@ from ringland_service.core import fields as declared
 from ringland_service.core.declare import asked, defaults
 from ringland_service.core.fields import Field, SectionField
 from ringland_service.engine.question import Path, Stated
+
+# A value, and the doubts stated within it, by path.
+Understood = tuple[Any, dict[Path, Stated]]
 
 MISSING = "\0missing"
 UNKNOWN = "\0unknown"
@@ -51,7 +55,7 @@ def _(field: declared.ReadingsField, **kwargs: Any) -> ma.Field[Any]:
 
 @field_for.register
 def _(field: declared.AnyQuantityField, **kwargs: Any) -> ma.Field[Any]:
-    return quantities.AnyQuantity(**kwargs)
+    return quantities.AnyQuantity(field, **kwargs)
 
 
 @field_for.register
@@ -62,6 +66,11 @@ def _(field: declared.UnitField, **kwargs: Any) -> ma.Field[Any]:
 @field_for.register
 def _(field: declared.NumberField, **kwargs: Any) -> ma.Field[Any]:
     return fields.Number(field, **kwargs)
+
+
+@field_for.register
+def _(field: declared.NumbersField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Numbers(field, **kwargs)
 
 
 @field_for.register
@@ -198,7 +207,7 @@ def _token(token: str, known: list[str]) -> Fault:
     }.get(token, Fault("wrong_type", token))
 
 
-def understand(record: type, loaded: dict[str, Any]) -> tuple[Any, dict[Path, Stated]]:
+def understand(record: type, loaded: dict[str, Any]) -> Understood:
     """Return the record of canonical values, and the doubts stated with them, by path.
 
     Raises
@@ -224,16 +233,36 @@ def understand_some(
             if value.stated is not None:
                 doubts[(name,)] = value.stated
         else:
-            values[name], inner = _inner_record(known[name], value)
+            public = known[name].public(name)
+            values[name], inner = within(public, _inner_record, known[name], value)
             doubts |= {(name, *path): stated for path, stated in inner.items()}
     settle_kinds(record, values, doubts)
     return values, doubts
 
 
-def _inner_record(field: Field, value: Any) -> tuple[Any, dict[Path, Stated]]:
+def within(key: str | int, function: Callable[..., Understood], *args: Any) -> Understood:
+    """Call a function that understands what stands under a key; its faults point there."""
+    try:
+        return function(*args)
+    except Faulty as error:
+        raise Faulty([fault.under(key) for fault in error.faults]) from error
+
+
+def _inner_record(field: Field, value: Any) -> Understood:
     """Return the value of a field that may hold records, and the doubts within."""
     if isinstance(field, SectionField):
         return understand(field.record, value)
     if isinstance(field, declared.RecordsField):
-        return tuple(understand(field.record, item)[0] for item in value), {}
+        return _inner_records(field.record, value)
     return value, {}
+
+
+def _inner_records(record: type, items: list[Any]) -> Understood:
+    """Return the records of a list, and the doubts within them, by place and path."""
+    values: list[Any] = []
+    doubts: dict[Path, Stated] = {}
+    for place, item in enumerate(items):
+        value, inner = within(place, understand, record, item)
+        values.append(value)
+        doubts |= {(place, *path): stated for path, stated in inner.items()}
+    return tuple(values), doubts

@@ -6,8 +6,9 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
+from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation, declared
-from ringland_service.core.fields import ResultField
+from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.verdicts import WORDS
 
 STANDING_WORDS = {
@@ -38,8 +39,13 @@ def shown(value: Any, digits: int | None = None) -> str:
         return "yes" if value else "no"
     if isinstance(value, float):
         return plain(value, 4 if digits is None else digits)
+    if isinstance(value, list) and not value:
+        return "none"
+    if isinstance(value, list) and isinstance(value[0], Mapping):
+        return "; ".join(f"({i + 1}) {shown(row)}" for i, row in enumerate(value))
     if isinstance(value, list):
-        return ", ".join(shown(item) for item in value)
+        between = "; " if any("," in str(item) for item in value) else ", "
+        return between.join(shown(item, digits) for item in value)
     return str(value).replace("_", " ") if isinstance(value, str) else str(value)
 
 
@@ -94,20 +100,24 @@ def bullets(texts: Sequence[str], indent: int = 2) -> list[str]:
     return lines
 
 
-def limit_text(limit: Mapping[str, Any]) -> str:
-    """Return a limit in words, with its standing."""
+def limit_sides(limit: Mapping[str, Any]) -> str:
+    """Return what a limit allows, in words."""
     low, high = limit["low"], limit["high"]
     if low is not None and high is not None:
-        sides = f"{shown(low)} to {shown(high)}"
-    else:
-        sides = f"at least {shown(low)}" if high is None else f"at most {shown(high)}"
-    return f"limit {sides} ({STANDING_WORDS[limit['standing']]})"
+        return f"{shown(low)} to {shown(high)}"
+    return f"at least {shown(low)}" if high is None else f"at most {shown(high)}"
+
+
+def limit_text(limit: Mapping[str, Any]) -> str:
+    """Return a limit in words, with its standing."""
+    return f"limit {limit_sides(limit)} ({STANDING_WORDS[limit['standing']]})"
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
     """Return a verdict in words: value, doubt, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
-    parts = [f"{word}: {_with_doubt(verdict)}", limit_text(verdict["limit"])]
+    coverage = "" if verdict["uncertainty"] is None else " (k = 2)"
+    parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
@@ -115,14 +125,14 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     return "; ".join(parts)
 
 
-def _with_doubt(verdict: Mapping[str, Any]) -> str:
-    """Return the value judged, with its expanded uncertainty where there is one."""
+def value_text(verdict: Mapping[str, Any]) -> str:
+    """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, doubt = verdict["value"], verdict["uncertainty"]
     if doubt is None:
         return shown(value)
     if isinstance(value, Mapping):
-        return f"{shown({**value, 'uncertainty': doubt['value']})} (k = 2)"
-    return f"{shown(value)} ± {plain(doubt, 4)} (k = 2)"
+        return shown({**value, "uncertainty": doubt["value"]})
+    return f"{shown(value)} ± {plain(doubt, 4)}"
 
 
 def _probability(value: float) -> str:
@@ -134,19 +144,30 @@ def _probability(value: float) -> str:
 
 def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:
     """Return verdicts as aligned lines."""
-    return aligned([(v["words"], verdict_text(v)) for v in verdicts])
+    return aligned([(judged_on(v), verdict_text(v)) for v in verdicts])
+
+
+def judged_on(verdict: Mapping[str, Any]) -> str:
+    """Return what a verdict is on, and of which where several are judged."""
+    of = verdict.get("of")
+    return f"{verdict['words']}, {of}" if of else str(verdict["words"])
 
 
 NOT_STATED = "no_uncertainty_stated"
 
 
-def warning_lines(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
-    """Return warnings as lines; the values without a stated doubt are named in one."""
+def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
+    """Return warnings as texts; the values without a stated doubt are named in one."""
     texts = [f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] != NOT_STATED]
     bare = [words_of(w["field"]) for w in warnings if w["code"] == NOT_STATED]
     if bare:
         texts.append(f"no uncertainty was stated, so the value alone decides: {', '.join(bare)}")
-    return bullets(texts)
+    return texts
+
+
+def warning_lines(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
+    """Return warnings as lines."""
+    return bullets(warning_texts(warnings))
 
 
 def words_of(name: str) -> str:
@@ -172,9 +193,42 @@ def results(calculation: Calculation, result: Mapping[str, Any]) -> list[tuple[s
     return [(words_of(name), shown(value, digits[name])) for name, value in result.items()]
 
 
+def result_lines(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
+    """Return results as lines: aligned rows, then long lists of texts, then tables of records."""
+    tables = {name: value for name, value in result.items() if _is_table(value)}
+    lists = {name: value for name, value in result.items() if _is_long_list(value)}
+    rest = {name: v for name, v in result.items() if name not in tables and name not in lists}
+    lines = aligned(results(calculation, rest))
+    for name, texts in lists.items():
+        lines += ["", f"  {words_of(name).upper()}", *bullets(texts)]
+    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
+    for name, rows in tables.items():
+        record = getattr(fields[name], "record", None)
+        known = {f.public(n): f for n, f in declared(record).items()} if record else {}
+        cells = [{words_of(n): cell(v, known.get(n)) for n, v in row.items()} for row in rows]
+        lines += ["", f"  {words_of(name).upper()}", *table(cells, WIDTH)]
+    return lines
+
+
+def _is_long_list(value: Any) -> bool:
+    texts = isinstance(value, list) and all(isinstance(one, str) for one in value)
+    return texts and sum(map(len, value)) > WIDTH
+
+
+def _is_table(value: Any) -> bool:
+    return isinstance(value, list) and bool(value) and isinstance(value[0], Mapping)
+
+
+def cell(value: Any, field: Field | None) -> str:
+    """Return a member of a record as text; a text of one's own stays as it was written."""
+    if isinstance(value, str) and getattr(field, "choices", None) is None:
+        return value
+    return shown(value, getattr(field, "digits", None))
+
+
 def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:
     """Return the answer of one calculation as text."""
-    lines = block(calculation.title, aligned(results(calculation, found["result"])))
+    lines = block(calculation.title, result_lines(calculation, found["result"]))
     lines += block("Verdicts", verdict_lines(found["verdicts"]))
     lines += block("How it was worked out", _trace(found.get("trace", ())))
     lines += block("Warnings", warning_lines(found["warnings"]))

@@ -29,11 +29,11 @@ TAKEN = {"ask", "batch", "calculations", "caller", "close", "embedded", "many", 
 
 
 def calculations(document: Schema) -> dict[str, Schema]:
-    """Return the POST operation of each calculation, by name."""
+    """Return the POST operation of each calculation, by name; batches and suffixes aside."""
     found = {}
     for path, operations in document["paths"].items():
         name = path.removeprefix("/v1/")
-        if name != path and "/" not in name and "post" in operations:
+        if name != path and not {"/", "."} & set(name) and "post" in operations:
             found[name] = operations["post"]
     return found
 

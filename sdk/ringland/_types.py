@@ -74,8 +74,8 @@ class Readings:
         Of each reading (k = 2), in the same unit.
     instrument : str or None
     digits : int or None
-    uncertainties : tuple of float or None
-        In an answer: of each value (k = 2).
+    uncertainties : tuple of float or None, or None
+        In an answer: of each value (k = 2), None where one is missing.
     """
 
     values: tuple[float | None, ...]
@@ -83,7 +83,7 @@ class Readings:
     uncertainty: float | None = None
     instrument: str | None = None
     digits: int | None = None
-    uncertainties: tuple[float, ...] | None = None
+    uncertainties: tuple[float | None, ...] | None = None
 
 
 QuantityLike: TypeAlias = str | tuple[float, str] | Quantity | Mapping[str, object]

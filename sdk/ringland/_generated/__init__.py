@@ -8,22 +8,42 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from ringland._caller import Caller
     from ringland._generated.air_pressure import AirPressure
+    from ringland._generated.bore_order import BoreOrder
+    from ringland._generated.bore_survey import BoreSurvey
+    from ringland._generated.clean_up import CleanUp
     from ringland._generated.compression_level import CompressionLevel
     from ringland._generated.compression_ratio import CompressionRatio
     from ringland._generated.compression_test import CompressionTest
     from ringland._generated.convert import Convert
     from ringland._generated.cranking_pressure import CrankingPressure
+    from ringland._generated.crosshatch import Crosshatch
+    from ringland._generated.cylinder_decision import CylinderDecision
     from ringland._generated.cylinder_spread import CylinderSpread
     from ringland._generated.displacement import Displacement
     from ringland._generated.dynamic_ratio import DynamicRatio
+    from ringland._generated.estimate import Estimate
+    from ringland._generated.fastener_order import FastenerOrder
     from ringland._generated.gauge_hose_loss import GaugeHoseLoss
+    from ringland._generated.hot_clearance import HotClearance
     from ringland._generated.job_card import JobCard
     from ringland._generated.length_at_20c import LengthAt20c
+    from ringland._generated.liner_wall import LinerWall
+    from ringland._generated.order_card import OrderCard
+    from ringland._generated.order_card_check import OrderCardCheck
     from ringland._generated.overbore_ratio import OverboreRatio
+    from ringland._generated.oversize_choice import OversizeChoice
+    from ringland._generated.pin_fits import PinFits
     from ringland._generated.piston_clearance import PistonClearance
     from ringland._generated.port_timing import PortTiming
+    from ringland._generated.premix import Premix
     from ringland._generated.pressure_build_up import PressureBuildUp
+    from ringland._generated.ring_clocking import RingClocking
     from ringland._generated.ring_gap import RingGap
+    from ringland._generated.ring_side_clearance import RingSideClearance
+    from ringland._generated.rod_play import RodPlay
+    from ringland._generated.run_in import RunIn
+    from ringland._generated.sleeve_fit import SleeveFit
+    from ringland._generated.torque_steps import TorqueSteps
     from ringland._generated.verdict import Verdict
     from ringland._generated.wet_gain import WetGain
 
@@ -44,8 +64,28 @@ CLASSES = {
     "overbore_ratio": "OverboreRatio",
     "dynamic_ratio": "DynamicRatio",
     "port_timing": "PortTiming",
+    "bore_survey": "BoreSurvey",
     "piston_clearance": "PistonClearance",
+    "hot_clearance": "HotClearance",
     "ring_gap": "RingGap",
+    "ring_side_clearance": "RingSideClearance",
+    "pin_fits": "PinFits",
+    "rod_play": "RodPlay",
+    "clean_up": "CleanUp",
+    "oversize_choice": "OversizeChoice",
+    "liner_wall": "LinerWall",
+    "bore_order": "BoreOrder",
+    "crosshatch": "Crosshatch",
+    "sleeve_fit": "SleeveFit",
+    "cylinder_decision": "CylinderDecision",
+    "order_card": "OrderCard",
+    "order_card_check": "OrderCardCheck",
+    "torque_steps": "TorqueSteps",
+    "fastener_order": "FastenerOrder",
+    "ring_clocking": "RingClocking",
+    "premix": "Premix",
+    "run_in": "RunIn",
+    "estimate": "Estimate",
     "job_card": "JobCard",
 }
 
@@ -169,6 +209,13 @@ class Calculations:
         return PortTiming(self.caller)
 
     @property
+    def bore_survey(self) -> "BoreSurvey":
+        """Bore survey."""
+        from ringland._generated.bore_survey import BoreSurvey
+
+        return BoreSurvey(self.caller)
+
+    @property
     def piston_clearance(self) -> "PistonClearance":
         """Piston clearance."""
         from ringland._generated.piston_clearance import PistonClearance
@@ -176,11 +223,144 @@ class Calculations:
         return PistonClearance(self.caller)
 
     @property
+    def hot_clearance(self) -> "HotClearance":
+        """Running clearance, for comparison only."""
+        from ringland._generated.hot_clearance import HotClearance
+
+        return HotClearance(self.caller)
+
+    @property
     def ring_gap(self) -> "RingGap":
         """Ring end gap."""
         from ringland._generated.ring_gap import RingGap
 
         return RingGap(self.caller)
+
+    @property
+    def ring_side_clearance(self) -> "RingSideClearance":
+        """Side and back clearance of rings."""
+        from ringland._generated.ring_side_clearance import RingSideClearance
+
+        return RingSideClearance(self.caller)
+
+    @property
+    def pin_fits(self) -> "PinFits":
+        """Piston-pin fits."""
+        from ringland._generated.pin_fits import PinFits
+
+        return PinFits(self.caller)
+
+    @property
+    def rod_play(self) -> "RodPlay":
+        """Rod and crank play."""
+        from ringland._generated.rod_play import RodPlay
+
+        return RodPlay(self.caller)
+
+    @property
+    def clean_up(self) -> "CleanUp":
+        """Clean-up diameter."""
+        from ringland._generated.clean_up import CleanUp
+
+        return CleanUp(self.caller)
+
+    @property
+    def oversize_choice(self) -> "OversizeChoice":
+        """Smallest oversize that cleans up."""
+        from ringland._generated.oversize_choice import OversizeChoice
+
+        return OversizeChoice(self.caller)
+
+    @property
+    def liner_wall(self) -> "LinerWall":
+        """Remaining liner wall."""
+        from ringland._generated.liner_wall import LinerWall
+
+        return LinerWall(self.caller)
+
+    @property
+    def bore_order(self) -> "BoreOrder":
+        """Sizes for the machinist, and the work returned."""
+        from ringland._generated.bore_order import BoreOrder
+
+        return BoreOrder(self.caller)
+
+    @property
+    def crosshatch(self) -> "Crosshatch":
+        """Crosshatch angle."""
+        from ringland._generated.crosshatch import Crosshatch
+
+        return Crosshatch(self.caller)
+
+    @property
+    def sleeve_fit(self) -> "SleeveFit":
+        """Sleeve interference and heating."""
+        from ringland._generated.sleeve_fit import SleeveFit
+
+        return SleeveFit(self.caller)
+
+    @property
+    def cylinder_decision(self) -> "CylinderDecision":
+        """Decision for the cylinder."""
+        from ringland._generated.cylinder_decision import CylinderDecision
+
+        return CylinderDecision(self.caller)
+
+    @property
+    def order_card(self) -> "OrderCard":
+        """Order card to the machinist."""
+        from ringland._generated.order_card import OrderCard
+
+        return OrderCard(self.caller)
+
+    @property
+    def order_card_check(self) -> "OrderCardCheck":
+        """Check of a written order card."""
+        from ringland._generated.order_card_check import OrderCardCheck
+
+        return OrderCardCheck(self.caller)
+
+    @property
+    def torque_steps(self) -> "TorqueSteps":
+        """Torque steps."""
+        from ringland._generated.torque_steps import TorqueSteps
+
+        return TorqueSteps(self.caller)
+
+    @property
+    def fastener_order(self) -> "FastenerOrder":
+        """Order of fasteners."""
+        from ringland._generated.fastener_order import FastenerOrder
+
+        return FastenerOrder(self.caller)
+
+    @property
+    def ring_clocking(self) -> "RingClocking":
+        """Ring clocking."""
+        from ringland._generated.ring_clocking import RingClocking
+
+        return RingClocking(self.caller)
+
+    @property
+    def premix(self) -> "Premix":
+        """Fuel and oil premix."""
+        from ringland._generated.premix import Premix
+
+        return Premix(self.caller)
+
+    @property
+    def run_in(self) -> "RunIn":
+        """Running in."""
+        from ringland._generated.run_in import RunIn
+
+        return RunIn(self.caller)
+
+    @property
+    def estimate(self) -> "Estimate":
+        """Parts list and estimate."""
+        from ringland._generated.estimate import Estimate
+
+        return Estimate(self.caller)
 
     @property
     def job_card(self) -> "JobCard":

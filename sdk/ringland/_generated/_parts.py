@@ -133,6 +133,8 @@ class Verdict:
     ----------
     check : str
     words : str
+    of : str | None
+        of which, where several are judged
     value : Quantity | float
     uncertainty : Quantity | float | None
     limit : Limit
@@ -147,6 +149,7 @@ class Verdict:
 
     check: str
     words: str
+    of: str | None
     value: Quantity | float
     uncertainty: Quantity | float | None
     limit: Limit

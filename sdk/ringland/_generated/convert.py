@@ -66,6 +66,7 @@ class Convert(Calculation[ConvertResult]):
             "pressure_gauge",
             "pressure_absolute",
             "pressure_difference",
+            "stress",
             "torque",
             "force",
             "temperature",
@@ -99,10 +100,10 @@ class Convert(Calculation[ConvertResult]):
             kind of quantity, where the units leave it open (degC as a difference, say) (length:
             length; altitude: altitude; area: area; volume: volume; liquid: liquid; fuel: fuel;
             pressure_gauge: pressure gauge; pressure_absolute: pressure absolute;
-            pressure_difference: pressure difference; torque: torque; force: force; temperature:
-            temperature; temperature_difference: temperature difference; mass: mass; spring_rate:
-            spring rate; rotation: rotation; velocity: velocity; angle: angle; expansion: expansion;
-            voltage: voltage; percent: percent)
+            pressure_difference: pressure difference; stress: stress; torque: torque; force: force;
+            temperature: temperature; temperature_difference: temperature difference; mass: mass;
+            spring_rate: spring rate; rotation: rotation; velocity: velocity; angle: angle;
+            expansion: expansion; voltage: voltage; percent: percent)
         air_pressure : QuantityLike, optional
             air pressure on the spot, between gauge and absolute pressure
         rule : Rule, optional

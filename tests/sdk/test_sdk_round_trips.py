@@ -24,7 +24,7 @@ EXAMPLES = {
         "example"
     ]
     for path, operations in DOCUMENT["paths"].items()
-    if "post" in operations and not path.endswith("/batch")
+    if "post" in operations and not path.endswith(("/batch", ".html", ".svg"))
 }
 
 

@@ -73,6 +73,26 @@ def test_rod_keeps_its_length_at_the_opening(
     assert hypot(across, along) == pytest.approx(rod, rel=1e-12)
 
 
+def test_travel_for_a_duration_by_hand() -> None:
+    # Open for 180°: the crank at 90°, 29 + 110 - sqrt(110² - 29²) = 139 - 106.108435.
+    assert ports.travel_for_duration_mm(58.0, 110.0, 180.0) == pytest.approx(32.891565, rel=2e-8)
+    assert ports.travel_for_duration_mm(60.0, 50.0, 180.0) == pytest.approx(40.0, rel=1e-14)
+
+
+def test_travel_for_a_duration_against_the_table() -> None:
+    # Source: crank_slider.csv, sympy 30-digit evaluation.
+    for row in rows("crank_slider.csv"):
+        found = ports.travel_for_duration_mm(60.0, 110.0, 360.0 - 2 * float(row["deg"]))
+        assert found == pytest.approx(float(row["x_sympy_mm"]), abs=6e-10)
+
+
+@given(number(15, 150), number(1.0, 3.0), number(30, 330))
+def test_duration_there_and_back(stroke: float, rod_share: float, duration: float) -> None:
+    travel = ports.travel_for_duration_mm(stroke, stroke * rod_share, duration)
+    opening = ports.port_opening_deg(stroke, stroke * rod_share, travel)
+    assert ports.port_duration_deg(opening) == pytest.approx(duration, abs=1e-9)
+
+
 @given(number(0.05, 0.9), number(0.001, 0.09))
 def test_lower_port_opens_later_and_less(share: float, more: float) -> None:
     upper = ports.port_opening_deg(58.0, 110.0, 58 * share)

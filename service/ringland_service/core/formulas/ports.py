@@ -98,6 +98,35 @@ def port_duration_deg(opening_deg: Number) -> Number:
     return 360.0 - 2 * opening_deg
 
 
+def travel_for_duration_mm(stroke_mm: Number, rod_mm: Number, duration_deg: Number) -> Number:
+    """Piston travel at which a port must open to stay open for so long.
+
+    Parameters
+    ----------
+    stroke_mm : float or array
+        Stroke [mm].
+    rod_mm : float or array
+        Connecting rod, centre to centre [mm].
+    duration_deg : float or array
+        Duration wanted, even about bottom dead centre [deg].
+
+    Returns
+    -------
+    float or array
+        Travel from top dead centre to the top edge of the port [mm].
+
+    Raises
+    ------
+    Contradiction
+        When the rod is not longer than half the stroke.
+
+    References
+    ----------
+    `port_duration_deg` solved for the opening angle, and `crank.travel_mm` there.
+    """
+    return crank.travel_mm(stroke_mm, rod_mm, 180.0 - duration_deg / 2)
+
+
 def blowdown_deg(exhaust_opening_deg: Number, transfer_opening_deg: Number) -> Number:
     """Crank angle from exhaust opening to transfer opening.
 

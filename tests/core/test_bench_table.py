@@ -1,4 +1,4 @@
-"""Rows of the table of bench uncertainty that have no calculation yet, combined by `verdict`.
+"""Rows of the table of bench uncertainty, combined by `verdict`.
 
 Source of the figures: the trade brief's table of bench uncertainty, 6 digits (common practice, no
 source); the combination is that of JCGM 100:2008, 5.1 (from memory).

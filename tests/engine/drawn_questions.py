@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from ringland_service.core.declare import Calculation, asked, defaults
 from ringland_service.core.fields import (
     ChoiceField,
+    ChoicesField,
     CountField,
     Field,
     FlagField,
@@ -26,7 +27,7 @@ FINE, CLOSE, LOOSE = 2e-4, 0.02, 0.2
 
 def columns_of(calculation: Calculation) -> dict[str, Field]:
     """Return the fields that can be columns of a batch: no sections, no lists."""
-    whole = (ReadingsField, NumbersField, RecordsField, SectionField)
+    whole = (ReadingsField, NumbersField, ChoicesField, RecordsField, SectionField)
     return {n: f for n, f in asked(calculation.inputs).items() if not isinstance(f, whole)}
 
 

@@ -34,6 +34,17 @@ SPARE: dict[str, Any] = {
     "wet": {"value": 960.0, "unit": "kPa"},
     "stroke_readings": {"values": [500.0, 760.0, 860.0, 880.0], "unit": "kPa"},
     "expected": {"value": 1010.0, "unit": "kPa"},
+    "guide_along": {"values": [4.532, 4.514, 4.527], "unit": "mm"},
+    "stem_heights": {"values": [4.468, 4.472, 4.477], "unit": "mm"},
+    "shims_at_hand": {"values": [2.398, 2.451, 2.476, 2.502], "unit": "mm"},
+    "use_shims_taken_out": True,
+    "valves": [
+        {
+            "name": "intake",
+            "old_shim": {"value": 2.65, "unit": "mm"},
+            "measured_lash": {"value": 0.06, "unit": "mm"},
+        }
+    ],
     "weather_report": {"value": 101.3, "unit": "kPa"},
 }
 

@@ -136,6 +136,13 @@ class ChoiceField(Field):
 
 
 @dataclass(frozen=True, kw_only=True)
+class ChoicesField(Field):
+    """Some of a closed list of tokens, none of them twice; the list may be empty."""
+
+    choices: Mapping[str, str]
+
+
+@dataclass(frozen=True, kw_only=True)
 class TextField(Field):
     """Free text that is carried along, never interpreted."""
 

@@ -14,6 +14,7 @@ from ringland_service.core.fields import (
     FILLED_BY_THE_ENGINE,
     AnyQuantityField,
     ChoiceField,
+    ChoicesField,
     CountField,
     Field,
     FindingsField,
@@ -63,7 +64,7 @@ def readings(
     *,
     least: int,
     most: int,
-    example: tuple[float, ...],
+    example: tuple[float, ...] | None,
     gaps: bool = False,
     default: Any = REQUIRED,
 ) -> Any:
@@ -111,7 +112,7 @@ def numbers(
     high: float,
     least: int,
     most: int,
-    example: tuple[float, ...],
+    example: tuple[float, ...] | None,
     default: Any = REQUIRED,
 ) -> Any:
     """Declare a list of bare numbers."""
@@ -129,9 +130,22 @@ def flag(words: str, *, default: Any = REQUIRED, example: bool = True) -> Any:
     return _declare(FlagField(words=words, example=example), default)
 
 
-def choice(words: str, choices: Mapping[str, str], *, example: str, default: Any = REQUIRED) -> Any:
+def choice(
+    words: str, choices: Mapping[str, str], *, example: str | None, default: Any = REQUIRED
+) -> Any:
     """Declare one of a closed list of tokens."""
     return _declare(ChoiceField(words=words, choices=choices, example=example), default)
+
+
+def some_of(
+    words: str,
+    choices: Mapping[str, str],
+    *,
+    example: tuple[str, ...],
+    default: Any = REQUIRED,
+) -> Any:
+    """Declare some of a closed list of tokens."""
+    return _declare(ChoicesField(words=words, choices=choices, example=example), default)
 
 
 def text(words: str, *, example: str, longest: int = 400, default: Any = REQUIRED) -> Any:
@@ -148,7 +162,10 @@ def records(
     example: tuple[Any, ...] | None = None,
     default: Any = REQUIRED,
 ) -> Any:
-    """Declare a list of records; without an example of its own, one record of its examples."""
+    """Declare a list of records; without an example of its own, one record of its examples.
+
+    An empty example is none at all.
+    """
     field = RecordsField(words=words, record=record, least=least, most=most, example=example)
     return _declare(field, default)
 
@@ -203,7 +220,8 @@ def optional(name: str, words: str, *taken: Taken, unsaid: tuple[str, ...] = ())
     for other, names in taken:
         for pair in names:
             here, there = (pair, pair) if isinstance(pair, str) else pair
-            changed = {"example": None} if here in unsaid else {}
+            none = () if isinstance(declared(other)[there], RecordsField) else None
+            changed = {"example": none} if here in unsaid else {}
             fields.append((here, Any, same(other, there, **changed)))
     namespace = {"__doc__": words}
     return dataclasses.make_dataclass(name, fields, namespace=namespace, frozen=True, kw_only=True)
@@ -228,6 +246,7 @@ def result(words: str, **about: Any) -> Any:
         count,
         flag,
         choice,
+        some_of,
         text,
         records,
         section,

@@ -240,5 +240,5 @@ CALCULATION = Calculation(
             "leak-down rose: rings, valves or gasket did not settle; find out before the next step",
         ),
     ),
-    cautions=("first_start", "break_in"),
+    cautions=("first_start", "break_in", "road_test"),
 )

@@ -146,5 +146,5 @@ CALCULATION = Calculation(
     ),
     rules=notices.RULES,
     notices=notices.NOTICES,
-    cautions=("measuring",),
+    cautions=("measuring", "circlips"),
 )

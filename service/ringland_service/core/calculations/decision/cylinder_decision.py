@@ -38,5 +38,5 @@ CALCULATION = Composite(
     inputs=Inputs,
     steps=STEPS,
     derive=survey_readings,
-    cautions=("measuring", "boring_and_honing", "records"),
+    cautions=("measuring", "boring_and_honing", "records", "chemical_smear_removal"),
 )

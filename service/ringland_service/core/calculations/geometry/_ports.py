@@ -12,6 +12,9 @@ from ringland_service.core.verdicts import beyond
 
 LEAST_OPENING_MM = 0.5
 HIGHEST_GEOMETRIC_RATIO = 15.0
+# What base gaskets give, and the step that they come in (common practice, no source).
+MOST_GASKET_CHANGE_MM = 1.0
+GASKET_STEP_MM = 0.1
 
 
 @dataclass(frozen=True)
@@ -118,6 +121,12 @@ RULES = (
         "a transfer port top further below the deck than the exhaust port top",
     ),
     Rule(
+        ("transfer_duration_wanted_deg",),
+        lambda i: i.transfer_port_top_below_deck_mm is None,
+        "a transfer duration can be reached only from the transfer ports as they are",
+        "give transfer_port_top_below_deck",
+    ),
+    Rule(
         ("thinner_base_gasket_by_mm",),
         _no_room_after,
         "a base gasket thinner by that much leaves no volume above the piston",
@@ -139,6 +148,27 @@ def _proud(inputs: Any, _: Any) -> Any:
     return False if thinner_mm is None else edge_mm(inputs, thinner_mm) < 0.0
 
 
+def _out_of_reach(name: str) -> Notice:
+    def when(_: Any, outputs: Any) -> Any:
+        thinner_mm = getattr(outputs, name)
+        return False if thinner_mm is None else abs(thinner_mm) > MOST_GASKET_CHANGE_MM
+
+    return Notice(
+        "gasket_out_of_reach",
+        name,
+        when,
+        "more than 1 mm is beyond what base gaskets give (common practice, no source): the port "
+        "or the cylinder's base would have to be worked",
+    )
+
+
+def _unlike_wishes(_: Any, outputs: Any) -> Any:
+    exhaust_mm, transfer_mm = outputs.exhaust_thinner_by_mm, outputs.transfer_thinner_by_mm
+    if exhaust_mm is None or transfer_mm is None:
+        return False
+    return abs(exhaust_mm - transfer_mm) > GASKET_STEP_MM
+
+
 def _high(name: str) -> Notice:
     def when(_: Any, outputs: Any) -> Any:
         ratio = getattr(outputs, name)
@@ -155,6 +185,15 @@ def _high(name: str) -> Notice:
 NOTICES = (
     _high("geometric_ratio"),
     _high("geometric_ratio_after"),
+    _out_of_reach("exhaust_thinner_by_mm"),
+    _out_of_reach("transfer_thinner_by_mm"),
+    Notice(
+        "one_gasket_moves_both",
+        "transfer_thinner_by_mm",
+        _unlike_wishes,
+        "exhaust and transfer durations ask for base gaskets that differ by more than 0.1 mm: one "
+        "gasket moves both",
+    ),
     Notice(
         "thinner_base_gasket",
         "thinner_base_gasket_by_mm",

@@ -2,22 +2,14 @@
 
 import dataclasses
 
-from ringland_service.core import kinds, lengths, quantities
+from ringland_service.core import geometry_quantities as sizes
+from ringland_service.core import lengths, quantities
 from ringland_service.core.calculations.geometry import _ports
+from ringland_service.core.calculations.geometry._port_results import Outputs
 from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
-from ringland_service.core.declare import Calculation, quantity, record, result
+from ringland_service.core.declare import Calculation, quantity, record
 from ringland_service.core.formulas import ports
 from ringland_service.core.numbers import Number
-
-BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
-GEOMETRY = "solid geometry"
-
-
-def _angle_at(travel: str) -> str:
-    """Return the formula of the crank angle at a travel, by the law of cosines."""
-    reach = f"(rod_mm + stroke_mm / 2 - {travel})"
-    return f"acosd(({reach}**2 + (stroke_mm / 2)**2 - rod_mm**2) / (stroke_mm * {reach}))"
 
 
 @record
@@ -53,139 +45,15 @@ class Inputs:
         "new base gasket thinner by; negative for a thicker one",
         default=None,
     )
-
-
-@record
-class Outputs:
-    """Openings, durations and ratios, now and with the other base gasket."""
-
-    exhaust_travel_mm: Number = result(
-        "piston travel from top dead centre to the exhaust port",
-        kind=kinds.LENGTH,
-        digits=2,
-        formula="exhaust_port_top_below_deck_mm - piston_edge_below_deck_at_tdc_mm",
-        source=GEOMETRY,
-    )
-    exhaust_opens_deg: Number = result(
-        "exhaust opens after top dead centre, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula=_angle_at("exhaust_travel_mm"),
-        source=BLAIR,
-    )
-    exhaust_duration_deg: Number = result(
-        "exhaust port open, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula="360 - 2 * exhaust_opens_deg",
-        source=BLAIR,
-    )
-    transfer_travel_mm: Number | None = result(
-        "piston travel from top dead centre to the transfer ports",
-        kind=kinds.LENGTH,
-        digits=2,
-        formula="transfer_port_top_below_deck_mm - piston_edge_below_deck_at_tdc_mm",
-        source=GEOMETRY,
+    exhaust_duration_wanted_deg: Number | None = quantity(
+        sizes.PORT_DURATION,
+        "exhaust port open as wanted, crank degrees: asks for the base gasket that gives it",
         default=None,
     )
-    transfer_opens_deg: Number | None = result(
-        "transfer ports open after top dead centre, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula=_angle_at("transfer_travel_mm"),
-        source=BLAIR,
-        default=None,
-    )
-    transfer_duration_deg: Number | None = result(
-        "transfer ports open, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula="360 - 2 * transfer_opens_deg",
-        source=BLAIR,
-        default=None,
-    )
-    blowdown_deg: Number | None = result(
-        "blowdown: exhaust opening to transfer opening, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula="transfer_opens_deg - exhaust_opens_deg",
-        source=BLAIR,
-        default=None,
-    )
-    trapped_volume_cc: Number | None = result(
-        "volume swept once the exhaust port is shut",
-        kind=kinds.VOLUME,
-        digits=2,
-        formula="pi/4 * bore_mm**2 * exhaust_travel_mm / 1000",
-        source=GEOMETRY,
-        default=None,
-    )
-    trapped_ratio: Number | None = result(
-        "trapped compression ratio: from the shutting of the exhaust port",
-        digits=2,
-        formula="(trapped_volume_cc + clearance_cc) / clearance_cc",
-        source=BLAIR,
-        default=None,
-    )
-    geometric_ratio: Number | None = result(
-        "geometric compression ratio: from bottom dead centre",
-        digits=2,
-        formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
-        source=RATIO,
-        default=None,
-    )
-    exhaust_duration_after_deg: Number | None = result(
-        "exhaust port open with the other base gasket, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula=f"360 - 2 * {_angle_at('(exhaust_travel_mm + thinner_base_gasket_by_mm)')}",
-        source=BLAIR,
-        default=None,
-    )
-    transfer_duration_after_deg: Number | None = result(
-        "transfer ports open with the other base gasket, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula=f"360 - 2 * {_angle_at('(transfer_travel_mm + thinner_base_gasket_by_mm)')}",
-        source=BLAIR,
-        default=None,
-    )
-    blowdown_after_deg: Number | None = result(
-        "blowdown with the other base gasket, crank degrees",
-        kind=kinds.ANGLE,
-        digits=1,
-        formula="(exhaust_duration_after_deg - transfer_duration_after_deg) / 2",
-        source=BLAIR,
-        default=None,
-    )
-    trapped_volume_after_cc: Number | None = result(
-        "volume swept once the exhaust port is shut, with the other base gasket",
-        kind=kinds.VOLUME,
-        digits=2,
-        formula="trapped_volume_cc + pi/4 * bore_mm**2 * thinner_base_gasket_by_mm / 1000",
-        source=GEOMETRY,
-        default=None,
-    )
-    clearance_after_cc: Number | None = result(
-        "clearance volume with the other base gasket",
-        kind=kinds.VOLUME,
-        digits=2,
-        formula="clearance_cc - pi/4 * bore_mm**2 * thinner_base_gasket_by_mm / 1000",
-        source=GEOMETRY,
-        default=None,
-    )
-    trapped_ratio_after: Number | None = result(
-        "trapped compression ratio with the other base gasket",
-        digits=2,
-        formula="(trapped_volume_after_cc + clearance_after_cc) / clearance_after_cc",
-        source=BLAIR,
-        default=None,
-    )
-    geometric_ratio_after: Number | None = result(
-        "geometric compression ratio with the other base gasket",
-        digits=2,
-        formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_after_cc) / clearance_after_cc",
-        source=RATIO,
+    transfer_duration_wanted_deg: Number | None = quantity(
+        sizes.PORT_DURATION,
+        "transfer ports open as wanted, crank degrees: asks for the base gasket that gives it",
+        example=143.0,
         default=None,
     )
 
@@ -211,9 +79,27 @@ def compute(inputs: Inputs) -> Outputs:
             transfer_duration_deg=transfer.duration_deg,
             blowdown_deg=ports.blowdown_deg(exhaust.opens_deg, transfer.opens_deg),
         )
+    found = dataclasses.replace(
+        found,
+        exhaust_thinner_by_mm=_thinner_mm(
+            inputs, inputs.exhaust_duration_wanted_deg, found.exhaust_travel_mm
+        ),
+        transfer_thinner_by_mm=_thinner_mm(
+            inputs, inputs.transfer_duration_wanted_deg, found.transfer_travel_mm
+        ),
+    )
     if inputs.thinner_base_gasket_by_mm is None:
         return found
     return _with_gasket(inputs, found, inputs.thinner_base_gasket_by_mm)
+
+
+def _thinner_mm(
+    inputs: Inputs, wanted_deg: Number | None, travel_mm: Number | None
+) -> Number | None:
+    """Return how much thinner a base gasket gives a duration, or None where it is not asked."""
+    if wanted_deg is None or travel_mm is None:
+        return None
+    return ports.travel_for_duration_mm(inputs.stroke_mm, inputs.rod_mm, wanted_deg) - travel_mm
 
 
 def _with_gasket(inputs: Inputs, found: Outputs, thinner_mm: Number) -> Outputs:
@@ -244,7 +130,8 @@ CALCULATION = Calculation(
     stage="geometry",
     title="Port timing and trapped ratio",
     summary="Port timing of a two-stroke from port heights, its trapped and its geometric "
-    "compression ratio, and what another base gasket does to them.",
+    "compression ratio, what another base gasket does to them, and which base gasket a wanted "
+    "duration asks for. Take the heights at the port: a crown slopes, and its edge is rounded.",
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,

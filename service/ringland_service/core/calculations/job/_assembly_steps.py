@@ -33,6 +33,10 @@ def _ratio_after(known: Known) -> bool:
     return four_stroke(known) and "overbore_ratio.clearance_after_cc" in known
 
 
+def _at_altitude(known: Known) -> bool:
+    return "cranking_pressure_after.mid_kpa" in known and known.get("altitude_m", 0.0) > 0.0
+
+
 ROD = Step(
     part="rod_play",
     calculation=rod_play.CALCULATION,
@@ -61,11 +65,37 @@ ENGINE_AFTER = (
         purpose="the reading that the mended engine should give at this altitude",
         title="Expected cranking pressure after the work",
         sources={
-            "ratio": ("dynamic_ratio_after.dynamic_ratio", "port_timing.trapped_ratio_after"),
+            "ratio": (
+                "dynamic_ratio_after.dynamic_ratio",
+                "port_timing.trapped_ratio_after",
+                "squish.trapped_ratio_after",
+            ),
             "bore_mm": (*NEW_BORE, "bore_mm"),
             "clearance_cc": ("overbore_ratio.clearance_after_cc", "port_timing.clearance_after_cc"),
         },
-        when=begun("dynamic_ratio_after.dynamic_ratio", "port_timing.trapped_ratio_after"),
+        when=begun(
+            "dynamic_ratio_after.dynamic_ratio",
+            "port_timing.trapped_ratio_after",
+            "squish.trapped_ratio_after",
+        ),
+    ),
+    Step(
+        part="cranking_pressure_after_at_sea_level",
+        calculation=cranking_pressure.CALCULATION,
+        purpose="the reading that the mended engine should give down at sea level",
+        title="Expected cranking pressure after the work, at sea level",
+        sources={
+            "altitude_m": (),
+            "air_pressure_kpa_abs": (),
+            "ratio": (
+                "dynamic_ratio_after.dynamic_ratio",
+                "port_timing.trapped_ratio_after",
+                "squish.trapped_ratio_after",
+            ),
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc", "port_timing.clearance_after_cc"),
+        },
+        when=_at_altitude,
     ),
     Step(
         part="hot_clearance",

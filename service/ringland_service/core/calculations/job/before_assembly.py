@@ -110,5 +110,5 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    cautions=("records",),
+    cautions=("records", "cleaning", "burnt_seals", "circlips"),
 )

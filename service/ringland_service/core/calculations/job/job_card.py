@@ -6,7 +6,11 @@ from typing import Any
 from ringland_service.core.calculations.decision import _cylinder_steps as cylinder
 from ringland_service.core.calculations.engine_tests import _compression_steps as compression
 from ringland_service.core.calculations.job import _assembly_steps as assembly
+from ringland_service.core.calculations.job import _head_sections as head
+from ringland_service.core.calculations.job import _head_steps as head_steps
 from ringland_service.core.calculations.job import _sections as sections
+from ringland_service.core.calculations.job import _test_sections as tests
+from ringland_service.core.calculations.job import _test_steps as test_steps
 from ringland_service.core.calculations.job import _work_sections as work
 from ringland_service.core.declare import Composite, record, section
 
@@ -19,11 +23,21 @@ class Inputs:
     engine: Any = section(sections.Engine, "the engine as built, and as measured")
     place: Any = section(sections.Place, "where the engine was tested")
     compression: Any = section(sections.Compression, "the compression test")
+    leak_down: Any = section(tests.LeakDown, "the leak-down test")
+    crankcase: Any = section(tests.Crankcase, "the test of a two-stroke's crankcase")
+    oil: Any = section(tests.Oil, "oil that the engine used")
+    signs: Any = section(tests.Signs, "what was seen, heard or found")
     cylinder: Any = section(sections.Cylinder, "the cylinder on the bench")
     piston: Any = section(sections.Piston, "the piston on the bench, and its pin")
     rings: Any = section(sections.Rings, "the rings, new and old")
     plan: Any = section(sections.Plan, "what is meant to be done, and what is on the shelf")
     order: Any = section(work.Order, "what the order to the machinist states besides")
+    squish: Any = section(head.Squish, "squish clearance, and base gaskets at hand")
+    head_face: Any = section(head.HeadFace, "the head's face, and the ratio wanted")
+    valve: Any = section(head.Valve, "the worst valve: guide, seat and sink")
+    spring: Any = section(head.Spring, "one valve spring")
+    lash: Any = section(head.Lash, "valve lash")
+    cam: Any = section(head.Cam, "cam lobes, cam timing, valves to piston")
     bottom: Any = section(work.Bottom, "the rod and the crank below")
     hone: Any = section(work.Hone, "the machinist's hone")
     sleeve: Any = section(work.Sleeve, "a new sleeve")
@@ -51,12 +65,16 @@ CALCULATION = Composite(
         compression.RATIO,
         *compression.EXPECTATION,
         *compression.GRADING,
+        *test_steps.TESTS,
+        test_steps.DIAGNOSIS,
+        head_steps.SQUISH,
         *cylinder.STEPS,
         assembly.ROD,
+        *head_steps.HEAD,
         *assembly.ENGINE_AFTER,
         *assembly.AFTER_DECISION,
         *assembly.ASSEMBLY,
     ),
     derive=_derived,
-    cautions=("records",),
+    cautions=("records", "lifting"),
 )

@@ -1,0 +1,89 @@
+"""What a diagnosis refuses, and what it warns of."""
+
+from typing import Any
+
+from ringland_service.core import condition
+from ringland_service.core.calculations.engine_tests._next_test import BY_ID
+from ringland_service.core.choices import SIDE_VALVE
+from ringland_service.core.declare import Notice, Rule
+from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.suspects import COMPLAINTS
+
+KICK_BACK = BY_ID["kick_back"].words
+
+
+def _wet_at_the_valves(i: Any, o: Any) -> bool:
+    wet = {"E20", "E21", "E22", "E23"}
+    return i.valve_gear == SIDE_VALVE and any(row.evidence in wet for row in o.at_hand)
+
+
+def _not_counted(i: Any, _: Any) -> bool:
+    return i.leak_pct is not None and i.leak_grade is None and i.leak_gradeable is None
+
+
+def _decompressor_unknown(i: Any, _: Any) -> bool:
+    return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
+
+
+def _of_another_engine(i: Any) -> bool:
+    complaint = COMPLAINTS[i.complaint_kind]
+    gear = i.valve_gear in (None, UNKNOWN, complaint.valve_gear)
+    return (complaint.cycle not in ("", i.cycle)) or bool(complaint.valve_gear and not gear)
+
+
+RULES = (
+    Rule(
+        ("decompressor", "decompressor_state"),
+        lambda i: condition.decompressor_contradicts(i.decompressor, i.decompressor_state),
+        "a decompressor of this kind cannot be in that state",
+        "automatic: held off or active; manual: not used; no decompressor: none",
+    ),
+    Rule(
+        ("valve_gear", "cycle"),
+        lambda i: condition.valve_gear_contradicts(i.cycle, i.valve_gear),
+        "engines of this cycle do not have this valve gear",
+        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
+    ),
+    Rule(
+        ("complaint_kind",),
+        _of_another_engine,
+        "this complaint is of another kind of engine",
+        "a complaint that an engine of this cycle and valve gear can have",
+    ),
+)
+
+NOTICES = (
+    Notice(
+        "decompressor_unknown",
+        "decompressor",
+        _decompressor_unknown,
+        "whether a decompressor let pressure off is not known: a sound cylinder then reads low; "
+        "find out before anything is judged",
+    ),
+    Notice(
+        "oil_reaches_side_valves",
+        "valve_gear",
+        _wet_at_the_valves,
+        "beside the cylinder the valves lie where the oil of the wet test runs: a gain may be "
+        "theirs; leak-down with listening says more",
+    ),
+    Notice(
+        "leak_down_not_counted",
+        "leak_pct",
+        _not_counted,
+        "a leak-down per cent counts only where it can be graded: give leak_gradeable (yes with a "
+        "restrictor of 0.9 to 1.1 mm and a supply of 550 to 700 kPa)",
+    ),
+    Notice(
+        "strong_evidence_contradicts",
+        "contradictory",
+        lambda _, o: o.contradictory is not None,
+        "strong evidence speaks both for and against one suspect: look again at both",
+    ),
+    Notice(
+        "timing_and_key_outside",
+        "next_test",
+        lambda _, o: o.next_test == KICK_BACK,
+        "kicking back at a good level: flywheel key and ignition timing lie outside these suspects",
+    ),
+)

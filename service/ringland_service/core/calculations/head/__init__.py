@@ -1,0 +1,1 @@
+"""Valves, guides, seats, springs and lash; the head face and the cam."""

@@ -1,0 +1,117 @@
+"""Which shim goes under which valve: the one whose lash is nearest the aim, within the range.
+
+Shims at hand are pieces: each goes under one valve. As many valves as can be are brought into
+range, and among such ways the one with the least sum of distances from the aims is taken. Of two
+shims that miss the aim by the same (to 1e-6 mm) the thinner, which leaves more lash, is taken.
+"""
+
+from collections.abc import Collection, Sequence
+from typing import Any
+
+from ringland_service.core.assignment import least_total_cost
+from ringland_service.core.calculations.head._shim_jobs import (
+    Job,
+    jobs,
+    made_to_step,
+    pieces,
+)
+from ringland_service.core.formulas import lash
+from ringland_service.core.verdicts import at_most
+
+NO_SHIM = -1
+SAME_MM = 1e-6
+# Without a shim, and outside the range: dearer than all distances together.
+WITHOUT, NEVER = 1e3, 1e6
+# What a looser lash is cheaper by; far below a difference that counts, far above rounding.
+LOOSER = 1e-7
+
+CHOSEN, RUNNER_UP, FITS, TAKEN = "chosen", "runner_up", "fits", "taken"
+TOO_THICK, TOO_THIN = "too_thick", "too_thin"
+OUTCOMES: dict[str, str] = {
+    CHOSEN: "chosen: within the range and nearest the aim",
+    RUNNER_UP: "runner-up: within the range, next nearest the aim",
+    FITS: "within the range, further from the aim",
+    TAKEN: "within the range, but goes under another valve",
+    TOO_THICK: "falls out: too thick, the lash would be under the range",
+    TOO_THIN: "falls out: too thin, the lash would be over the range",
+}
+
+
+def lash_with_mm(job: Job, shim_mm: float) -> float:
+    """Return the lash that a shim gives a valve."""
+    return float(lash.lash_with_shim_mm(job.old_mm, job.lash_mm, shim_mm, job.movement))
+
+
+def in_range(job: Job, lash_mm: float) -> bool:
+    """Return whether a lash is within the valve's range, ends included."""
+    return bool(at_most(job.low_mm, lash_mm) and at_most(lash_mm, job.high_mm))
+
+
+def _cost(job: Job, shim_mm: float) -> float:
+    gives = lash_with_mm(job, shim_mm)
+    if not in_range(job, gives):
+        return NEVER
+    return round(abs(gives - job.aim_mm) / SAME_MM) * SAME_MM - LOOSER * gives
+
+
+def picks(i: Any) -> tuple[tuple[int, int], ...]:
+    """Return for each valve the places of its shim and of the runner-up among the pieces.
+
+    ``NO_SHIM`` stands for none.
+    """
+    asked, offered = jobs(i), pieces(i)
+    if not asked or not offered:
+        return tuple((NO_SHIM, NO_SHIM) for _ in asked)
+    costs = [[_cost(job, shim) for shim in offered] for job in asked]
+    if made_to_step(i):
+        chosen = [_cheapest(row, ()) for row in costs]
+        return tuple(
+            (place, _next(row, offered, place, ()))
+            for row, place in zip(costs, chosen, strict=True)
+        )
+    chosen = _shared_out(costs)
+    return tuple(
+        (place, _next(row, offered, place, [c for c in chosen if c != NO_SHIM]))
+        for row, place in zip(costs, chosen, strict=True)
+    )
+
+
+def _shared_out(costs: Sequence[Sequence[float]]) -> list[int]:
+    count = len(costs[0])
+    with_none = [[*row, *[WITHOUT] * len(costs)] for row in costs]
+    return [place if place < count else NO_SHIM for place in least_total_cost(with_none)]
+
+
+def _cheapest(row: Sequence[float], left_out: Collection[int]) -> int:
+    open_ = [place for place, cost in enumerate(row) if cost < NEVER and place not in left_out]
+    return min(open_, key=lambda place: row[place], default=NO_SHIM)
+
+
+def _next(
+    row: Sequence[float], offered: Sequence[float], chosen: int, taken: Collection[int]
+) -> int:
+    """Return the next best place, of another thickness than the chosen one."""
+    if chosen == NO_SHIM:
+        return NO_SHIM
+    alike = [p for p, shim in enumerate(offered) if abs(shim - offered[chosen]) <= SAME_MM]
+    return _cheapest(row, {*alike, *taken})
+
+
+def outcome(job: Job, shim_mm: float, place: int, pick: tuple[int, int], taken: set[int]) -> str:
+    """Return what becomes of a shim for one valve."""
+    if place == pick[0]:
+        return CHOSEN
+    if place == pick[1]:
+        return RUNNER_UP
+    gives = lash_with_mm(job, shim_mm)
+    if in_range(job, gives):
+        return TAKEN if place in taken else FITS
+    return TOO_THICK if gives < job.low_mm else TOO_THIN
+
+
+def nearest_outside(job: Job, offered: Sequence[float]) -> tuple[float | None, float | None]:
+    """Return the thickest shim that is too thin, and the thinnest that is too thick."""
+    outside = [shim for shim in offered if not in_range(job, lash_with_mm(job, shim))]
+    thin = [shim for shim in outside if lash_with_mm(job, shim) > job.high_mm]
+    thick = [shim for shim in outside if lash_with_mm(job, shim) < job.low_mm]
+    return max(thin, default=None), min(thick, default=None)

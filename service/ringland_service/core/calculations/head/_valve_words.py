@@ -1,0 +1,3 @@
+"""The vocabulary of valves."""
+
+VALVE: dict[str, str] = {"intake": "intake valve", "exhaust": "exhaust valve"}

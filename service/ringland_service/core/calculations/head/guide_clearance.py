@@ -1,0 +1,222 @@
+"""C31: clearance of a valve stem in its guide, by two diameters and by rocking."""
+
+from collections.abc import Iterable
+from functools import reduce
+
+from ringland_service.core import kinds
+from ringland_service.core import valve_quantities as sizes
+from ringland_service.core.calculations.cylinder._fit_words import FIT
+from ringland_service.core.calculations.head import _guide_checks as judged
+from ringland_service.core.calculations.head._valve_words import VALVE
+from ringland_service.core.declare import Calculation, choice, quantity, readings, record, result
+from ringland_service.core.formulas import valves
+from ringland_service.core.formulas._elementary import at_least, at_most, magnitude
+from ringland_service.core.numbers import Number
+
+DIFFERENCE = "difference of two diameters"
+READ = "as read"
+HEIGHTS = "from the combustion side to the spring's"
+Readings = tuple[float, ...]
+
+
+@record
+class Inputs:
+    """What gauge, micrometer and dial indicator read on one valve and its guide, both clean."""
+
+    valve: str = choice("which valve", VALVE, example="intake")
+    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    guide_bore_mm: Number | None = quantity(
+        sizes.GUIDE, "largest bore of the guide: 3 heights on 2 axes", default=None
+    )
+    guide_along_mm: Readings | None = readings(
+        sizes.GUIDE,
+        f"bore of the guide on the axis that rocker or cam pushes along, {HEIGHTS}",
+        least=3,
+        most=5,
+        example=None,
+        default=None,
+    )
+    guide_across_mm: Readings | None = readings(
+        sizes.GUIDE,
+        "bore of the guide across that axis, at the same heights",
+        least=3,
+        most=5,
+        example=None,
+        default=None,
+    )
+    stem_mm: Number | None = quantity(
+        sizes.STEM, "smallest diameter of the stem within the guide: 3 heights", default=None
+    )
+    stem_heights_mm: Readings | None = readings(
+        sizes.STEM,
+        f"diameter of the stem within the guide, {HEIGHTS}",
+        least=2,
+        most=6,
+        example=None,
+        default=None,
+    )
+    rock_total_indicated_mm: Number | None = quantity(
+        sizes.ROCK,
+        "whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat",
+        default=None,
+    )
+    guide_length_mm: Number | None = quantity(
+        sizes.GUIDE_LENGTH, "length of the guide", default=None
+    )
+    indicator_distance_beyond_guide_mm: Number | None = quantity(
+        sizes.BEYOND_GUIDE, "where the indicator touches, beyond the end of the guide", default=None
+    )
+
+
+@record
+class Outputs:
+    """Clearances are diametral."""
+
+    guide_largest_mm: Number | None = result(
+        "largest bore of the guide",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="largest of the readings, or the one given",
+        source=READ,
+        extreme=True,
+        default=None,
+    )
+    guide_bell_mouth_mm: Number | None = result(
+        "bell mouth: larger end of the guide less the smallest bore between its ends",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="on either axis the larger end less the smallest bore between; the larger of both",
+        source=DIFFERENCE,
+        extreme=True,
+        default=None,
+    )
+    guide_out_of_round_mm: Number | None = result(
+        "out-of-round of the guide: largest difference of its two axes at one height",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="at each height the difference of both axes, without sign; the largest",
+        source=DIFFERENCE,
+        extreme=True,
+        default=None,
+    )
+    stem_smallest_mm: Number | None = result(
+        "smallest diameter of the stem",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="smallest of the readings, or the one given",
+        source=READ,
+        extreme=True,
+        default=None,
+    )
+    stem_taper_mm: Number | None = result(
+        "taper or wear of the stem: largest less smallest diameter",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="largest less smallest of the readings",
+        source=DIFFERENCE,
+        extreme=True,
+        default=None,
+    )
+    clearance_direct_mm: Number | None = result(
+        "clearance by two diameters",
+        kind=kinds.LENGTH,
+        digits=3,
+        formula="guide_largest_mm - stem_smallest_mm",
+        source=DIFFERENCE,
+        default=None,
+    )
+    clearance_from_rock_mm: Number | None = result(
+        "clearance that the rock implies in a guide of one bore all along",
+        kind=kinds.LENGTH,
+        digits=3,
+        formula="rock_total_indicated_mm * guide_length_mm"
+        " / (guide_length_mm + 2 * indicator_distance_beyond_guide_mm)",
+        source="similar triangles",
+        default=None,
+    )
+
+
+def compute(inputs: Inputs) -> Outputs:
+    """Take the stem from the guide, and the clearance from the rock."""
+    i = inputs
+    guide = i.guide_bore_mm if i.guide_along_mm is None else _largest(_all_guide(i))
+    stem = i.stem_mm if i.stem_heights_mm is None else _smallest(i.stem_heights_mm)
+    both = None if guide is None or stem is None else valves.guide_clearance_mm(guide, stem)
+    return Outputs(
+        guide_largest_mm=guide,
+        guide_bell_mouth_mm=_bell_mouth_mm(i),
+        guide_out_of_round_mm=_out_of_round_mm(i),
+        stem_smallest_mm=stem,
+        stem_taper_mm=_taper_mm(i.stem_heights_mm),
+        clearance_direct_mm=both,
+        clearance_from_rock_mm=_from_rock_mm(i),
+    )
+
+
+def _largest(values: Iterable[Number]) -> Number:
+    return reduce(at_least, values)
+
+
+def _smallest(values: Iterable[Number]) -> Number:
+    return reduce(at_most, values)
+
+
+def _axes(i: Inputs) -> list[Readings]:
+    return [axis for axis in (i.guide_along_mm, i.guide_across_mm) if axis is not None]
+
+
+def _all_guide(i: Inputs) -> Readings:
+    return tuple(bore for axis in _axes(i) for bore in axis)
+
+
+def _bell_mouth_mm(i: Inputs) -> Number | None:
+    axes = _axes(i)
+    if not axes:
+        return None
+    mouths = (_largest((a[0], a[-1])) - _smallest(a[1:-1]) for a in axes)
+    return _largest(mouths)
+
+
+def _out_of_round_mm(i: Inputs) -> Number | None:
+    if i.guide_along_mm is None or i.guide_across_mm is None:
+        return None
+    pairs = zip(i.guide_along_mm, i.guide_across_mm, strict=False)
+    return _largest(magnitude(along - across) for along, across in pairs)
+
+
+def _taper_mm(stem: Readings | None) -> Number | None:
+    return None if stem is None else _largest(stem) - _smallest(stem)
+
+
+def _from_rock_mm(i: Inputs) -> Number | None:
+    rock, beyond = i.rock_total_indicated_mm, i.indicator_distance_beyond_guide_mm
+    if rock is None or beyond is None or i.guide_length_mm is None:
+        return None
+    return valves.clearance_from_rock_mm(rock, i.guide_length_mm, beyond)
+
+
+CALCULATION = Calculation(
+    name="guide-clearance",
+    number="C31",
+    stage="head",
+    title="Valve stem to guide clearance",
+    summary="Clearance of a valve stem in its guide, from two diameters and from rocking the "
+    "valve. Guides wear bell-mouthed, so that rocking reads more; a bent stem looks like a worn "
+    "guide: roll the stem before you condemn the guide.",
+    inputs=Inputs,
+    outputs=Outputs,
+    compute=compute,
+    one_of=(
+        (
+            ("guide_bore_mm", "stem_mm"),
+            ("guide_along_mm", "stem_mm"),
+            ("guide_bore_mm", "stem_heights_mm"),
+            ("guide_along_mm", "stem_heights_mm"),
+            ("rock_total_indicated_mm",),
+        ),
+    ),
+    checks=judged.CHECKS,
+    rules=judged.RULES,
+    notices=judged.NOTICES,
+    cautions=("measuring", "valve_springs", "exhaust_valves"),
+)

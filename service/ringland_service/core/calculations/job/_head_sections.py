@@ -1,0 +1,145 @@
+"""The sections of a job that tell of squish, ratio, head and valves.
+
+Each field is declared where its calculation is, and only taken over here, always optional. The
+valve told of is the worst one; each other valve is a question of its own.
+"""
+
+from ringland_service.core.calculations.geometry import squish, wanted_ratio
+from ringland_service.core.calculations.head import (
+    cam_check,
+    flatness,
+    guide_clearance,
+    lash_screw,
+    lash_shim,
+    valve_seat,
+    valve_sink,
+    valve_spring,
+)
+from ringland_service.core.declare import asked, optional
+
+SPRING, CAM = valve_spring.CALCULATION.inputs, cam_check.CALCULATION.inputs
+
+Squish = optional(
+    "Squish",
+    "Squish clearance, and the base gaskets at hand.",
+    (
+        squish.CALCULATION.inputs,
+        (
+            "solder_at_pin_axis_mm",
+            "solder_wire_mm",
+            "head_step_mm",
+            "squish_doubt_mm",
+            "bowl_dia_mm",
+            "base_gasket_fitted_mm",
+            "base_gaskets_mm",
+            "squish_wanted_mm",
+        ),
+    ),
+    unsaid=("head_step_mm",),
+)
+HeadFace = optional(
+    "HeadFace",
+    "The head's face, and the ratio wanted.",
+    (
+        flatness.CALCULATION.inputs,
+        (
+            "straightedge_gaps_mm",
+            "face_length_mm",
+            "rocks",
+            "skim_allowance_mm",
+            "skim_done_mm",
+            "chamber_area_at_face_mm2",
+            "gasket_kind",
+            "roughness_mm",
+        ),
+    ),
+    (wanted_ratio.CALCULATION.inputs, ("wanted_ratio",)),
+)
+Valve = optional(
+    "Valve",
+    "The worst valve: guide, seat, sink and spring.",
+    (
+        guide_clearance.CALCULATION.inputs,
+        (
+            ("which_valve", "valve"),
+            ("valve_fit", "fit"),
+            "guide_bore_mm",
+            "guide_along_mm",
+            "guide_across_mm",
+            "stem_mm",
+            "stem_heights_mm",
+            "rock_total_indicated_mm",
+            "guide_length_mm",
+            "indicator_distance_beyond_guide_mm",
+        ),
+    ),
+    (
+        valve_seat.CALCULATION.inputs,
+        (
+            "contact_outer_dia_mm",
+            "contact_inner_dia_mm",
+            ("cut_seat_angle_deg", "seat_angle_deg"),
+            "valve_head_dia_mm",
+            "face_width_mm",
+            "rim_thickness_mm",
+            "seat_runout_tir_mm",
+            "top_cutter_deg",
+            "bottom_cutter_deg",
+            "feed_mm",
+            "wanted_outer_dia_mm",
+            "wanted_width_mm",
+        ),
+    ),
+    (
+        valve_sink.CALCULATION.inputs,
+        (
+            "sink_mm",
+            "earlier_sink_mm",
+            "adjuster",
+            "lash_before_mm",
+            "ratio_lash_per_stem_rise",
+            "thinnest_shim_mm",
+            "spring_rate_n_per_mm",
+            "seat_load_nominal_n",
+            "valves_cut",
+        ),
+    ),
+)
+Spring = optional("Spring", "One valve spring.", (SPRING, tuple(asked(SPRING))))
+Lash = optional(
+    "Lash",
+    "Valve lash: shims at hand, or the screw.",
+    (
+        lash_shim.CALCULATION.inputs,
+        (
+            "old_shim_mm",
+            "measured_lash_mm",
+            "old_shim_mark_mm",
+            "last_lash_mm",
+            "valves",
+            "lash_low_mm",
+            "lash_high_mm",
+            "target_lash_mm",
+            "gear",
+            "stem_movement_per_lash",
+            "shims_at_hand_mm",
+            "use_shims_taken_out",
+            "shim_step_mm",
+            "shim_least_mm",
+            "shim_most_mm",
+        ),
+    ),
+    (
+        lash_screw.CALCULATION.inputs,
+        (
+            "lash_measured_mm",
+            "lash_wanted_mm",
+            "screw_pitch_mm",
+            "screw_at",
+            "rocker_ratio",
+            "pad_worn_hollow",
+        ),
+    ),
+    unsaid=("valves", "shims_at_hand_mm", "use_shims_taken_out"),
+)
+Cam = optional("Cam", "Cam lobes, cam timing, valves to piston.", (CAM, tuple(asked(CAM))))

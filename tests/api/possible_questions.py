@@ -25,6 +25,8 @@ from possible_engines import (
     taken,
     top_end,
 )
+from possible_geometry import GEOMETRY
+from possible_leaks import LEAKS
 
 
 def air_pressure(draw: Draw) -> Values:
@@ -162,7 +164,10 @@ def port_timing(draw: Draw) -> Values:
     engine = bottom_end(draw)
     values = taken(engine, "stroke_mm", "rod_mm") | ports(draw, engine["stroke_mm"])
     charge = taken(engine, "bore_mm", "clearance_cc") if draw(st.booleans()) else {}
-    return values | charge | some(draw, {"thinner_base_gasket_by_mm": draw(real(-0.3, 0.1))})
+    wanted = {"exhaust_duration_wanted_deg": draw(real(120.0, 210.0))}
+    wanted |= {"transfer_duration_wanted_deg": draw(real(80.0, 150.0))}
+    thinner = {"thinner_base_gasket_by_mm": draw(real(-0.3, 0.1))}
+    return values | charge | some(draw, thinner | wanted)
 
 
 def piston_clearance(draw: Draw) -> Values:
@@ -256,6 +261,8 @@ STRATEGIES: dict[str, Callable[[Draw], Values]] = {
     "piston-clearance": piston_clearance,
     "ring-gap": ring_gap,
     "job-card": job_card,
+    **GEOMETRY,
     **CYLINDERS,
     **ASSEMBLY,
+    **LEAKS,
 }

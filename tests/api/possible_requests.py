@@ -10,6 +10,7 @@ from reference_cases import Case, cases
 from ringland_service.api.bounds import bounds
 from ringland_service.core.declare import Declared
 from ringland_service.core.fields import (
+    ChoicesField,
     Field,
     NumbersField,
     QuantityField,
@@ -24,6 +25,9 @@ from ringland_service.units import TABLE, symbols, unit
 Json = dict[str, Any]
 # Their doubt may also be stated another way (gauge error, repeat, weather): not twice.
 DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m", "expected_kpa"}
+DOUBT_ELSEWHERE |= {"supply_kpa", "cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa"}
+DOUBT_ELSEWHERE |= {"head_step_mm", "clay_intake_mm", "clay_exhaust_mm"}
+LISTS = (ReadingsField, NumbersField, ChoicesField, RecordsField, SectionField)
 PRESSURES = ("pressure_gauge", "pressure_absolute")
 CASES: dict[str, list[Case]] = {}
 for one in cases():
@@ -43,7 +47,7 @@ def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: st
         numbers = [None if v in (None, "absent") else measure.from_canonical(v) for v in value]
         return {"values": numbers, "unit": symbol}
     found: Json = {"value": measure.from_canonical(value), "unit": symbol}
-    if name not in DOUBT_ELSEWHERE and draw(st.booleans()):
+    if name not in DOUBT_ELSEWHERE and not field.exact and draw(st.booleans()):
         most = bounds(field.type, symbol).most_uncertainty
         if field.type.low > 0 or field.type.high < 0:
             most = min(most, abs(found["value"]) / 4)
@@ -121,7 +125,7 @@ def requests(draw: Draw, calculation: Declared) -> Json:
 
 def is_list(field: Field) -> bool:
     """Return whether a field takes no column: a section, or a list."""
-    return isinstance(field, (ReadingsField, NumbersField, RecordsField, SectionField))
+    return isinstance(field, LISTS)
 
 
 def text_of(value: Any) -> str:

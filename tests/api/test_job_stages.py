@@ -46,6 +46,9 @@ MORE: dict[str, Any] = {
     "place.air_pressure": {"value": 96.0, "unit": "kPa"},
     "place.altitude": {"value": 300, "unit": "m"},
     "cylinder.damage": "none",
+    "signs.evidence": ["E20"],
+    "signs.complaint_kind": "hard_start_weak",
+    "leak_down.heard_at": "intake",
 }
 
 
@@ -119,8 +122,11 @@ def test_no_stage_loses_a_part_and_each_finds_more(name: str) -> None:
 
 def test_what_the_pump_says_at_each_stage() -> None:
     complaint, tests, measured, ordered, assembled = map(asked, STAGES["orchard_pump"])
-    assert parts(complaint) == set()
+    assert parts(complaint) == {"diagnosis"}
+    assert complaint["result"]["diagnosis"]["headline"] == "nothing_tested"
+    assert complaint["result"]["diagnosis"]["first_tests"][0] == "dry and wet compression"
     assert {"compression_level", "wet_gain", "compression_ratio"} <= parts(tests)
+    assert tests["result"]["diagnosis"]["first"] == "RB"
     assert tests["result"]["wet_gain"]["gain"]["value"] == pytest.approx(43.9024, rel=2e-5)
     assert measured["result"]["cylinder_decision"]["decision"] == "not_settled"
     assert ordered["result"]["cylinder_decision"]["decision"] == "overbore"

@@ -58,6 +58,18 @@ def test_curl(code: str, answer: str, server: str) -> None:
     assert done.stdout.replace("\r\n", "\n").strip() == answer.strip()
 
 
+def test_the_page_of_a_job(server: str) -> None:
+    if shutil.which("curl") is None:
+        pytest.skip("needs curl (Debian package curl)")
+    (code,) = [code for name, _, code in BLOCKS if name == "bash" and "job-card.html" in code]
+    command = shlex.split(code.replace("\\\n", " ").replace(ADDRESS, server))
+    done = subprocess.run(command, capture_output=True, text=True, check=True, timeout=60, cwd=ROOT)
+    assert done.stdout.startswith("<!doctype html>")
+    assert (
+        "Bore to an oversize piston" in done.stdout or "bore to an oversize piston" in done.stdout
+    )
+
+
 @pytest.mark.parametrize(("code", "answer"), answered("python"), ids=["client"])
 def test_python(code: str, answer: str) -> None:
     out = io.StringIO()

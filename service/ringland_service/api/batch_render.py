@@ -56,6 +56,9 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
         if values is None or not isinstance(field, ResultField):
             continue
         public = field.public(name)
+        if field.record is not None:
+            shown[public] = {"values": [_rows(field.record, v, system) for v in values]}
+            continue
         shown[public] = result_column(values, field, system)
         if name in found.u and field.kind is not None:
             doubts = [_expanded(u) for u in found.u[name]]
@@ -64,10 +67,13 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
     return shown
 
 
+def _rows(record: type, rows: Any, system: str) -> list[dict[str, Any]] | None:
+    """Return a table in one entry of a column as JSON, as a single answer has it."""
+    return None if rows is None else [members(record, row, None, system, {}) for row in rows]
+
+
 def result_column(values: list[Any], field: ResultField, system: str) -> dict[str, Any]:
     """Return one result column; of quantities of any kind, with a unit a row where they differ."""
-    if field.record is not None:
-        return {"values": [_rows(v, field.record, system) for v in values]}
     first = next((v for v in values if isinstance(v, Quantified)), None)
     if first is None:
         return column(values, field.kind, field.digits, system)
@@ -79,11 +85,6 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
     alike = all(v is None or v.unit == first.unit for v in values)
     unit = {"unit": first.unit.symbol} if alike else {"units": symbols}
     return {"values": numbers, **unit, "digits": 6}
-
-
-def _rows(rows: tuple[Any, ...] | None, record: type, system: str) -> list[Any] | None:
-    """Return one entry of a column of tables."""
-    return None if rows is None else [members(record, row, row, system, {}) for row in rows]
 
 
 def _digits(value: Quantified) -> int:

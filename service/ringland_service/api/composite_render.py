@@ -94,9 +94,13 @@ def taken(found: CompositeAnswer) -> list[dict[str, str]]:
 
 
 def _source(found: CompositeAnswer, path: Path) -> list[str | int]:
-    """Return the public path of a field, or of a part's result."""
+    """Return the public path of a field, or of a part's result.
+
+    A section may bear the name of a part; their fields never bear one name.
+    """
     part, name = str(path[0]), str(path[-1])
-    if part not in found.parts:
+    answered = found.parts.get(part)
+    outputs = declared(answered.calculation.outputs) if answered else {}
+    if name not in outputs:
         return public_path(found.calculation.inputs, path)
-    outputs = declared(found.parts[part].calculation.outputs)
     return [part, outputs[name].public(name)]

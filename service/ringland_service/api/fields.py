@@ -90,6 +90,33 @@ class Choice(fields.Field[str]):
         return value
 
 
+class Choices(fields.Field[tuple[str, ...]]):
+    """Some tokens of a closed list, none of them twice."""
+
+    def __init__(self, tokens: tuple[str, ...], **kwargs: Any) -> None:
+        super().__init__(**kwargs)
+        self.tokens = tokens
+        self.one = Choice(tokens)
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> tuple[str, ...]:
+        if not isinstance(value, list):
+            detail = f'not a list: {show(value)}; write ["{self.tokens[0]}"]'
+            raise fail(Fault("wrong_type", detail, [self.tokens[0]]))
+        if len(value) > len(self.tokens):
+            detail = f"{len(value)} entries, of {len(self.tokens)} that there are"
+            raise fail(Fault("wrong_count", detail, {"most": len(self.tokens)}, 422))
+        found = tuple(nested(i, self._token, token) for i, token in enumerate(value))
+        twice = sorted({token for token in found if found.count(token) > 1})
+        if twice:
+            raise fail(Fault("given_twice", f"given twice: {', '.join(twice)}", "each once"))
+        return found
+
+    def _token(self, token: Any) -> str:
+        if token is None:
+            raise fail(Fault("null", "null is no choice: leave it out of the list"))
+        return str(self.one.deserialize(token))
+
+
 class Text(fields.Field[str]):
     """A text up to a length."""
 

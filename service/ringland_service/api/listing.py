@@ -15,6 +15,16 @@ from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.kinds import KINDS
 from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, read_table
+from ringland_service.core.suspects import (
+    COMPLAINTS,
+    EVIDENCE,
+    FIGURES,
+    FOR,
+    NEXT_TESTS,
+    SUSPECTS,
+    Evidence,
+)
+from ringland_service.core.suspects import RULES as RULES_OF_ADDITION
 from ringland_service.core.verdicts import DEFAULT_RULE, RULES
 from ringland_service.units import TABLE, symbols
 from ringland_service.vocabulary import ALIASES
@@ -95,6 +105,8 @@ def _shape(field: Field) -> dict[str, Any]:
         return {"shape": "numbers", "low": field.low, "high": field.high, **counted}
     if isinstance(field, declared.ChoiceField):
         return {"shape": "choice", "choices": dict(field.choices)}
+    if isinstance(field, declared.ChoicesField):
+        return {"shape": "choices", "choices": dict(field.choices)}
     if isinstance(field, declared.SectionField):
         return {"shape": "section", "fields": fields(field.record)}
     if isinstance(field, declared.RecordsField):
@@ -175,3 +187,30 @@ def units() -> dict[str, Any]:
 def materials() -> dict[str, Any]:
     """Return the materials with their expansion coefficients."""
     return {"materials": read_table("materials")}
+
+
+def evidence() -> dict[str, Any]:
+    """Return the tables of the diagnosis: who is suspected, by what, how much, how it adds up."""
+    return {
+        "suspects": [_filled(asdict(suspect)) for suspect in SUSPECTS.values()],
+        "evidence": [_evidence(row) for row in EVIDENCE.values()],
+        "figures": [asdict(figure) for figure in FIGURES.values()],
+        "rules": [_filled(asdict(rule)) for rule in RULES_OF_ADDITION.values()],
+        "complaints": [_filled(asdict(one)) for one in COMPLAINTS.values()],
+        "next_tests": [_filled(asdict(test)) for test in NEXT_TESTS],
+        "standings": STANDINGS,
+    }
+
+
+def _evidence(row: Evidence) -> dict[str, Any]:
+    """Return a row of evidence, every line with its weight as a word and as a signed number."""
+    found = _filled(asdict(row))
+    for line in found["lines"]:
+        sign = 1.0 if line["direction"] == FOR else -1.0
+        line["counts"] = sign * FIGURES[line["weight"]].value
+    return found
+
+
+def _filled(row: dict[str, Any]) -> dict[str, Any]:
+    """Return a row less what it does not say."""
+    return {name: value for name, value in row.items() if value not in ("", (), False)}

@@ -14,6 +14,7 @@ from ringland_service.api.openapi_parameters import (
     field_parameters,
     limit_parameters,
     shaping_parameter,
+    text_components,
 )
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared, asked
@@ -28,13 +29,16 @@ FAILURES = {
     "get": (400, 406, 422),
     "system": (400,),
 }
+ALL_FAILURES = sorted({status for statuses in FAILURES.values() for status in statuses})
 
 
 @cache
 def document() -> dict[str, Any]:
     """Return the OpenAPI document as plain data."""
     spec = APISpec("Ringland", __version__, "3.1.0", info={"description": DESCRIPTION})
-    components: Components = {}
+    components: Components = text_components()
+    for status in ALL_FAILURES:
+        spec.components.response(f"Problem{status}", _failure(status))
     for calculation in CALCULATIONS:
         for path, operations in calculation_paths(calculation, components).items():
             spec.path(path=path, operations=operations)
@@ -52,6 +56,7 @@ SYSTEM = {
     "/v1/limits": "The common-practice limits and grades, each with its standing",
     "/v1/units": "The units of each kind of quantity",
     "/v1/materials": "Materials and their expansion coefficients",
+    "/v1/evidence": "Evidence of the diagnosis, what it says of each suspect and why, the rules",
     "/version": "Version of the service and of each calculation's arithmetic",
     "/health/live": "Whether the process is alive",
     "/health/ready": "Whether the service can answer",
@@ -72,11 +77,15 @@ def _system(path: str, summary: str) -> dict[str, Any]:
 def failures(method: str) -> dict[str, Any]:
     """Return the problem responses of an operation."""
     return {
-        str(status): {
-            "description": problems.PAGES[problems.BY_STATUS[status]][0],
-            "content": {problems.MEDIA_TYPE: {"schema": ref("Problem")}},
-        }
+        str(status): {"$ref": f"#/components/responses/Problem{status}"}
         for status in FAILURES[method]
+    }
+
+
+def _failure(status: int) -> dict[str, Any]:
+    return {
+        "description": problems.PAGES[problems.BY_STATUS[status]][0],
+        "content": {problems.MEDIA_TYPE: {"schema": ref("Problem")}},
     }
 
 

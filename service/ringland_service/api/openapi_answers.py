@@ -214,6 +214,7 @@ _PLAIN: dict[type[Field], dict[str, Any]] = {
     declared.CountField: {"type": "integer"},
     declared.FlagField: {"type": "boolean"},
     declared.ChoiceField: {"type": "string"},
+    declared.ChoicesField: {"type": "array", "items": {"type": "string"}},
     declared.TextField: {"type": "string"},
     declared.UnitField: {"type": "string"},
 }

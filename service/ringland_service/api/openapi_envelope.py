@@ -141,6 +141,7 @@ def batch_request(calculation: Calculation, components: Components) -> dict[str,
             (
                 declared.ReadingsField,
                 declared.NumbersField,
+                declared.ChoicesField,
                 declared.SectionField,
                 declared.RecordsField,
             ),

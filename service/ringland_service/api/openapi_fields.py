@@ -192,6 +192,13 @@ def _(field: declared.ChoiceField, components: Components) -> dict[str, Any]:
 
 
 @schema_of.register
+def _(field: declared.ChoicesField, components: Components) -> dict[str, Any]:
+    item = {"type": "string", "enum": list(field.choices)}
+    shape = {"type": "array", "uniqueItems": True, "maxItems": len(field.choices), "items": item}
+    return _plain(field, shape)
+
+
+@schema_of.register
 def _(field: declared.TextField, components: Components) -> dict[str, Any]:
     return _plain(field, {"type": "string", "maxLength": field.longest})
 
@@ -226,10 +233,12 @@ def example_of(field: Field) -> Any:
     """Return the example of a field in JSON form; None where it has none."""
     if isinstance(field, declared.SectionField):
         return example(field.record)
+    if isinstance(field, declared.RecordsField) and field.example == ():
+        return None
     if isinstance(field, declared.RecordsField):
         return [_example_record(one) for one in field.example or ()] or [example(field.record)]
-    if isinstance(field, declared.NumbersField):
-        return list(field.example)
+    if isinstance(field, (declared.NumbersField, declared.ChoicesField)):
+        return None if field.example is None else list(field.example)
     if field.example is None:
         return None
     if isinstance(field, declared.ReadingsField):
@@ -276,7 +285,7 @@ def record(of: type, components: Components) -> dict[str, Any]:
 def _default(field: Field, value: Any) -> dict[str, Any]:
     if isinstance(field, declared.QuantityField):
         return {"default": {"value": value, "unit": field.type.kind.unit}}
-    if isinstance(field, declared.NumbersField):
+    if isinstance(field, (declared.NumbersField, declared.ChoicesField)):
         return {"default": list(value)}
     return {"default": value}
 

@@ -4,10 +4,12 @@ from typing import Any
 
 from ringland_service.api import query
 from ringland_service.api.envelope import LONGEST_SOURCE, kinds_judged
+from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.api.quantity_fields import LARGEST
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Declared, asked, defaults
 from ringland_service.core.fields import Field
+from ringland_service.core.kinds import KINDS, Kind
 from ringland_service.core.limits import STANDINGS
 from ringland_service.core.verdicts import RULES
 from ringland_service.units import every_symbol
@@ -38,11 +40,31 @@ def _pattern(pattern: str) -> dict[str, Any]:
     return {"type": "string", "maxLength": query.LONGEST, "pattern": pattern}
 
 
+ANY_TEXT = "QuantityText"
+
+
+def _quantity_text(kind: Kind) -> str:
+    return f"{pascal(kind.name)}Text"
+
+
+def _limit_text(kind: Kind) -> str:
+    return f"{pascal(kind.name)}LimitText"
+
+
+def text_components() -> Components:
+    """Return the components of quantities in their text form, by kind."""
+    found: Components = {ANY_TEXT: _pattern(query.quantity_pattern(None))}
+    for kind in KINDS.values():
+        found[_quantity_text(kind)] = _pattern(query.quantity_pattern(kind))
+        found[_limit_text(kind)] = _pattern(query.plain_pattern(kind))
+    return found
+
+
 def _text_schema(field: Field) -> dict[str, Any]:
     if isinstance(field, declared.QuantityField):
-        return _pattern(query.quantity_pattern(field.type.kind))
+        return ref(_quantity_text(field.type.kind))
     if isinstance(field, declared.AnyQuantityField):
-        return _pattern(query.quantity_pattern(None))
+        return ref(ANY_TEXT)
     if isinstance(field, (declared.NumberField, declared.CountField)):
         shape = "integer" if isinstance(field, declared.CountField) else "number"
         return {"type": shape, "minimum": field.low, "maximum": field.high}
@@ -69,7 +91,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
     for check, kind in kinds_judged(calculation).items():
         side: dict[str, Any] = {"type": "number", "minimum": -LARGEST, "maximum": LARGEST}
         if kind is not None:
-            side = _pattern(query.plain_pattern(kind))
+            side = ref(_limit_text(kind))
         for name in ("low", "high"):
             found.append(_parameter(f"limit.{check}.{name}", side, f"{name} limit of {check}"))
         standing = {"type": "string", "enum": list(STANDINGS)}

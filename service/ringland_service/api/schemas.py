@@ -89,6 +89,11 @@ def _(field: declared.ChoiceField, **kwargs: Any) -> ma.Field[Any]:
 
 
 @field_for.register
+def _(field: declared.ChoicesField, **kwargs: Any) -> ma.Field[Any]:
+    return fields.Choices(tuple(field.choices), **kwargs)
+
+
+@field_for.register
 def _(field: declared.TextField, **kwargs: Any) -> ma.Field[Any]:
     return fields.Text(field.longest, **kwargs)
 

@@ -21,6 +21,7 @@ TABLES = {
     "/v1/limits": listing.limits,
     "/v1/units": listing.units,
     "/v1/materials": listing.materials,
+    "/v1/evidence": listing.evidence,
 }
 PUBLIC = "public, max-age=3600"
 DOCS_POLICY = "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:"

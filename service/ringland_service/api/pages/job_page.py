@@ -18,6 +18,10 @@ DECISION, ORDER = "cylinder_decision", "order_card"
 SURVEY = "bore-survey"
 # What the bench works from, and so what the printed card holds besides decision and order.
 BENCH = (
+    "diagnosis",
+    "squish",
+    "lash_shim",
+    "lash_screw",
     "ring_gap",
     "torque_steps",
     "fastener_order",

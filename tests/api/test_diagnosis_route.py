@@ -1,0 +1,159 @@
+"""The diagnosis and its tables as a client sees them: JSON, text, GET, batch, bad requests."""
+
+from typing import Any
+
+import pytest
+from asking import get, post, problem, strict
+from flask.testing import FlaskClient
+
+ENGINE = {"cycle": "four_stroke", "decompressor": "none"}
+WORN = {
+    **ENGINE,
+    "cylinders": 1,
+    "evidence": ["E71", "E141"],
+    "level_ratio": 0.611644,
+    "excess_gain": {"value": 23.9706, "unit": "%"},
+    "build_up_pattern": "builds_up_but_short",
+    "leak": {"value": 35.0725, "unit": "%"},
+    "leak_gradeable": "yes",
+    "heard_at": "oil_filler_or_breather",
+    "oil_use_grade": "find_out",
+}
+
+
+def test_a_worn_engine(client: FlaskClient) -> None:
+    found = post(client, "diagnosis", WORN)
+    result = found["result"]
+    assert result["statement"] == "RB leads by 10.4"
+    assert [row["suspect"] for row in result["suspects"]][:3] == ["RB", "PS", "HG"]
+    assert result["suspects"][0]["score"] == pytest.approx(12.6, rel=1e-9)
+    assert found["inputs"]["evidence"] == ["E71", "E141"]
+    assert any("locked" in line for line in found["cautions"])
+
+
+def test_the_text_reads_for_a_technician(client: FlaskClient) -> None:
+    text = client.post("/v1/diagnosis", json=WORN, headers={"Accept": "text/plain"}).text
+    lines = [" ".join(line.split()) for line in text.splitlines()]
+    assert "statement RB leads by 10.4" in lines
+    assert "next test borescope of crown and wall, turned through the stroke" in lines
+    assert "RB 12.60 rings or bore worn, a ring stuck or broken" in lines
+    assert "RB E20 2.00 2.00 oil seals ring gaps and faces for a few strokes" in lines
+    assert "E71 told blue smoke under acceleration or steady load" in lines
+    assert max(map(len, text.splitlines())) <= 100
+
+
+def test_readings_alone_can_be_asked_by_address(client: FlaskClient) -> None:
+    asked = {**ENGINE, "level_ratio": "0.96", "leak": "7 %", "leak_gradeable": "yes"}
+    found = strict(get(client, "diagnosis", {**asked, "strokes_to_95": 3, "last_over_expected": 1}))
+    assert found["result"]["headline"] == "nothing_wrong_shown"
+
+
+def test_common_practice_switched_off(client: FlaskClient) -> None:
+    own = [{"evidence": "E71", "suspect": "RB", "weight": 2.5, "reason": "our own count"}]
+    found = post(client, "diagnosis", {**WORN, "defaults": "off", "weights": own})["result"]
+    assert found["suspects"] == [
+        {"suspect": "RB", "score": 2.5, "words": "rings or bore worn, a ring stuck or broken"}
+    ]
+    assert [line["why"] for line in found["lines"]] == ["our own count"]
+    assert found["headline"] == "ranking_only"
+    assert "next_test" not in found
+
+
+BAD: list[tuple[dict[str, Any], int, str, str]] = [
+    ({"evidence": "E10"}, 400, "#/evidence", "not a list"),
+    ({"evidence": ["E10", 3]}, 400, "#/evidence/1", "3 is not one of"),
+    ({"evidence": ["E10", None]}, 400, "#/evidence/1", "leave it out"),
+    ({"evidence": ["E52"]}, 400, "#/evidence/0", "'E52' is not one of"),
+    ({"evidence": ["E10", "E10"]}, 400, "#/evidence", "given twice: E10"),
+    ({"evidence": ["E10"] * 80}, 422, "#/evidence", "80 entries, of 72"),
+    ({}, 422, "#/evidence", "one of these is needed"),
+    ({"evidence": ["E112"]}, 422, "#/evidence", "not on a four-stroke"),
+    ({"evidence": ["E06"]}, 422, "#/evidence", "no decompressor"),
+    ({"evidence": ["E10"], "weak_weight": 1.2}, 422, "#/weak_weight", "count more than a moderate"),
+    (
+        {"evidence": ["E10"], "decompressor_state": "automatic_active"},
+        422,
+        "#/decompressor",
+        "state",
+    ),
+]
+
+
+@pytest.mark.parametrize(
+    ("more", "status", "pointer", "words"), BAD, ids=lambda value: str(value)[:40]
+)
+def test_bad_requests_say_what_is_wrong(
+    client: FlaskClient, more: dict[str, Any], status: int, pointer: str, words: str
+) -> None:
+    found = problem(client.post("/v1/diagnosis", json={**ENGINE, **more}), status)
+    (fault,) = found["errors"]
+    assert fault["pointer"] == pointer
+    assert words in fault["detail"]
+
+
+def test_columns_carry_the_tables_too(client: FlaskClient) -> None:
+    """Each entry of a table's column is what the single answer has."""
+    shared = {**ENGINE, "evidence": ["E71"]}
+    ratios = [0.6, 0.96]
+    columns = {"level_ratio": {"values": ratios}}
+    answer = client.post("/v1/diagnosis/batch", json={"shared": shared, "columns": columns})
+    assert answer.status_code == 200
+    found = strict(answer)["results"]
+    for place, ratio in enumerate(ratios):
+        single = post(client, "diagnosis", {**shared, "level_ratio": ratio})["result"]
+        for name in ("statement", "suspects", "lines", "at_hand", "left_out"):
+            assert found[name]["values"][place] == single[name]
+
+
+def test_columns_as_a_sheet(client: FlaskClient) -> None:
+    sheet = "cycle,decompressor,level_ratio,heard_at\nfour_stroke,none,0.6,exhaust\n"
+    answer = client.post("/v1/diagnosis/batch", data=sheet, content_type="text/csv")
+    head, line = answer.text.splitlines()
+    assert head.startswith("row,statement,headline,first,")
+    assert line.startswith("1,not settled: measure the lash first,measure_lash_first,VX,")
+    assert "suspect: VX; score: 3.1; words: exhaust valve" in line
+
+
+def test_a_batch_goes_a_job_a_line(client: FlaskClient) -> None:
+    lines = '{"cycle": "two_stroke", "evidence": ["E112"]}\n{"cycle": "two_stroke"}\n'
+    answer = client.post("/v1/diagnosis/batch", data=lines, content_type="application/x-ndjson")
+    assert answer.status_code == 200
+    first, second = answer.text.splitlines()
+    assert "CK leads by 4.0" in first
+    assert "one of these is needed" in second
+
+
+def test_the_table_of_evidence(client: FlaskClient) -> None:
+    table = strict(client.get("/v1/evidence"))
+    assert table.keys() == {
+        "suspects",
+        "evidence",
+        "figures",
+        "rules",
+        "complaints",
+        "next_tests",
+        "standings",
+    }
+    assert len(table["complaints"]) == 11
+    by_id = {row["id"]: row for row in table["evidence"]}
+    assert len(by_id) == 73
+    rings = {line["suspect"]: line for line in by_id["E20"]["lines"]}["RB"]
+    assert (rings["direction"], rings["weight"], rings["counts"]) == ("for", "strong", 2.0)
+    valve = {line["suspect"]: line for line in by_id["E20"]["lines"]}["VX"]
+    assert (valve["direction"], valve["counts"]) == ("against", -1.1)
+    assert by_id["E52"]["derived"] is True
+    for name in ("suspects", "evidence", "figures", "rules", "next_tests"):
+        for row in table[name]:
+            assert row["words"], row["id"]
+            assert row["standing"] == "common_practice"
+            assert row["source"] == "common practice, no source"
+    assert all(line["reason"] for row in table["evidence"] for line in row["lines"])
+
+
+def test_the_table_tells_what_a_request_may_tell(client: FlaskClient) -> None:
+    listed = {c["name"]: c for c in strict(client.get("/v1"))["calculations"]}["diagnosis"]
+    (field,) = [f for f in listed["fields"] if f["name"] == "evidence"]
+    assert field["shape"] == "choices"
+    table = strict(client.get("/v1/evidence"))["evidence"]
+    told = {row["id"]: row["words"] for row in table if not row.get("derived")}
+    assert field["choices"] == told

@@ -10,30 +10,42 @@ if TYPE_CHECKING:
     from ringland._generated.air_pressure import AirPressure
     from ringland._generated.bore_order import BoreOrder
     from ringland._generated.bore_survey import BoreSurvey
+    from ringland._generated.cam_check import CamCheck
+    from ringland._generated.charged_crank_torque import ChargedCrankTorque
     from ringland._generated.clean_up import CleanUp
     from ringland._generated.compression_level import CompressionLevel
     from ringland._generated.compression_ratio import CompressionRatio
     from ringland._generated.compression_test import CompressionTest
     from ringland._generated.convert import Convert
+    from ringland._generated.crankcase_leak import CrankcaseLeak
     from ringland._generated.cranking_pressure import CrankingPressure
     from ringland._generated.crosshatch import Crosshatch
     from ringland._generated.cylinder_decision import CylinderDecision
     from ringland._generated.cylinder_spread import CylinderSpread
+    from ringland._generated.diagnosis import Diagnosis
     from ringland._generated.displacement import Displacement
     from ringland._generated.dynamic_ratio import DynamicRatio
     from ringland._generated.estimate import Estimate
     from ringland._generated.fastener_order import FastenerOrder
+    from ringland._generated.flatness import Flatness
     from ringland._generated.gauge_hose_loss import GaugeHoseLoss
+    from ringland._generated.guide_clearance import GuideClearance
     from ringland._generated.hot_clearance import HotClearance
     from ringland._generated.job_card import JobCard
+    from ringland._generated.lash_screw import LashScrew
+    from ringland._generated.lash_shim import LashShim
+    from ringland._generated.leak_area import LeakArea
+    from ringland._generated.leak_down import LeakDown
     from ringland._generated.length_at_20c import LengthAt20c
     from ringland._generated.liner_wall import LinerWall
+    from ringland._generated.oil_use import OilUse
     from ringland._generated.order_card import OrderCard
     from ringland._generated.order_card_check import OrderCardCheck
     from ringland._generated.overbore_ratio import OverboreRatio
     from ringland._generated.oversize_choice import OversizeChoice
     from ringland._generated.pin_fits import PinFits
     from ringland._generated.piston_clearance import PistonClearance
+    from ringland._generated.piston_position import PistonPosition
     from ringland._generated.port_timing import PortTiming
     from ringland._generated.premix import Premix
     from ringland._generated.pressure_build_up import PressureBuildUp
@@ -43,8 +55,13 @@ if TYPE_CHECKING:
     from ringland._generated.rod_play import RodPlay
     from ringland._generated.run_in import RunIn
     from ringland._generated.sleeve_fit import SleeveFit
+    from ringland._generated.squish import Squish
     from ringland._generated.torque_steps import TorqueSteps
+    from ringland._generated.valve_seat import ValveSeat
+    from ringland._generated.valve_sink import ValveSink
+    from ringland._generated.valve_spring import ValveSpring
     from ringland._generated.verdict import Verdict
+    from ringland._generated.wanted_ratio import WantedRatio
     from ringland._generated.wet_gain import WetGain
 
 CLASSES = {
@@ -59,11 +76,20 @@ CLASSES = {
     "pressure_build_up": "PressureBuildUp",
     "gauge_hose_loss": "GaugeHoseLoss",
     "cranking_pressure": "CrankingPressure",
+    "leak_down": "LeakDown",
+    "leak_area": "LeakArea",
+    "charged_crank_torque": "ChargedCrankTorque",
+    "crankcase_leak": "CrankcaseLeak",
+    "oil_use": "OilUse",
+    "diagnosis": "Diagnosis",
     "displacement": "Displacement",
     "compression_ratio": "CompressionRatio",
     "overbore_ratio": "OverboreRatio",
+    "wanted_ratio": "WantedRatio",
+    "piston_position": "PistonPosition",
     "dynamic_ratio": "DynamicRatio",
     "port_timing": "PortTiming",
+    "squish": "Squish",
     "bore_survey": "BoreSurvey",
     "piston_clearance": "PistonClearance",
     "hot_clearance": "HotClearance",
@@ -71,6 +97,14 @@ CLASSES = {
     "ring_side_clearance": "RingSideClearance",
     "pin_fits": "PinFits",
     "rod_play": "RodPlay",
+    "guide_clearance": "GuideClearance",
+    "valve_seat": "ValveSeat",
+    "valve_sink": "ValveSink",
+    "valve_spring": "ValveSpring",
+    "lash_shim": "LashShim",
+    "lash_screw": "LashScrew",
+    "flatness": "Flatness",
+    "cam_check": "CamCheck",
     "clean_up": "CleanUp",
     "oversize_choice": "OversizeChoice",
     "liner_wall": "LinerWall",
@@ -174,6 +208,48 @@ class Calculations:
         return CrankingPressure(self.caller)
 
     @property
+    def leak_down(self) -> "LeakDown":
+        """Leak-down."""
+        from ringland._generated.leak_down import LeakDown
+
+        return LeakDown(self.caller)
+
+    @property
+    def leak_area(self) -> "LeakArea":
+        """Leak area."""
+        from ringland._generated.leak_area import LeakArea
+
+        return LeakArea(self.caller)
+
+    @property
+    def charged_crank_torque(self) -> "ChargedCrankTorque":
+        """Crank torque of a charged cylinder."""
+        from ringland._generated.charged_crank_torque import ChargedCrankTorque
+
+        return ChargedCrankTorque(self.caller)
+
+    @property
+    def crankcase_leak(self) -> "CrankcaseLeak":
+        """Crankcase leak of a two-stroke."""
+        from ringland._generated.crankcase_leak import CrankcaseLeak
+
+        return CrankcaseLeak(self.caller)
+
+    @property
+    def oil_use(self) -> "OilUse":
+        """Oil consumption."""
+        from ringland._generated.oil_use import OilUse
+
+        return OilUse(self.caller)
+
+    @property
+    def diagnosis(self) -> "Diagnosis":
+        """Diagnosis."""
+        from ringland._generated.diagnosis import Diagnosis
+
+        return Diagnosis(self.caller)
+
+    @property
     def displacement(self) -> "Displacement":
         """Displacement."""
         from ringland._generated.displacement import Displacement
@@ -195,6 +271,20 @@ class Calculations:
         return OverboreRatio(self.caller)
 
     @property
+    def wanted_ratio(self) -> "WantedRatio":
+        """Metal or gasket for a wanted ratio."""
+        from ringland._generated.wanted_ratio import WantedRatio
+
+        return WantedRatio(self.caller)
+
+    @property
+    def piston_position(self) -> "PistonPosition":
+        """Piston position against crank angle."""
+        from ringland._generated.piston_position import PistonPosition
+
+        return PistonPosition(self.caller)
+
+    @property
     def dynamic_ratio(self) -> "DynamicRatio":
         """Dynamic compression ratio."""
         from ringland._generated.dynamic_ratio import DynamicRatio
@@ -207,6 +297,13 @@ class Calculations:
         from ringland._generated.port_timing import PortTiming
 
         return PortTiming(self.caller)
+
+    @property
+    def squish(self) -> "Squish":
+        """Squish clearance and base gasket."""
+        from ringland._generated.squish import Squish
+
+        return Squish(self.caller)
 
     @property
     def bore_survey(self) -> "BoreSurvey":
@@ -256,6 +353,62 @@ class Calculations:
         from ringland._generated.rod_play import RodPlay
 
         return RodPlay(self.caller)
+
+    @property
+    def guide_clearance(self) -> "GuideClearance":
+        """Valve stem to guide clearance."""
+        from ringland._generated.guide_clearance import GuideClearance
+
+        return GuideClearance(self.caller)
+
+    @property
+    def valve_seat(self) -> "ValveSeat":
+        """Valve seat width and narrowing cuts."""
+        from ringland._generated.valve_seat import ValveSeat
+
+        return ValveSeat(self.caller)
+
+    @property
+    def valve_sink(self) -> "ValveSink":
+        """Valve sink: lash, spring and chamber."""
+        from ringland._generated.valve_sink import ValveSink
+
+        return ValveSink(self.caller)
+
+    @property
+    def valve_spring(self) -> "ValveSpring":
+        """Valve spring."""
+        from ringland._generated.valve_spring import ValveSpring
+
+        return ValveSpring(self.caller)
+
+    @property
+    def lash_shim(self) -> "LashShim":
+        """Valve-lash shim."""
+        from ringland._generated.lash_shim import LashShim
+
+        return LashShim(self.caller)
+
+    @property
+    def lash_screw(self) -> "LashScrew":
+        """Adjusting screw of the valve lash."""
+        from ringland._generated.lash_screw import LashScrew
+
+        return LashScrew(self.caller)
+
+    @property
+    def flatness(self) -> "Flatness":
+        """Flatness and resurfacing."""
+        from ringland._generated.flatness import Flatness
+
+        return Flatness(self.caller)
+
+    @property
+    def cam_check(self) -> "CamCheck":
+        """Cam lobe, cam timing and valve-to-piston clearance."""
+        from ringland._generated.cam_check import CamCheck
+
+        return CamCheck(self.caller)
 
     @property
     def clean_up(self) -> "CleanUp":

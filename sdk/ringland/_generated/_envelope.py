@@ -54,6 +54,9 @@ class MeasuringAskedInstrument(TypedDict):
             "feeler",
             "burette",
             "compression_gauge",
+            "small_hole_gauge",
+            "stem_micrometer",
+            "lash_feeler",
         ]
     ]
     set_in: NotRequired[str]

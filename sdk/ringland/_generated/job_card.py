@@ -16,18 +16,29 @@ from ringland._generated._words import Defaults, Rule, Units
 from ringland._generated.air_pressure import AirPressureResult
 from ringland._generated.bore_order import BoreOrderResult
 from ringland._generated.bore_survey import BoreSurveyResult
+from ringland._generated.cam_check import CamCheckResult
+from ringland._generated.charged_crank_torque import ChargedCrankTorqueResult
 from ringland._generated.clean_up import CleanUpResult
 from ringland._generated.compression_level import CompressionLevelResult
 from ringland._generated.compression_ratio import CompressionRatioResult
+from ringland._generated.crankcase_leak import CrankcaseLeakResult
 from ringland._generated.cranking_pressure import CrankingPressureResult
 from ringland._generated.crosshatch import CrosshatchResult
 from ringland._generated.cylinder_spread import CylinderSpreadResult
+from ringland._generated.diagnosis import DiagnosisResult
 from ringland._generated.displacement import DisplacementResult
 from ringland._generated.dynamic_ratio import DynamicRatioResult
 from ringland._generated.estimate import EstimateResult
 from ringland._generated.fastener_order import FastenerOrderResult
+from ringland._generated.flatness import FlatnessResult
+from ringland._generated.guide_clearance import GuideClearanceResult
 from ringland._generated.hot_clearance import HotClearanceResult
+from ringland._generated.lash_screw import LashScrewResult
+from ringland._generated.lash_shim import LashShimResult
+from ringland._generated.leak_area import LeakAreaResult
+from ringland._generated.leak_down import LeakDownResult
 from ringland._generated.liner_wall import LinerWallResult
+from ringland._generated.oil_use import OilUseResult
 from ringland._generated.order_card import OrderCardResult
 from ringland._generated.overbore_ratio import OverboreRatioResult
 from ringland._generated.oversize_choice import OversizeChoiceResult
@@ -42,7 +53,12 @@ from ringland._generated.ring_side_clearance import RingSideClearanceResult
 from ringland._generated.rod_play import RodPlayResult
 from ringland._generated.run_in import RunInResult
 from ringland._generated.sleeve_fit import SleeveFitResult
+from ringland._generated.squish import SquishResult
 from ringland._generated.torque_steps import TorqueStepsResult
+from ringland._generated.valve_seat import ValveSeatResult
+from ringland._generated.valve_sink import ValveSinkResult
+from ringland._generated.valve_spring import ValveSpringResult
+from ringland._generated.wanted_ratio import WantedRatioResult
 from ringland._generated.wet_gain import WetGainResult
 from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
 
@@ -288,6 +304,312 @@ class JobCardCompression(TypedDict):
     plugs_out: NotRequired[bool]
     air_filter_fitted: NotRequired[bool]
     battery: NotRequired[QuantityLike]
+
+
+class JobCardLeakDown(TypedDict):
+    """The leak-down test.
+
+    Attributes
+    ----------
+    supply : QuantityLike
+        pressure before the restrictor, gauge, read while the air flows
+    cylinder : QuantityLike
+        pressure that the cylinder holds, gauge, the crank locked
+    rocked_forward : QuantityLike
+        the same with the crank rocked a little forward, gauge
+    rocked_back : QuantityLike
+        the same with the crank rocked a little back, gauge
+    restrictor : QuantityLike
+        bore of the tester's restrictor
+    gauge_difference : QuantityLike
+        cylinder gauge over supply gauge on one pressure (hose plugged); 0 for one differential
+        gauge
+    gauge_residual : QuantityLike
+        what may be left of each gauge's error once the difference is taken out, ±
+    gauge_full_scale : QuantityLike
+        full scale of both gauges
+    leak_gauge_error : QuantityLike
+        maximum error of each gauge, ± share of full scale
+    makers_good_to : QuantityLike
+        tester maker's own scale: good up to
+    makers_serviceable_to : QuantityLike
+        tester maker's own scale: serviceable up to
+    makers_worn_to : QuantityLike
+        tester maker's own scale: worn up to
+    leak_use : Literal['normal', 'racing']
+        what the engine is for (normal: road, field and workshop engines; racing: racing engine)
+    piston_at : str
+        where the piston stood (firing_tdc: firing top dead centre, all valves or ports shut;
+        overlap_tdc: the other top dead centre of a four-stroke, where both valves are open;
+        below_tdc: part of the way down, the crank held, to try the bore lower down; unknown: not
+        known)
+    heard_at : str
+        where the air is heard, the loudest place (oil_filler_or_breather: oil filler, dipstick hole
+        or breather; exhaust: exhaust outlet; intake: carburettor or intake; radiator: bubbles in
+        radiator or header tank; neighbour_plug_hole: plug hole of the neighbour; head_joint: foam
+        at head joint, plug, adaptor or stud; nowhere: somebody listened and heard nothing)
+    other_restrictor : QuantityLike
+        bore of the other tester's restrictor; absent, the same
+    other_supply : QuantityLike
+        supply of the other tester, gauge; absent, the same
+    coefficient_doubt : QuantityLike
+        how far the flow coefficients of hole and restrictors may be apart, ±
+    held_at : QuantityLike
+        crank angle from top dead centre at which it is held
+    second : QuantityLike
+        a second crank angle, to compare
+    opens : QuantityLike
+        crank angle after top dead centre at which a valve or port first lets the air out
+    bar : QuantityLike
+        bar on the crank nut, nut to hand
+    """
+
+    supply: NotRequired[QuantityLike]
+    cylinder: NotRequired[QuantityLike]
+    rocked_forward: NotRequired[QuantityLike]
+    rocked_back: NotRequired[QuantityLike]
+    restrictor: NotRequired[QuantityLike]
+    gauge_difference: NotRequired[QuantityLike]
+    gauge_residual: NotRequired[QuantityLike]
+    gauge_full_scale: NotRequired[QuantityLike]
+    leak_gauge_error: NotRequired[QuantityLike]
+    makers_good_to: NotRequired[QuantityLike]
+    makers_serviceable_to: NotRequired[QuantityLike]
+    makers_worn_to: NotRequired[QuantityLike]
+    leak_use: NotRequired[Literal["normal", "racing"]]
+    piston_at: NotRequired[Literal["firing_tdc", "overlap_tdc", "below_tdc", "unknown"]]
+    heard_at: NotRequired[
+        Literal[
+            "oil_filler_or_breather",
+            "exhaust",
+            "intake",
+            "radiator",
+            "neighbour_plug_hole",
+            "head_joint",
+            "nowhere",
+        ]
+    ]
+    other_restrictor: NotRequired[QuantityLike]
+    other_supply: NotRequired[QuantityLike]
+    coefficient_doubt: NotRequired[QuantityLike]
+    held_at: NotRequired[QuantityLike]
+    second: NotRequired[QuantityLike]
+    opens: NotRequired[QuantityLike]
+    bar: NotRequired[QuantityLike]
+
+
+class JobCardCrankcase(TypedDict):
+    """The test of a two-stroke's crankcase.
+
+    Attributes
+    ----------
+    start : QuantityLike
+        pressure test: pressure at the start, gauge; never above the maker's, 60 kPa at most
+    end : QuantityLike
+        pressure test: pressure at the end, gauge
+    minutes : float
+        pressure test: minutes from start to end
+    start_temperature : QuantityLike
+        pressure test: temperature at the start
+    end_temperature : QuantityLike
+        pressure test: temperature at the end
+    vacuum_start : QuantityLike
+        vacuum test: pressure at the start, gauge, below zero
+    vacuum_end : QuantityLike
+        vacuum test: pressure at the end, gauge, below zero
+    vacuum_minutes : float
+        vacuum test: minutes from start to end
+    vacuum_start_temperature : QuantityLike
+        vacuum test: temperature at the start
+    vacuum_end_temperature : QuantityLike
+        vacuum test: temperature at the end
+    crankcase_trapped_volume : QuantityLike
+        air shut in: crankcase, ducts and hose
+    plates_soaped : bool
+        blanking plates, plug and hose soaped and found tight
+    second_crank_position : bool
+        repeated with the crank turned to another position
+    """
+
+    start: NotRequired[QuantityLike]
+    end: NotRequired[QuantityLike]
+    minutes: NotRequired[float]
+    start_temperature: NotRequired[QuantityLike]
+    end_temperature: NotRequired[QuantityLike]
+    vacuum_start: NotRequired[QuantityLike]
+    vacuum_end: NotRequired[QuantityLike]
+    vacuum_minutes: NotRequired[float]
+    vacuum_start_temperature: NotRequired[QuantityLike]
+    vacuum_end_temperature: NotRequired[QuantityLike]
+    crankcase_trapped_volume: NotRequired[QuantityLike]
+    plates_soaped: NotRequired[bool]
+    second_crank_position: NotRequired[bool]
+
+
+class JobCardOil(TypedDict):
+    """Oil that the engine used.
+
+    Attributes
+    ----------
+    oil_added : QuantityLike
+        oil added to bring the level back to where it stood
+    distance_km : float
+        distance covered meanwhile, km
+    hours : float
+        hours run meanwhile, h
+    fuel_used : QuantityLike
+        fuel used meanwhile
+    leaks_seen : bool
+        oil seen outside: joints, seals, breather
+    level_read_alike : bool
+        level read alike both times: hot or cold, level ground, stick screwed in or resting
+    overfilled : bool
+        filled above the upper mark at the start
+    fuel_in_oil : bool
+        oil smells of fuel or has gone thin
+    still_running_in : bool
+        engine still running in
+    """
+
+    oil_added: NotRequired[QuantityLike]
+    distance_km: NotRequired[float]
+    hours: NotRequired[float]
+    fuel_used: NotRequired[QuantityLike]
+    leaks_seen: NotRequired[bool]
+    level_read_alike: NotRequired[bool]
+    overfilled: NotRequired[bool]
+    fuel_in_oil: NotRequired[bool]
+    still_running_in: NotRequired[bool]
+
+
+class JobCardSignsWeight(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    evidence : str
+        evidence (E01: throttle or choke not held fully open during the test; E02: cranking slow, or
+        battery below 9.6 V while cranking, or a half-hearted kick; E03: engine cold though the
+        maker's figure is for a warm engine; E04: repeat readings on the same cylinder differ by
+        more than 5 %; E05: gauge check valve is not at the plug end, or tyre-type core in the
+        adaptor; E06: engine has an automatic decompressor and it was not held off; E07: reading or
+        leak changes when the decompressor is held off; E10: dry reading below 0.80 of expected in
+        one cylinder; E11: all cylinders low by about the same share; E12: dry reading above 1.10 of
+        expected; E13: dry reading 0.90 to 1.10 of expected; E20: excess wet gain 15 % or more (gain
+        less oil-volume gain); E21: excess wet gain below 5 % with a low dry reading; E22: excess
+        wet gain 5 to 15 %; E23: wet reading still below 0.80 of expected after a large gain; E30:
+        lowest cylinder below 0.85 of highest, neighbours sound; E31: two neighbours low by about
+        the same share (within 10 %), others sound; E32: spread 10 % or less; E40: builds up stroke
+        by stroke and ends short: q below 0.8 (only with a baseline of the same gauge); E41: low and
+        builds up like a fixed leak: q 0.8 or more (only with a baseline of the same gauge); E42:
+        full reading reached in the first three or four strokes; E43: jumps: low strokes then a
+        sudden normal one; E50: leak-down 10 % or less; E51: leak-down above 30 %; E52: low
+        compression (E10 or E11) with leak-down 10 % or less (E50); E60: air heard at oil filler,
+        dipstick hole or breather; E61: air heard at the exhaust outlet; E62: air heard at the
+        intake; E63: bubbles in the radiator or header tank; E64: air heard at the neighbour's plug
+        hole; E65: soapy water foams at the head joint, plug or stud; E66: air heard at the
+        carburettor or intake at top dead centre; E67: air heard at the exhaust at top dead centre;
+        E68: leak drops by half or more after tapping the valve or rocking the crank; E70: blue
+        smoke on overrun or on reopening after overrun; E71: blue smoke under acceleration or steady
+        load; E72: blue puff at start after standing, then clears; E73: white smoke, sweet, does not
+        clear when warm; E74: black smoke; E75: heavy smoke, gear-oil smell, gearbox level falling;
+        E80: plug oily and wet, in one cylinder; E81: plug and crown look steam-cleaned; E82: metal
+        specks on the plug nose; E83: plug nose blistered and very pale; E84: thick hard deposits on
+        crown and head through a borescope; E90: oil use above limit, compression and leak-down
+        normal; E91: oil use above limit, compression low; E92: oil use negligible; E100: coolant
+        falls, no outside leak; E101: oil and coolant mixed; E102: combustion gas shown in the
+        coolant by chemical test; E110: crankcase pressure at warm idle above the maker's limit,
+        breather clear; E111: crankcase pressure normal; E112: crankcase fails the pressure or the
+        vacuum test; E113: crankcase holds pressure and vacuum; E120: lash below the minimum on an
+        exhaust valve of the low cylinder; E123: lash below the minimum on an intake valve of the
+        low cylinder; E121: lash above the maximum; E122: lash set right, exhaust valve still leaks
+        at leak-down; E124: lash set right, intake valve still leaks at leak-down; E125: lash
+        measured within limits; E130: kick or rope starter turns with hardly any resistance; E131:
+        kicks back or starter stalls on compression; E132: spitting back through the intake; E133:
+        popping in the exhaust, even puffing missing a beat; E134: pinking or running-on; E135: slap
+        when cold, fades when warm; E136: light tick at half engine speed; E140: overheat or seizure
+        reported; E141: dust past the air filter; E142: recent valve-train or chain work; E143:
+        stood unused for months; E144: timing marks found out of line)
+    suspect : str
+        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
+        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
+        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
+        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
+        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
+        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
+        crankcase not tight, or its reed leaking)
+    weight : float
+        what it counts: above 0 for the suspect, below 0 against; 0 takes the line out
+    reason : str
+        why
+    """
+
+    evidence: str
+    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    weight: float
+    reason: NotRequired[str]
+
+
+class JobCardSigns(TypedDict):
+    """What was seen, heard or found.
+
+    Attributes
+    ----------
+    complaint_kind : str
+        what the owner complains of, for what to look at and to test first (no_start_no_resistance:
+        does not start, no resistance on the starter; hard_start_weak: hard to start, weak;
+        kicks_back: kicks back, starter stalls; blue_smoke: blue smoke; white_smoke_coolant_falls:
+        white smoke, coolant falls; uneven_one_cylinder_weak: uneven, one cylinder weak;
+        knock_or_slap: knock or slap; overheats_or_seized: overheats, or seized; side_valve_weak:
+        side-valve engine, weak; decompressor_in_doubt: decompressor in doubt; lean_hot_surging:
+        two-stroke runs lean, hot, surging)
+    evidence : Sequence[str]
+        what was seen, heard or found; the evidence table has each with its words
+    cooling : Literal['air', 'liquid', 'unknown']
+        cooling (air: air-cooled, no coolant; liquid: liquid-cooled; unknown: not known)
+    weights : Sequence[JobCardSignsWeight]
+        weights of one's own
+    decisive_weight : float
+        what a decisive line counts; absent, 4
+    strong_weight : float
+        what a strong line counts; absent, 2
+    moderate_weight : float
+        what a moderate line counts; absent, 1.1
+    weak_weight : float
+        what a weak line counts; absent, 0.4
+    least_score : float
+        score from which a suspect is a strong one; absent, 2
+    least_lead : float
+        lead from which the first suspect is settled; absent, 1.1
+    unsound_test_share : float
+        share that the readings of a test that is not valid still count; absent, 0.25
+    """
+
+    complaint_kind: NotRequired[
+        Literal[
+            "no_start_no_resistance",
+            "hard_start_weak",
+            "kicks_back",
+            "blue_smoke",
+            "white_smoke_coolant_falls",
+            "uneven_one_cylinder_weak",
+            "knock_or_slap",
+            "overheats_or_seized",
+            "side_valve_weak",
+            "decompressor_in_doubt",
+            "lean_hot_surging",
+        ]
+    ]
+    evidence: NotRequired[Sequence[str]]
+    cooling: NotRequired[Literal["air", "liquid", "unknown"]]
+    weights: NotRequired[Sequence[JobCardSignsWeight]]
+    decisive_weight: NotRequired[float]
+    strong_weight: NotRequired[float]
+    moderate_weight: NotRequired[float]
+    weak_weight: NotRequired[float]
+    least_score: NotRequired[float]
+    least_lead: NotRequired[float]
+    unsound_test_share: NotRequired[float]
 
 
 class JobCardCylinderSurvey(TypedDict):
@@ -834,6 +1156,423 @@ class JobCardOrder(TypedDict):
     approver: NotRequired[str]
 
 
+class JobCardSquish(TypedDict):
+    """Squish clearance, and base gaskets at hand.
+
+    Attributes
+    ----------
+    solder_at_pin_axis : ReadingsLike
+        crushed solder at the pin axis, one reading a side, head torqued down with its gasket; on
+        the thrust axis the piston rocks
+    solder_wire : QuantityLike
+        solder before it was crushed
+    head_step : QuantityLike
+        squish band of the head recessed in (+) or standing out of (−) its gasket face
+    squish_doubt : QuantityLike
+        doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed solder
+        (common practice, no source)
+    bowl_dia : QuantityLike
+        diameter of the bowl inside the squish band
+    base_gasket_fitted : QuantityLike
+        base gasket fitted when the squish was measured
+    base_gaskets : ReadingsLike
+        base gaskets at hand, in any order
+    squish_wanted : QuantityLike
+        squish wanted; where not given, 0.2 mm over the floor (common practice, no source)
+    """
+
+    solder_at_pin_axis: NotRequired[ReadingsLike]
+    solder_wire: NotRequired[QuantityLike]
+    head_step: NotRequired[QuantityLike]
+    squish_doubt: NotRequired[QuantityLike]
+    bowl_dia: NotRequired[QuantityLike]
+    base_gasket_fitted: NotRequired[QuantityLike]
+    base_gaskets: NotRequired[ReadingsLike]
+    squish_wanted: NotRequired[QuantityLike]
+
+
+class JobCardHeadFace(TypedDict):
+    """The head's face, and the ratio wanted.
+
+    Attributes
+    ----------
+    straightedge_gaps : ReadingsLike
+        largest feeler that passes under the straightedge on each line: four edges and two
+        diagonals; 0 where none passes
+    face_length : QuantityLike
+        longest side of the face, for the limit that shops keep
+    rocks : bool
+        whether the face rocks on a surface plate: then it is crowned, not hollow
+    skim_allowance : QuantityLike
+        metal to take off beyond the hollow, for a clean cut all over
+    skim_done : QuantityLike
+        metal already taken off this face, in all
+    chamber_area_at_face : QuantityLike
+        area of the combustion chamber at the face, as measured: it shrinks with depth
+    gasket_kind : Literal['composite', 'multi_layer_steel']
+        kind of gasket that the face seals (composite: composite or fibre gasket; multi_layer_steel:
+        multi-layer steel gasket)
+    roughness : QuantityLike
+        roughness Ra of the face as it goes back
+    wanted_ratio : float
+        compression ratio wanted
+    """
+
+    straightedge_gaps: NotRequired[ReadingsLike]
+    face_length: NotRequired[QuantityLike]
+    rocks: NotRequired[bool]
+    skim_allowance: NotRequired[QuantityLike]
+    skim_done: NotRequired[QuantityLike]
+    chamber_area_at_face: NotRequired[QuantityLike]
+    gasket_kind: NotRequired[Literal["composite", "multi_layer_steel"]]
+    roughness: NotRequired[QuantityLike]
+    wanted_ratio: NotRequired[float]
+
+
+class JobCardValve(TypedDict):
+    """The worst valve: guide, seat and sink.
+
+    Attributes
+    ----------
+    which_valve : Literal['intake', 'exhaust']
+        which valve (intake: intake valve; exhaust: exhaust valve)
+    valve_fit : Literal['new', 'used']
+        which limits apply (new: new parts, as they go together; used: used parts against their
+        service limit)
+    guide_bore : QuantityLike
+        largest bore of the guide: 3 heights on 2 axes
+    guide_along : ReadingsLike
+        bore of the guide on the axis that rocker or cam pushes along, from the combustion side to
+        the spring's
+    guide_across : ReadingsLike
+        bore of the guide across that axis, at the same heights
+    stem : QuantityLike
+        smallest diameter of the stem within the guide: 3 heights
+    stem_heights : ReadingsLike
+        diameter of the stem within the guide, from the combustion side to the spring's
+    rock_total_indicated : QuantityLike
+        whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat
+    guide_length : QuantityLike
+        length of the guide
+    indicator_distance_beyond_guide : QuantityLike
+        where the indicator touches, beyond the end of the guide
+    contact_outer_dia : QuantityLike
+        outer diameter of the contact, by marking blue
+    contact_inner_dia : QuantityLike
+        inner diameter of the contact, by marking blue
+    cut_seat_angle : QuantityLike
+        angle of the seat, from the plane across the valve's axis
+    valve_head_dia : QuantityLike
+        diameter of the valve head
+    face_width : QuantityLike
+        width of the valve's face along it, from the rim inwards
+    rim_thickness : QuantityLike
+        thickness of the valve's rim, along the valve
+    seat_runout_tir : QuantityLike
+        run-out of the seat about the pilot in its guide, total indicator reading
+    top_cutter : QuantityLike
+        angle of the top cutter, which lowers the outer edge; flatter than the seat
+    bottom_cutter : QuantityLike
+        angle of the bottom cutter, which raises the inner edge; steeper than the seat
+    feed : QuantityLike
+        feed of each cutter along the valve, from where it touches
+    wanted_outer_dia : QuantityLike
+        outer diameter of the contact wanted, for the feed of the top cutter
+    wanted_width : QuantityLike
+        width of the contact wanted, for the feed of the bottom cutter
+    sink : QuantityLike
+        rise of the stem by this work: seat cut and valve face together, same valve before and after
+    earlier_sink : QuantityLike
+        sink that was there before this work
+    adjuster : Literal['shim_or_screw', 'hydraulic']
+        how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic: hydraulic:
+        there is none)
+    lash_before : QuantityLike
+        lash before the work, cold
+    ratio_lash_per_stem_rise : float
+        lash lost per rise of the stem: 1 where lash is measured at the stem
+    thinnest_shim : QuantityLike
+        thinnest shim that the maker has
+    spring_rate : QuantityLike
+        rate of the valve spring
+    seat_load_nominal : QuantityLike
+        load of the spring before the sink
+    valves_cut : int
+        valves of one cylinder that sank by this much
+    """
+
+    which_valve: NotRequired[Literal["intake", "exhaust"]]
+    valve_fit: NotRequired[Literal["new", "used"]]
+    guide_bore: NotRequired[QuantityLike]
+    guide_along: NotRequired[ReadingsLike]
+    guide_across: NotRequired[ReadingsLike]
+    stem: NotRequired[QuantityLike]
+    stem_heights: NotRequired[ReadingsLike]
+    rock_total_indicated: NotRequired[QuantityLike]
+    guide_length: NotRequired[QuantityLike]
+    indicator_distance_beyond_guide: NotRequired[QuantityLike]
+    contact_outer_dia: NotRequired[QuantityLike]
+    contact_inner_dia: NotRequired[QuantityLike]
+    cut_seat_angle: NotRequired[QuantityLike]
+    valve_head_dia: NotRequired[QuantityLike]
+    face_width: NotRequired[QuantityLike]
+    rim_thickness: NotRequired[QuantityLike]
+    seat_runout_tir: NotRequired[QuantityLike]
+    top_cutter: NotRequired[QuantityLike]
+    bottom_cutter: NotRequired[QuantityLike]
+    feed: NotRequired[QuantityLike]
+    wanted_outer_dia: NotRequired[QuantityLike]
+    wanted_width: NotRequired[QuantityLike]
+    sink: NotRequired[QuantityLike]
+    earlier_sink: NotRequired[QuantityLike]
+    adjuster: NotRequired[Literal["shim_or_screw", "hydraulic"]]
+    lash_before: NotRequired[QuantityLike]
+    ratio_lash_per_stem_rise: NotRequired[float]
+    thinnest_shim: NotRequired[QuantityLike]
+    spring_rate: NotRequired[QuantityLike]
+    seat_load_nominal: NotRequired[QuantityLike]
+    valves_cut: NotRequired[int]
+
+
+class JobCardSpring(TypedDict):
+    """One valve spring.
+
+    Attributes
+    ----------
+    load_1 : QuantityLike
+        smaller load, near the installed height
+    length_1 : QuantityLike
+        length under the smaller load
+    load_2 : QuantityLike
+        larger load, near full lift
+    length_2 : QuantityLike
+        length under the larger load
+    installed_height : QuantityLike
+        installed height, valve shut; it changes with sink and shims
+    valve_lift : QuantityLike
+        full lift
+    coil_bind_length : QuantityLike
+        length with all coils shut
+    free_length : QuantityLike
+        free length
+    free_length_new : QuantityLike
+        free length of a new spring
+    lean : QuantityLike
+        top coil off a square, the spring standing and turned
+    nominal_seat_load : QuantityLike
+        the maker's load at the installed height
+    wire : QuantityLike
+        diameter of the wire
+    mean_coil_dia : QuantityLike
+        mean diameter of the coils: outside less wire
+    active_coils : float
+        coils that move: not those that lie on the ends
+    shear_modulus : QuantityLike
+        shear modulus of the wire
+    """
+
+    load_1: NotRequired[QuantityLike]
+    length_1: NotRequired[QuantityLike]
+    load_2: NotRequired[QuantityLike]
+    length_2: NotRequired[QuantityLike]
+    installed_height: NotRequired[QuantityLike]
+    valve_lift: NotRequired[QuantityLike]
+    coil_bind_length: NotRequired[QuantityLike]
+    free_length: NotRequired[QuantityLike]
+    free_length_new: NotRequired[QuantityLike]
+    lean: NotRequired[QuantityLike]
+    nominal_seat_load: NotRequired[QuantityLike]
+    wire: NotRequired[QuantityLike]
+    mean_coil_dia: NotRequired[QuantityLike]
+    active_coils: NotRequired[float]
+    shear_modulus: NotRequired[QuantityLike]
+
+
+class JobCardLashValve(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    name : str
+        which valve
+    old_shim : QuantityLike
+        shim fitted, by micrometer, not its mark
+    measured_lash : QuantityLike
+        lash with it: cold, cam on its base circle, decompressor off, feeler; of both valves of one
+        rocker each
+    lash_low : QuantityLike
+        least lash of this valve
+    lash_high : QuantityLike
+        largest lash of this valve
+    target_lash : QuantityLike
+        lash aimed at for this valve
+    last_lash : QuantityLike
+        lash as it was left the last time
+    """
+
+    name: str
+    old_shim: QuantityLike
+    measured_lash: QuantityLike
+    lash_low: NotRequired[QuantityLike]
+    lash_high: NotRequired[QuantityLike]
+    target_lash: NotRequired[QuantityLike]
+    last_lash: NotRequired[QuantityLike]
+
+
+class JobCardLash(TypedDict):
+    """Valve lash.
+
+    Attributes
+    ----------
+    old_shim : QuantityLike
+        shim fitted, by micrometer, not its mark
+    measured_lash : QuantityLike
+        lash with it: cold, cam on its base circle, decompressor off, feeler
+    old_shim_mark : QuantityLike
+        what the shim fitted is marked
+    last_lash : QuantityLike
+        lash as it was left the last time
+    valves : Sequence[JobCardLashValve]
+        several valves that take their shims from one lot
+    lash_low : QuantityLike
+        least lash of the maker's range, cold
+    lash_high : QuantityLike
+        largest lash of the maker's range, cold
+    target_lash : QuantityLike
+        lash aimed at; without it the middle of the range
+    gear : Literal['bucket', 'finger_or_rocker']
+        what the shim sits under (bucket: bucket: the shim moves as the lash does; finger_or_rocker:
+        finger or rocker between cam and valve)
+    stem_movement_per_lash : float
+        movement at the shim per unit of measured lash: 1 for a bucket
+    shims_at_hand : ReadingsLike
+        shims at hand, by micrometer, each piece once
+    use_shims_taken_out : bool
+        the shims that come out of these valves may go into another one
+    shim_step : QuantityLike
+        step of the shims that the maker makes
+    shim_least : QuantityLike
+        thinnest shim that the maker makes
+    shim_most : QuantityLike
+        thickest shim that the maker makes
+    lash_measured : QuantityLike
+        lash at the valve as measured, cold, cam on its base circle
+    lash_wanted : QuantityLike
+        lash wanted at the valve, cold
+    screw_pitch : QuantityLike
+        pitch of the adjusting screw
+    screw_at : Literal['valve_end', 'cam_end']
+        which end of the rocker the screw is on (valve_end: at the valve's end of the rocker;
+        cam_end: at the cam's or pushrod's end of the rocker)
+    rocker_ratio : float
+        ratio of the rocker, valve : cam
+    pad_worn_hollow : bool
+        the pad or stem end is worn hollow
+    """
+
+    old_shim: NotRequired[QuantityLike]
+    measured_lash: NotRequired[QuantityLike]
+    old_shim_mark: NotRequired[QuantityLike]
+    last_lash: NotRequired[QuantityLike]
+    valves: NotRequired[Sequence[JobCardLashValve]]
+    lash_low: NotRequired[QuantityLike]
+    lash_high: NotRequired[QuantityLike]
+    target_lash: NotRequired[QuantityLike]
+    gear: NotRequired[Literal["bucket", "finger_or_rocker"]]
+    stem_movement_per_lash: NotRequired[float]
+    shims_at_hand: NotRequired[ReadingsLike]
+    use_shims_taken_out: NotRequired[bool]
+    shim_step: NotRequired[QuantityLike]
+    shim_least: NotRequired[QuantityLike]
+    shim_most: NotRequired[QuantityLike]
+    lash_measured: NotRequired[QuantityLike]
+    lash_wanted: NotRequired[QuantityLike]
+    screw_pitch: NotRequired[QuantityLike]
+    screw_at: NotRequired[Literal["valve_end", "cam_end"]]
+    rocker_ratio: NotRequired[float]
+    pad_worn_hollow: NotRequired[bool]
+
+
+class JobCardCam(TypedDict):
+    """Cam lobes, cam timing, valves to piston.
+
+    Attributes
+    ----------
+    lobe_height : QuantityLike
+        height of the lobe, nose to heel
+    base_circle : QuantityLike
+        diameter of the base circle
+    lobe_height_new : QuantityLike
+        height of a new lobe
+    cam_drive : Literal['chain', 'crankcase']
+        where the camshaft sits and what drives it (chain: camshaft in the head, chain or toothed
+        belt from the crankshaft, slack run on a tensioner; crankcase: camshaft in the crankcase:
+        its timing does not move with the head)
+    chain_pitch : QuantityLike
+        pitch of the timing chain or toothed belt
+    cam_sprocket_teeth : int
+        teeth of the cam sprocket
+    stack_lowered : QuantityLike
+        how much nearer head and crankshaft come: skims, thinner gaskets (a thinner gasket counts as
+        a skim); negative: farther
+    intake_opens_btdc : QuantityLike
+        intake opens before top dead centre, crank
+    intake_closes_abdc : QuantityLike
+        intake closes after bottom dead centre, crank
+    exhaust_opens_bbdc : QuantityLike
+        exhaust opens before bottom dead centre, crank
+    exhaust_closes_atdc : QuantityLike
+        exhaust closes after top dead centre, crank
+    event_lift : QuantityLike
+        valve lift at which the events are stated
+    clay_intake : QuantityLike
+        clearance of the intake valve before the change, lash set
+    clay_exhaust : QuantityLike
+        clearance of the exhaust valve before the change, lash set
+    clay_doubt : QuantityLike
+        doubt of either clearance, expanded (k = 2)
+    valve_tilt : QuantityLike
+        tilt of the valves from the cylinder axis; where not given, the whole height counts
+    pocket_square : bool
+        whether the valve pocket's floor is square to the valve; else the whole height counts
+    intake_sink : QuantityLike
+        how much deeper the intake valve sits than when the clearance was taken
+    exhaust_sink : QuantityLike
+        how much deeper the exhaust valve sits than when the clearance was taken
+    lash_reset : bool
+        whether the lash is set again after the seats were cut: only then sink gives room
+    exhaust_loss_per_deg : QuantityLike
+        clearance that the exhaust valve loses for each crank degree of retard; where not given,
+        0.06 mm near 10° before top dead centre (common practice, no source)
+    intake_loss_per_deg : QuantityLike
+        clearance that the intake valve loses for each crank degree of advance; where not given,
+        0.06 mm (common practice, no source)
+    """
+
+    lobe_height: NotRequired[QuantityLike]
+    base_circle: NotRequired[QuantityLike]
+    lobe_height_new: NotRequired[QuantityLike]
+    cam_drive: NotRequired[Literal["chain", "crankcase"]]
+    chain_pitch: NotRequired[QuantityLike]
+    cam_sprocket_teeth: NotRequired[int]
+    stack_lowered: NotRequired[QuantityLike]
+    intake_opens_btdc: NotRequired[QuantityLike]
+    intake_closes_abdc: NotRequired[QuantityLike]
+    exhaust_opens_bbdc: NotRequired[QuantityLike]
+    exhaust_closes_atdc: NotRequired[QuantityLike]
+    event_lift: NotRequired[QuantityLike]
+    clay_intake: NotRequired[QuantityLike]
+    clay_exhaust: NotRequired[QuantityLike]
+    clay_doubt: NotRequired[QuantityLike]
+    valve_tilt: NotRequired[QuantityLike]
+    pocket_square: NotRequired[bool]
+    intake_sink: NotRequired[QuantityLike]
+    exhaust_sink: NotRequired[QuantityLike]
+    lash_reset: NotRequired[bool]
+    exhaust_loss_per_deg: NotRequired[QuantityLike]
+    intake_loss_per_deg: NotRequired[QuantityLike]
+
+
 class JobCardBottom(TypedDict):
     """The rod and the crank below.
 
@@ -1308,6 +2047,26 @@ class JobCardLimits(TypedDict, total=False):
         compression, brought to the altitude of its limit
     lowest_over_highest : RatioLimitAsked
         lowest cylinder over the highest
+    leak_down : LimitAsked
+        leak-down
+    charged_peak_torque : LimitAsked
+        peak torque on the charged crank
+    crankcase_pressure_loss : LimitAsked
+        pressure that the crankcase loses a minute
+    crankcase_vacuum_loss : LimitAsked
+        vacuum that the crankcase loses a minute
+    oil_per_1000_km : LimitAsked
+        oil used for each 1000 km
+    oil_per_hour : LimitAsked
+        oil used for each hour
+    oil_of_fuel : LimitAsked
+        oil used as a share of the fuel
+    smallest_squish : LimitAsked
+        squish at its smallest point
+    squish_side_difference : LimitAsked
+        squish from side to side
+    smallest_squish_after : LimitAsked
+        smallest point with the chosen gasket
     bore_max : LimitAsked
         largest bore
     out_of_round : LimitAsked
@@ -1390,6 +2149,82 @@ class JobCardLimits(TypedDict, total=False):
         run-out of the left journal
     crank_runout_right : LimitAsked
         run-out of the right journal
+    flatness : LimitAsked
+        flatness of the face
+    skim_in_all : LimitAsked
+        metal off the face in all
+    face_roughness : LimitAsked
+        roughness Ra of the face
+    squish_before : LimitAsked
+        squish now
+    skim_for_ratio : LimitAsked
+        metal off the head in all
+    squish_after_skim : LimitAsked
+        squish after the skim
+    gasket_for_ratio : LimitAsked
+        head gasket that gives the ratio
+    squish_after_gasket : LimitAsked
+        squish with that gasket
+    squish_after_deck_cut : LimitAsked
+        squish after the cut of the deck
+    guide_clearance : LimitAsked
+        clearance of the stem by two diameters
+    guide_clearance_from_rock : LimitAsked
+        clearance of the stem by rocking
+    valve_rock : LimitAsked
+        whole rock of the valve at about 10 mm lift
+    seat_width : LimitAsked
+        width of the contact as found
+    seat_width_after_top_cut : LimitAsked
+        width after the top cutter alone
+    seat_width_after_both : LimitAsked
+        width after both cutters
+    contact_place : RatioLimitAsked
+        middle of the contact on the valve's face
+    seat_runout : LimitAsked
+        run-out of the seat
+    valve_rim : LimitAsked
+        thickness of the valve's rim
+    lash_after_sink : LimitAsked
+        lash after the work, not yet set again; only the maker's range judges it
+    total_sink : LimitAsked
+        sink in all; only the maker's limit judges it
+    shim_room : LimitAsked
+        room left for a thinner shim
+    seat_load_after_sink : LimitAsked
+        load of the spring after the sink; only the maker's range judges it
+    seat_load : LimitAsked
+        load at the installed height; only the maker's range judges it
+    seat_load_of_nominal : LimitAsked
+        load at the installed height against the nominal one
+    open_load : LimitAsked
+        load at full lift; only the maker's range judges it
+    spring_rate : LimitAsked
+        rate of the spring; only the maker's range judges it
+    coil_bind_margin : LimitAsked
+        room before coil bind at full lift
+    free_length : LimitAsked
+        free length; only the maker's limit judges it
+    free_length_loss : LimitAsked
+        free length lost
+    spring_lean : LimitAsked
+        lean of the spring
+    lash_found_with_shim : LimitAsked
+        lash as found
+    lash_with_new_shim : LimitAsked
+        lash with the chosen shim
+    lash_margins : LimitAsked
+        lash of each of several valves inside its range
+    lash_as_found : LimitAsked
+        lash as found; only the maker's range judges it
+    lobe_height : LimitAsked
+        height of the lobe
+    lobe_wear : LimitAsked
+        height that the lobe has lost
+    intake_valve_to_piston : LimitAsked
+        room between intake valve and piston
+    exhaust_valve_to_piston : LimitAsked
+        room between exhaust valve and piston
     included_angle : LimitAsked
         included angle of the crosshatch
     sleeve_interference : LimitAsked
@@ -1419,6 +2254,16 @@ class JobCardLimits(TypedDict, total=False):
     compression_ratio: RatioLimitAsked
     compression_reading: LimitAsked
     lowest_over_highest: RatioLimitAsked
+    leak_down: LimitAsked
+    charged_peak_torque: LimitAsked
+    crankcase_pressure_loss: LimitAsked
+    crankcase_vacuum_loss: LimitAsked
+    oil_per_1000_km: LimitAsked
+    oil_per_hour: LimitAsked
+    oil_of_fuel: LimitAsked
+    smallest_squish: LimitAsked
+    squish_side_difference: LimitAsked
+    smallest_squish_after: LimitAsked
     bore_max: LimitAsked
     out_of_round: LimitAsked
     taper_pin_axis: LimitAsked
@@ -1460,6 +2305,44 @@ class JobCardLimits(TypedDict, total=False):
     small_end_tip_rock: LimitAsked
     crank_runout_left: LimitAsked
     crank_runout_right: LimitAsked
+    flatness: LimitAsked
+    skim_in_all: LimitAsked
+    face_roughness: LimitAsked
+    squish_before: LimitAsked
+    skim_for_ratio: LimitAsked
+    squish_after_skim: LimitAsked
+    gasket_for_ratio: LimitAsked
+    squish_after_gasket: LimitAsked
+    squish_after_deck_cut: LimitAsked
+    guide_clearance: LimitAsked
+    guide_clearance_from_rock: LimitAsked
+    valve_rock: LimitAsked
+    seat_width: LimitAsked
+    seat_width_after_top_cut: LimitAsked
+    seat_width_after_both: LimitAsked
+    contact_place: RatioLimitAsked
+    seat_runout: LimitAsked
+    valve_rim: LimitAsked
+    lash_after_sink: LimitAsked
+    total_sink: LimitAsked
+    shim_room: LimitAsked
+    seat_load_after_sink: LimitAsked
+    seat_load: LimitAsked
+    seat_load_of_nominal: LimitAsked
+    open_load: LimitAsked
+    spring_rate: LimitAsked
+    coil_bind_margin: LimitAsked
+    free_length: LimitAsked
+    free_length_loss: LimitAsked
+    spring_lean: LimitAsked
+    lash_found_with_shim: LimitAsked
+    lash_with_new_shim: LimitAsked
+    lash_margins: LimitAsked
+    lash_as_found: LimitAsked
+    lobe_height: LimitAsked
+    lobe_wear: LimitAsked
+    intake_valve_to_piston: LimitAsked
+    exhaust_valve_to_piston: LimitAsked
     included_angle: LimitAsked
     sleeve_interference: LimitAsked
     sleeve_heating: LimitAsked
@@ -1732,6 +2615,13 @@ class JobCardResult:
     cylinder_spread : CylinderSpreadResult | None
     wet_gain : WetGainResult | None
     pressure_build_up : PressureBuildUpResult | None
+    leak_down : LeakDownResult | None
+    leak_area : LeakAreaResult | None
+    charged_crank_torque : ChargedCrankTorqueResult | None
+    crankcase_leak : CrankcaseLeakResult | None
+    oil_use : OilUseResult | None
+    diagnosis : DiagnosisResult | None
+    squish : SquishResult | None
     bore_survey : BoreSurveyResult | None
     piston_clearance : PistonClearanceResult | None
     ring_side_clearance : RingSideClearanceResult | None
@@ -1747,8 +2637,18 @@ class JobCardResult:
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
     rod_play : RodPlayResult | None
+    flatness : FlatnessResult | None
+    wanted_ratio : WantedRatioResult | None
+    guide_clearance : GuideClearanceResult | None
+    valve_seat : ValveSeatResult | None
+    valve_sink : ValveSinkResult | None
+    valve_spring : ValveSpringResult | None
+    lash_shim : LashShimResult | None
+    lash_screw : LashScrewResult | None
+    cam_check : CamCheckResult | None
     dynamic_ratio_after : DynamicRatioResult | None
     cranking_pressure_after : CrankingPressureResult | None
+    cranking_pressure_after_at_sea_level : CrankingPressureResult | None
     hot_clearance : HotClearanceResult | None
     crosshatch : CrosshatchResult | None
     sleeve_fit : SleeveFitResult | None
@@ -1774,6 +2674,13 @@ class JobCardResult:
     cylinder_spread: CylinderSpreadResult | None = None
     wet_gain: WetGainResult | None = None
     pressure_build_up: PressureBuildUpResult | None = None
+    leak_down: LeakDownResult | None = None
+    leak_area: LeakAreaResult | None = None
+    charged_crank_torque: ChargedCrankTorqueResult | None = None
+    crankcase_leak: CrankcaseLeakResult | None = None
+    oil_use: OilUseResult | None = None
+    diagnosis: DiagnosisResult | None = None
+    squish: SquishResult | None = None
     bore_survey: BoreSurveyResult | None = None
     piston_clearance: PistonClearanceResult | None = None
     ring_side_clearance: RingSideClearanceResult | None = None
@@ -1789,8 +2696,18 @@ class JobCardResult:
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
     rod_play: RodPlayResult | None = None
+    flatness: FlatnessResult | None = None
+    wanted_ratio: WantedRatioResult | None = None
+    guide_clearance: GuideClearanceResult | None = None
+    valve_seat: ValveSeatResult | None = None
+    valve_sink: ValveSinkResult | None = None
+    valve_spring: ValveSpringResult | None = None
+    lash_shim: LashShimResult | None = None
+    lash_screw: LashScrewResult | None = None
+    cam_check: CamCheckResult | None = None
     dynamic_ratio_after: DynamicRatioResult | None = None
     cranking_pressure_after: CrankingPressureResult | None = None
+    cranking_pressure_after_at_sea_level: CrankingPressureResult | None = None
     hot_clearance: HotClearanceResult | None = None
     crosshatch: CrosshatchResult | None = None
     sleeve_fit: SleeveFitResult | None = None
@@ -1858,6 +2775,39 @@ class JobCard(Calculation[JobCardResult]):
             "throttle_closed_manifold": "quantity",
             "battery": "quantity",
         },
+        "leak_down": {
+            "supply": "quantity",
+            "cylinder": "quantity",
+            "rocked_forward": "quantity",
+            "rocked_back": "quantity",
+            "restrictor": "quantity",
+            "gauge_difference": "quantity",
+            "gauge_residual": "quantity",
+            "gauge_full_scale": "quantity",
+            "leak_gauge_error": "quantity",
+            "makers_good_to": "quantity",
+            "makers_serviceable_to": "quantity",
+            "makers_worn_to": "quantity",
+            "other_restrictor": "quantity",
+            "other_supply": "quantity",
+            "coefficient_doubt": "quantity",
+            "held_at": "quantity",
+            "second": "quantity",
+            "opens": "quantity",
+            "bar": "quantity",
+        },
+        "crankcase": {
+            "start": "quantity",
+            "end": "quantity",
+            "start_temperature": "quantity",
+            "end_temperature": "quantity",
+            "vacuum_start": "quantity",
+            "vacuum_end": "quantity",
+            "vacuum_start_temperature": "quantity",
+            "vacuum_end_temperature": "quantity",
+            "crankcase_trapped_volume": "quantity",
+        },
+        "oil": {"oil_added": "quantity", "fuel_used": "quantity"},
         "cylinder": {
             "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
             "bore_max": "quantity",
@@ -1959,6 +2909,114 @@ class JobCard(Calculation[JobCardResult]):
                 "spring_installed_height": "quantity",
             },
         },
+        "squish": {
+            "solder_at_pin_axis": "readings",
+            "solder_wire": "quantity",
+            "head_step": "quantity",
+            "squish_doubt": "quantity",
+            "bowl_dia": "quantity",
+            "base_gasket_fitted": "quantity",
+            "base_gaskets": "readings",
+            "squish_wanted": "quantity",
+        },
+        "head_face": {
+            "straightedge_gaps": "readings",
+            "face_length": "quantity",
+            "skim_allowance": "quantity",
+            "skim_done": "quantity",
+            "chamber_area_at_face": "quantity",
+            "roughness": "quantity",
+        },
+        "valve": {
+            "guide_bore": "quantity",
+            "guide_along": "readings",
+            "guide_across": "readings",
+            "stem": "quantity",
+            "stem_heights": "readings",
+            "rock_total_indicated": "quantity",
+            "guide_length": "quantity",
+            "indicator_distance_beyond_guide": "quantity",
+            "contact_outer_dia": "quantity",
+            "contact_inner_dia": "quantity",
+            "cut_seat_angle": "quantity",
+            "valve_head_dia": "quantity",
+            "face_width": "quantity",
+            "rim_thickness": "quantity",
+            "seat_runout_tir": "quantity",
+            "top_cutter": "quantity",
+            "bottom_cutter": "quantity",
+            "feed": "quantity",
+            "wanted_outer_dia": "quantity",
+            "wanted_width": "quantity",
+            "sink": "quantity",
+            "earlier_sink": "quantity",
+            "lash_before": "quantity",
+            "thinnest_shim": "quantity",
+            "spring_rate": "quantity",
+            "seat_load_nominal": "quantity",
+        },
+        "spring": {
+            "load_1": "quantity",
+            "length_1": "quantity",
+            "load_2": "quantity",
+            "length_2": "quantity",
+            "installed_height": "quantity",
+            "valve_lift": "quantity",
+            "coil_bind_length": "quantity",
+            "free_length": "quantity",
+            "free_length_new": "quantity",
+            "lean": "quantity",
+            "nominal_seat_load": "quantity",
+            "wire": "quantity",
+            "mean_coil_dia": "quantity",
+            "shear_modulus": "quantity",
+        },
+        "lash": {
+            "old_shim": "quantity",
+            "measured_lash": "quantity",
+            "old_shim_mark": "quantity",
+            "last_lash": "quantity",
+            "valves": [
+                {
+                    "old_shim": "quantity",
+                    "measured_lash": "quantity",
+                    "lash_low": "quantity",
+                    "lash_high": "quantity",
+                    "target_lash": "quantity",
+                    "last_lash": "quantity",
+                }
+            ],
+            "lash_low": "quantity",
+            "lash_high": "quantity",
+            "target_lash": "quantity",
+            "shims_at_hand": "readings",
+            "shim_step": "quantity",
+            "shim_least": "quantity",
+            "shim_most": "quantity",
+            "lash_measured": "quantity",
+            "lash_wanted": "quantity",
+            "screw_pitch": "quantity",
+        },
+        "cam": {
+            "lobe_height": "quantity",
+            "base_circle": "quantity",
+            "lobe_height_new": "quantity",
+            "chain_pitch": "quantity",
+            "stack_lowered": "quantity",
+            "intake_opens_btdc": "quantity",
+            "intake_closes_abdc": "quantity",
+            "exhaust_opens_bbdc": "quantity",
+            "exhaust_closes_atdc": "quantity",
+            "event_lift": "quantity",
+            "clay_intake": "quantity",
+            "clay_exhaust": "quantity",
+            "clay_doubt": "quantity",
+            "valve_tilt": "quantity",
+            "intake_sink": "quantity",
+            "exhaust_sink": "quantity",
+            "exhaust_loss_per_deg": "quantity",
+            "intake_loss_per_deg": "quantity",
+        },
         "bottom": {
             "big_end_side": "quantity",
             "big_end_radial": "quantity",
@@ -2019,6 +3077,16 @@ class JobCard(Calculation[JobCardResult]):
         },
         "limits": {
             "compression_reading": {"low": "quantity", "high": "quantity"},
+            "leak_down": {"low": "quantity", "high": "quantity"},
+            "charged_peak_torque": {"low": "quantity", "high": "quantity"},
+            "crankcase_pressure_loss": {"low": "quantity", "high": "quantity"},
+            "crankcase_vacuum_loss": {"low": "quantity", "high": "quantity"},
+            "oil_per_1000_km": {"low": "quantity", "high": "quantity"},
+            "oil_per_hour": {"low": "quantity", "high": "quantity"},
+            "oil_of_fuel": {"low": "quantity", "high": "quantity"},
+            "smallest_squish": {"low": "quantity", "high": "quantity"},
+            "squish_side_difference": {"low": "quantity", "high": "quantity"},
+            "smallest_squish_after": {"low": "quantity", "high": "quantity"},
             "bore_max": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
             "taper_pin_axis": {"low": "quantity", "high": "quantity"},
@@ -2059,6 +3127,43 @@ class JobCard(Calculation[JobCardResult]):
             "small_end_tip_rock": {"low": "quantity", "high": "quantity"},
             "crank_runout_left": {"low": "quantity", "high": "quantity"},
             "crank_runout_right": {"low": "quantity", "high": "quantity"},
+            "flatness": {"low": "quantity", "high": "quantity"},
+            "skim_in_all": {"low": "quantity", "high": "quantity"},
+            "face_roughness": {"low": "quantity", "high": "quantity"},
+            "squish_before": {"low": "quantity", "high": "quantity"},
+            "skim_for_ratio": {"low": "quantity", "high": "quantity"},
+            "squish_after_skim": {"low": "quantity", "high": "quantity"},
+            "gasket_for_ratio": {"low": "quantity", "high": "quantity"},
+            "squish_after_gasket": {"low": "quantity", "high": "quantity"},
+            "squish_after_deck_cut": {"low": "quantity", "high": "quantity"},
+            "guide_clearance": {"low": "quantity", "high": "quantity"},
+            "guide_clearance_from_rock": {"low": "quantity", "high": "quantity"},
+            "valve_rock": {"low": "quantity", "high": "quantity"},
+            "seat_width": {"low": "quantity", "high": "quantity"},
+            "seat_width_after_top_cut": {"low": "quantity", "high": "quantity"},
+            "seat_width_after_both": {"low": "quantity", "high": "quantity"},
+            "seat_runout": {"low": "quantity", "high": "quantity"},
+            "valve_rim": {"low": "quantity", "high": "quantity"},
+            "lash_after_sink": {"low": "quantity", "high": "quantity"},
+            "total_sink": {"low": "quantity", "high": "quantity"},
+            "shim_room": {"low": "quantity", "high": "quantity"},
+            "seat_load_after_sink": {"low": "quantity", "high": "quantity"},
+            "seat_load": {"low": "quantity", "high": "quantity"},
+            "seat_load_of_nominal": {"low": "quantity", "high": "quantity"},
+            "open_load": {"low": "quantity", "high": "quantity"},
+            "spring_rate": {"low": "quantity", "high": "quantity"},
+            "coil_bind_margin": {"low": "quantity", "high": "quantity"},
+            "free_length": {"low": "quantity", "high": "quantity"},
+            "free_length_loss": {"low": "quantity", "high": "quantity"},
+            "spring_lean": {"low": "quantity", "high": "quantity"},
+            "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
+            "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
+            "lash_margins": {"low": "quantity", "high": "quantity"},
+            "lash_as_found": {"low": "quantity", "high": "quantity"},
+            "lobe_height": {"low": "quantity", "high": "quantity"},
+            "lobe_wear": {"low": "quantity", "high": "quantity"},
+            "intake_valve_to_piston": {"low": "quantity", "high": "quantity"},
+            "exhaust_valve_to_piston": {"low": "quantity", "high": "quantity"},
             "included_angle": {"low": "quantity", "high": "quantity"},
             "sleeve_interference": {"low": "quantity", "high": "quantity"},
             "sleeve_heating": {"low": "quantity", "high": "quantity"},
@@ -2079,11 +3184,21 @@ class JobCard(Calculation[JobCardResult]):
         engine: JobCardEngine | None = None,
         place: JobCardPlace | None = None,
         compression: JobCardCompression | None = None,
+        leak_down: JobCardLeakDown | None = None,
+        crankcase: JobCardCrankcase | None = None,
+        oil: JobCardOil | None = None,
+        signs: JobCardSigns | None = None,
         cylinder: JobCardCylinder | None = None,
         piston: JobCardPiston | None = None,
         rings: JobCardRings | None = None,
         plan: JobCardPlan | None = None,
         order: JobCardOrder | None = None,
+        squish: JobCardSquish | None = None,
+        head_face: JobCardHeadFace | None = None,
+        valve: JobCardValve | None = None,
+        spring: JobCardSpring | None = None,
+        lash: JobCardLash | None = None,
+        cam: JobCardCam | None = None,
         bottom: JobCardBottom | None = None,
         hone: JobCardHone | None = None,
         sleeve: JobCardSleeve | None = None,
@@ -2113,6 +3228,14 @@ class JobCard(Calculation[JobCardResult]):
             where the engine was tested
         compression : JobCardCompression, optional
             the compression test
+        leak_down : JobCardLeakDown, optional
+            the leak-down test
+        crankcase : JobCardCrankcase, optional
+            the test of a two-stroke's crankcase
+        oil : JobCardOil, optional
+            oil that the engine used
+        signs : JobCardSigns, optional
+            what was seen, heard or found
         cylinder : JobCardCylinder, optional
             the cylinder on the bench
         piston : JobCardPiston, optional
@@ -2123,6 +3246,18 @@ class JobCard(Calculation[JobCardResult]):
             what is meant to be done, and what is on the shelf
         order : JobCardOrder, optional
             what the order to the machinist states besides
+        squish : JobCardSquish, optional
+            squish clearance, and base gaskets at hand
+        head_face : JobCardHeadFace, optional
+            the head's face, and the ratio wanted
+        valve : JobCardValve, optional
+            the worst valve: guide, seat and sink
+        spring : JobCardSpring, optional
+            one valve spring
+        lash : JobCardLash, optional
+            valve lash
+        cam : JobCardCam, optional
+            cam lobes, cam timing, valves to piston
         bottom : JobCardBottom, optional
             the rod and the crank below
         hone : JobCardHone, optional
@@ -2166,11 +3301,21 @@ class JobCard(Calculation[JobCardResult]):
             "engine": engine,
             "place": place,
             "compression": compression,
+            "leak_down": leak_down,
+            "crankcase": crankcase,
+            "oil": oil,
+            "signs": signs,
             "cylinder": cylinder,
             "piston": piston,
             "rings": rings,
             "plan": plan,
             "order": order,
+            "squish": squish,
+            "head_face": head_face,
+            "valve": valve,
+            "spring": spring,
+            "lash": lash,
+            "cam": cam,
             "bottom": bottom,
             "hone": hone,
             "sleeve": sleeve,

@@ -55,6 +55,10 @@ class PortTimingResult:
         trapped compression ratio with the other base gasket
     geometric_ratio_after : float | None
         geometric compression ratio with the other base gasket
+    exhaust_thinner_by : Quantity | None
+        base gasket thinner by this gives the exhaust duration wanted; negative: thicker
+    transfer_thinner_by : Quantity | None
+        base gasket thinner by this gives the transfer duration wanted; negative: thicker
     """
 
     exhaust_travel: Quantity
@@ -74,13 +78,16 @@ class PortTimingResult:
     clearance_after: Quantity | None = None
     trapped_ratio_after: float | None = None
     geometric_ratio_after: float | None = None
+    exhaust_thinner_by: Quantity | None = None
+    transfer_thinner_by: Quantity | None = None
 
 
 class PortTiming(Calculation[PortTimingResult]):
     """Port timing and trapped ratio.
 
     Port timing of a two-stroke from port heights, its trapped and its geometric compression ratio,
-    and what another base gasket does to them.
+    what another base gasket does to them, and which base gasket a wanted duration asks for. Take
+    the heights at the port: a crown slopes, and its edge is rounded.
     """
 
     NAME = "port-timing"
@@ -94,6 +101,8 @@ class PortTiming(Calculation[PortTimingResult]):
         "bore": "quantity",
         "clearance": "quantity",
         "thinner_base_gasket_by": "quantity",
+        "exhaust_duration_wanted": "quantity",
+        "transfer_duration_wanted": "quantity",
         "measuring": MEASURING,
     }
 
@@ -108,6 +117,8 @@ class PortTiming(Calculation[PortTimingResult]):
         bore: QuantityLike | None = None,
         clearance: QuantityLike | None = None,
         thinner_base_gasket_by: QuantityLike | None = None,
+        exhaust_duration_wanted: QuantityLike | None = None,
+        transfer_duration_wanted: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -135,6 +146,10 @@ class PortTiming(Calculation[PortTimingResult]):
             clearance volume: above the piston at top dead centre
         thinner_base_gasket_by : QuantityLike, optional
             new base gasket thinner by; negative for a thicker one
+        exhaust_duration_wanted : QuantityLike, optional
+            exhaust port open as wanted, crank degrees: asks for the base gasket that gives it
+        transfer_duration_wanted : QuantityLike, optional
+            transfer ports open as wanted, crank degrees: asks for the base gasket that gives it
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
@@ -160,6 +175,8 @@ class PortTiming(Calculation[PortTimingResult]):
             "bore": bore,
             "clearance": clearance,
             "thinner_base_gasket_by": thinner_base_gasket_by,
+            "exhaust_duration_wanted": exhaust_duration_wanted,
+            "transfer_duration_wanted": transfer_duration_wanted,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -1,0 +1,343 @@
+"""Valve-lash shim.
+
+Generated from the OpenAPI document by sdk/generate.py; do not edit.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import ClassVar, Literal, NotRequired, TypedDict
+
+from ringland._answers import Answer
+from ringland._asking import Shape
+from ringland._calculation import Calculation
+from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked
+from ringland._generated._words import Defaults, Rule, Units
+from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
+
+
+class LashShimValve(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    name : str
+        which valve
+    old_shim : QuantityLike
+        shim fitted, by micrometer, not its mark
+    measured_lash : QuantityLike
+        lash with it: cold, cam on its base circle, decompressor off, feeler; of both valves of one
+        rocker each
+    lash_low : QuantityLike
+        least lash of this valve
+    lash_high : QuantityLike
+        largest lash of this valve
+    target_lash : QuantityLike
+        lash aimed at for this valve
+    last_lash : QuantityLike
+        lash as it was left the last time
+    """
+
+    name: str
+    old_shim: QuantityLike
+    measured_lash: QuantityLike
+    lash_low: NotRequired[QuantityLike]
+    lash_high: NotRequired[QuantityLike]
+    target_lash: NotRequired[QuantityLike]
+    last_lash: NotRequired[QuantityLike]
+
+
+class LashShimLimits(TypedDict, total=False):
+    """Limits of your own, by check: lash-shim.
+
+    Attributes
+    ----------
+    lash_found_with_shim : LimitAsked
+        lash as found
+    lash_with_new_shim : LimitAsked
+        lash with the chosen shim
+    lash_margins : LimitAsked
+        lash of each of several valves inside its range
+    """
+
+    lash_found_with_shim: LimitAsked
+    lash_with_new_shim: LimitAsked
+    lash_margins: LimitAsked
+
+
+@dataclass(frozen=True, kw_only=True)
+class LashShimResultValveShim:
+    """None is what cannot be known.
+
+    Attributes
+    ----------
+    valve : str | None
+        which valve
+    outcome : Literal['fits', 'none_fits', 'all_taken'] | None
+        whether a shim on offer fits
+    found_within : bool | None
+        whether the lash as found is within the range
+    exact : Quantity | None
+        shim that would give just the lash aimed at
+    thinnest : Quantity | None
+        thinnest shim that keeps the lash in the range
+    thickest : Quantity | None
+        thickest shim that keeps the lash in the range
+    fitting : int | None
+        how many shims on offer fit
+    shim : Quantity | None
+        shim to fit
+    lash : Quantity | None
+        lash that it gives
+    next_best : Quantity | None
+        next best shim that is left
+    next_best_lash : Quantity | None
+        lash that the next best gives
+    too_thin : Quantity | None
+        where none fits: thickest shim on offer that is too thin
+    too_thick : Quantity | None
+        where none fits: thinnest shim on offer that is too thick
+    """
+
+    valve: str | None = None
+    outcome: Literal["fits", "none_fits", "all_taken"] | None = None
+    found_within: bool | None = None
+    exact: Quantity | None = None
+    thinnest: Quantity | None = None
+    thickest: Quantity | None = None
+    fitting: int | None = None
+    shim: Quantity | None = None
+    lash: Quantity | None = None
+    next_best: Quantity | None = None
+    next_best_lash: Quantity | None = None
+    too_thin: Quantity | None = None
+    too_thick: Quantity | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class LashShimResultShimsTriedItem:
+    """None is what cannot be known.
+
+    Attributes
+    ----------
+    valve : str | None
+        which valve
+    shim : Quantity | None
+        shim
+    lash : Quantity | None
+        lash that it would give
+    outcome : str
+        what becomes of it
+    """
+
+    valve: str | None = None
+    shim: Quantity | None = None
+    lash: Quantity | None = None
+    outcome: Literal["chosen", "runner_up", "fits", "taken", "too_thick", "too_thin"] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class LashShimResult:
+    """None is what cannot be known.
+
+    Attributes
+    ----------
+    aimed_lash : Quantity | None
+        lash aimed at
+    exact_shim : Quantity | None
+        shim that would give just that lash
+    thinnest_within : Quantity | None
+        thinnest shim that keeps the lash within the range
+    thickest_within : Quantity | None
+        thickest shim that keeps the lash within the range
+    found_in_range : bool | None
+        whether the lash as found is within the range, by the figures alone
+    outcome : Literal['fits', 'none_fits', 'all_taken'] | None
+        whether a shim on offer fits
+    shims_that_fit : int | None
+        how many shims on offer fit
+    shim_chosen : Quantity | None
+        shim to fit
+    lash_after : Quantity | None
+        lash that it gives
+    runner_up : Quantity | None
+        next best shim
+    runner_up_lash : Quantity | None
+        lash that the next best gives
+    nearest_thinner : Quantity | None
+        where none fits: thickest shim on offer that is too thin
+    nearest_thicker : Quantity | None
+        where none fits: thinnest shim on offer that is too thick
+    valve_shims : tuple[LashShimResultValveShim, ...] | None
+        each of several valves, in the order given
+    valves_shimmed : tuple[str | float, ...] | None
+        valves that a shim was found for
+    lash_margins : Readings | None
+        how far inside its range each of those valves' lash comes
+    shims_tried : tuple[LashShimResultShimsTriedItem, ...]
+        what became of each shim; of those made to a step, those that fit and the nearest two that
+        do not
+    """
+
+    aimed_lash: Quantity | None = None
+    exact_shim: Quantity | None = None
+    thinnest_within: Quantity | None = None
+    thickest_within: Quantity | None = None
+    found_in_range: bool | None = None
+    outcome: Literal["fits", "none_fits", "all_taken"] | None = None
+    shims_that_fit: int | None = None
+    shim_chosen: Quantity | None = None
+    lash_after: Quantity | None = None
+    runner_up: Quantity | None = None
+    runner_up_lash: Quantity | None = None
+    nearest_thinner: Quantity | None = None
+    nearest_thicker: Quantity | None = None
+    valve_shims: tuple[LashShimResultValveShim, ...] | None = None
+    valves_shimmed: tuple[str | float, ...] | None = None
+    lash_margins: Readings | None = None
+    shims_tried: tuple[LashShimResultShimsTriedItem, ...]
+
+
+class LashShim(Calculation[LashShimResult]):
+    """Valve-lash shim.
+
+    Which shim brings the lash into the maker's range, nearest the aim: from the shims at hand or
+    from those that the maker makes, for one valve or for several that share one lot; with the
+    runner-up, and why the others fall out. A thicker shim takes lash away.
+    """
+
+    NAME = "lash-shim"
+    RESULT = LashShimResult
+    SHAPES: ClassVar[Mapping[str, Shape]] = {
+        "old_shim": "quantity",
+        "measured_lash": "quantity",
+        "old_shim_mark": "quantity",
+        "last_lash": "quantity",
+        "valves": [
+            {
+                "old_shim": "quantity",
+                "measured_lash": "quantity",
+                "lash_low": "quantity",
+                "lash_high": "quantity",
+                "target_lash": "quantity",
+                "last_lash": "quantity",
+            }
+        ],
+        "lash_low": "quantity",
+        "lash_high": "quantity",
+        "target_lash": "quantity",
+        "shims_at_hand": "readings",
+        "shim_step": "quantity",
+        "shim_least": "quantity",
+        "shim_most": "quantity",
+        "limits": {
+            "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
+            "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
+            "lash_margins": {"low": "quantity", "high": "quantity"},
+        },
+        "measuring": MEASURING,
+    }
+
+    def __call__(
+        self,
+        *,
+        old_shim: QuantityLike | None = None,
+        measured_lash: QuantityLike | None = None,
+        old_shim_mark: QuantityLike | None = None,
+        last_lash: QuantityLike | None = None,
+        valves: Sequence[LashShimValve] | None = None,
+        lash_low: QuantityLike | None = None,
+        lash_high: QuantityLike | None = None,
+        target_lash: QuantityLike | None = None,
+        gear: Literal["bucket", "finger_or_rocker"] | None = None,
+        stem_movement_per_lash: float | None = None,
+        shims_at_hand: ReadingsLike | None = None,
+        use_shims_taken_out: bool | None = None,
+        shim_step: QuantityLike | None = None,
+        shim_least: QuantityLike | None = None,
+        shim_most: QuantityLike | None = None,
+        rule: Rule | None = None,
+        defaults: Defaults | None = None,
+        measuring: MeasuringAsked | None = None,
+        limits: LashShimLimits | None = None,
+        units: Units | None = None,
+        trace: bool = False,
+    ) -> Answer[LashShimResult]:
+        """Ask ``lash-shim`` one question.
+
+        Needed: ``old_shim`` or ``valves``.
+
+        Needed: ``shim_step`` or ``shims_at_hand`` or ``use_shims_taken_out``.
+
+        Parameters
+        ----------
+        old_shim : QuantityLike, optional
+            shim fitted, by micrometer, not its mark
+        measured_lash : QuantityLike, optional
+            lash with it: cold, cam on its base circle, decompressor off, feeler
+        old_shim_mark : QuantityLike, optional
+            what the shim fitted is marked
+        last_lash : QuantityLike, optional
+            lash as it was left the last time
+        valves : Sequence[LashShimValve], optional
+            several valves that take their shims from one lot
+        lash_low : QuantityLike, optional
+            least lash of the maker's range, cold
+        lash_high : QuantityLike, optional
+            largest lash of the maker's range, cold
+        target_lash : QuantityLike, optional
+            lash aimed at; without it the middle of the range
+        gear : str, optional
+            what the shim sits under (bucket: bucket: the shim moves as the lash does;
+            finger_or_rocker: finger or rocker between cam and valve) (default bucket)
+        stem_movement_per_lash : float, optional
+            movement at the shim per unit of measured lash: 1 for a bucket (default 1.0)
+        shims_at_hand : ReadingsLike, optional
+            shims at hand, by micrometer, each piece once
+        use_shims_taken_out : bool, optional
+            the shims that come out of these valves may go into another one (default no)
+        shim_step : QuantityLike, optional
+            step of the shims that the maker makes
+        shim_least : QuantityLike, optional
+            thinnest shim that the maker makes
+        shim_most : QuantityLike, optional
+            thickest shim that the maker makes
+        rule : Rule, optional
+            decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
+            1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
+        defaults : Defaults, optional
+            whether common-practice limits judge where the request gives none (default on)
+        measuring : MeasuringAsked, optional
+            how the readings were taken; one instrument shares its setting error
+        limits : LashShimLimits, optional
+            limits by check; these win over the common-practice ones
+        units : str, optional
+            Units of the answer.
+        trace : bool, optional
+            Whether to show each formula with its numbers.
+
+        Raises
+        ------
+        InvalidInput, ServiceError, ConnectionFailed
+        """
+        fields = {
+            "old_shim": old_shim,
+            "measured_lash": measured_lash,
+            "old_shim_mark": old_shim_mark,
+            "last_lash": last_lash,
+            "valves": valves,
+            "lash_low": lash_low,
+            "lash_high": lash_high,
+            "target_lash": target_lash,
+            "gear": gear,
+            "stem_movement_per_lash": stem_movement_per_lash,
+            "shims_at_hand": shims_at_hand,
+            "use_shims_taken_out": use_shims_taken_out,
+            "shim_step": shim_step,
+            "shim_least": shim_least,
+            "shim_most": shim_most,
+            "rule": rule,
+            "defaults": defaults,
+            "measuring": measuring,
+            "limits": limits,
+        }
+        return self._answer(fields, units, trace)

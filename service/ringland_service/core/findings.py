@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ringland_service.core.verdicts import FAIL, PASS
+from ringland_service.core.verdicts import PASS
 
 
 @dataclass(frozen=True)
@@ -30,8 +30,3 @@ def found(findings: Iterable[Finding], *checks: str) -> list[Finding]:
 def all_pass(findings: Iterable[Finding]) -> bool:
     """Return whether every finding is a pass: too close to call is none."""
     return all(finding.verdict == PASS for finding in findings)
-
-
-def failing(findings: Iterable[Finding]) -> list[Finding]:
-    """Return the findings that fail."""
-    return [finding for finding in findings if finding.verdict == FAIL]

@@ -55,8 +55,8 @@ def kind_known(known: Known) -> bool:
     return bool(known.get("bore_kind", UNKNOWN) != UNKNOWN)
 
 
-def _wear_known(known: Known) -> bool:
-    """Return whether boring may be thought of: a reference that is no larger than the bore."""
+def _may_be_cleaned_up(known: Known) -> bool:
+    """Return whether boring may be thought of: a bore that bears it, and its survey."""
     return may_be_bored(known) and begun("survey", "depth_mm")(known)
 
 
@@ -146,7 +146,7 @@ OVERSIZE = (
             "unworn_reference_mm": ("unworn_bore_mm",),
             "bore_max_mm": ("bore_survey.max_mm",),
         },
-        when=_wear_known,
+        when=_may_be_cleaned_up,
     ),
     Step(
         part="oversize_choice",

@@ -8,6 +8,7 @@ from ringland_service.core import machining_quantities as sizes
 from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._bored import NEVER_BORED
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
+from ringland_service.core.calculations.decision._order_choices import LIGHT_REMOVAL_MM
 from ringland_service.core.calculations.decision._rering_checks import CHECKS
 from ringland_service.core.calculations.decision.clean_up import Score
 from ringland_service.core.declare import (
@@ -25,7 +26,6 @@ from ringland_service.core.formulas import rings
 from ringland_service.core.limits import Limit
 
 SUM = "sum of two diameters"
-USUAL_REMOVAL_MM = 0.010
 COMMON = "common practice, no source"
 
 
@@ -150,7 +150,7 @@ def removal_mm(inputs: Inputs) -> float:
     """Return what comes off the diameter: as given, else what shops take; nothing off plating."""
     if inputs.hone_removal_mm is not None:
         return inputs.hone_removal_mm
-    return 0.0 if inputs.bore_kind in NEVER_BORED else USUAL_REMOVAL_MM
+    return 0.0 if inputs.bore_kind in NEVER_BORED else LIGHT_REMOVAL_MM
 
 
 def _new_gap_mm(inputs: Inputs, side: str) -> float | None:

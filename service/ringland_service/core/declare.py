@@ -39,9 +39,12 @@ from ringland_service.core.records import (
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
+from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
 
 __all__ = [
+    "LOWERS",
     "NO_EXAMPLE",
+    "RAISES",
     "REQUIRED",
     "Calculation",
     "Check",
@@ -50,6 +53,7 @@ __all__ = [
     "Notice",
     "Rule",
     "Step",
+    "Unjudged",
     "Want",
     "Way",
     "any_quantity",
@@ -133,6 +137,10 @@ class Check:
     each : str
         Where ``value`` is a list, each of its members gets a verdict of its own; names the list
         of results that says which is which.
+    unjudged : tuple of Unjudged
+        The conditions under which no verdict is due, the weightiest first.
+    with_decompressor : bool
+        Whether a limit may say that it is stated with the decompressor at work.
     """
 
     name: str
@@ -142,6 +150,8 @@ class Check:
     default: Callable[[Any, Any], Limit | None] | None = None
     doubt_fails: str = ""
     each: str = ""
+    unjudged: tuple[Unjudged, ...] = ()
+    with_decompressor: bool = False
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)

@@ -10,7 +10,8 @@ from ringland_service.core.fields import Field
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
 from ringland_service.core.significant import kind_and_digits
-from ringland_service.core.verdicts import CLOSE, FAIL, judge
+from ringland_service.core.unjudged import NOT_JUDGED, reasons
+from ringland_service.core.verdicts import CLOSE, FAIL, PASS, judge
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Question
 
@@ -56,7 +57,10 @@ def verdicts(
             rule = question.rule if doubt is not None else "simple"
             judged = judge(one, doubt, limit, rule)
             word = _word(check, judged.verdict)
-            yield Verdict(check, kind, digits, one, doubt, limit, rule, judged, word, of)
+            why = reasons(check.unjudged, question.inputs, outputs, limit, word == PASS)
+            yield Verdict(
+                check, kind, digits, one, doubt, limit, rule, judged, _or_none(word, why), of, why
+            )
 
 
 def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[str, Any, Any]]:
@@ -68,6 +72,13 @@ def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[
     # A member that no doubt moves has none, as a single value has.
     doubts = [None] * len(value) if doubt is None else [u or None for u in doubt]
     yield from zip(names, value, doubts, strict=True)
+
+
+def _or_none(word: Any, why: Any) -> Any:
+    """Return the word of the verdict, or that none is due."""
+    if isinstance(why, np.ndarray):
+        return np.where(why == "", word, NOT_JUDGED)
+    return word if why is None else NOT_JUDGED
 
 
 def _word(check: Check, verdict: Any) -> Any:

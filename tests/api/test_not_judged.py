@@ -205,3 +205,23 @@ def test_every_reason_is_one_of_the_table_and_its_sign_is_known() -> None:
                 assert condition.why in WHY
                 assert condition.only in ("", LOWERS, RAISES)
                 assert condition.to_judge
+
+
+@pytest.mark.parametrize("surface", ["smeared", "scored"])
+def test_a_bore_with_metal_smeared_on_it_has_no_size_to_judge(
+    client: FlaskClient, surface: str
+) -> None:
+    """Common practice, no source: the smear is gauged, not the bore."""
+    survey = {
+        "depth": {"unit": "mm", "values": [10, 40, 70]},
+        "pin_axis": {"unit": "mm", "values": [68.02, 68.01, 68.0]},
+        "thrust_axis": {"unit": "mm", "values": [68.04, 68.02, 68.0]},
+    }
+    found = post(client, "bore-survey", {**survey, "surface": surface})["verdicts"]
+    piston = {"piston": {"value": 67.9, "unit": "mm"}, "bore_max": {"value": 68.04, "unit": "mm"}}
+    found += post(
+        client, "piston-clearance", {**piston, "cycle": "four_stroke", "surface": surface}
+    )["verdicts"]
+    whys = {verdict["why"] for verdict in found}
+    assert len(found) == 4
+    assert whys == ({"surface_smeared"} if surface == "smeared" else {None})

@@ -129,7 +129,8 @@ class Check:
         Name of the result (or input) judged.
     words : str
     default : callable or None
-        Takes inputs and results, returns the ``Limit`` that judges when the request gives none.
+        Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
+        with ``each`` perhaps a tuple of them, one a member.
     settle : str
         What would narrow the doubt.
     doubt_fails : str
@@ -147,7 +148,7 @@ class Check:
     value: str
     words: str
     settle: str
-    default: Callable[[Any, Any], Limit | None] | None = None
+    default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
     doubt_fails: str = ""
     each: str = ""
     unjudged: tuple[Unjudged, ...] = ()

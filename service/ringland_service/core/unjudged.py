@@ -51,8 +51,8 @@ class Unjudged:
     why : str
         A token of ``WHY``.
     when : callable
-        Takes inputs, results and the limit in force; whether the condition holds: a bool, an
-        array of them for a column, a tuple of them for a check on each of a list.
+        Takes inputs, results and the limit in force; whether the condition holds: a bool, or an
+        array of them for a column.
     to_judge : str
         What would make the reading one that can be judged.
     only : str

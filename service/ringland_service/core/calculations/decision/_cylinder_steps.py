@@ -30,6 +30,7 @@ Known = Mapping[str, Any]
 When = Callable[[Known], bool]
 FINISH = "oversize_choice.chosen_finish_mm"
 NEW_BORE = ("new_bore_mm", FINISH)
+FINISH_MAX = ("bore_order.finish_high_mm",)
 
 
 def begun(*names: str) -> When:
@@ -175,7 +176,7 @@ AFTER = (
         part="displacement",
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
-        sources={"new_bore_mm": NEW_BORE},
+        sources={"new_bore_mm": NEW_BORE, "new_bore_max_mm": FINISH_MAX},
     ),
     Step(
         part="overbore_ratio",

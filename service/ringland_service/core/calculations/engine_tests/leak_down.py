@@ -20,6 +20,7 @@ from ringland_service.core.formulas import leak
 from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.verdicts import beyond
 
 COMMON = "common practice, no source"
 GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
@@ -131,8 +132,8 @@ class Outputs:
     )
     gradeable: str = result(
         "whether the common steps grade this reading",
-        basis="place of the piston, decompressor, restrictor of 0.9 to 1.1 mm, supply of 550 to "
-        "700 kPa",
+        basis="place of the piston, decompressor (at work, an upper bound: 10 % or less proves the "
+        "cylinder tight), restrictor of 0.9 to 1.1 mm, supply of 550 to 700 kPa",
         source=COMMON,
         choices=words.GRADEABLE,
     )
@@ -182,13 +183,13 @@ def compute(inputs: Inputs) -> Outputs:
     supply, held = inputs.supply_kpa, _held_kpa(inputs)
     kept, least = max(held), min(held)
     lost = float(leak.leak_percent(supply, kept))
-    able, error = words.gradeable(inputs), _gauge_error_kpa(inputs)
+    able, error = words.gradeable(inputs, lost), _gauge_error_kpa(inputs)
     return Outputs(
         kept_kpa=kept,
         leak_pct=lost,
         leak_spread_pct=None if len(held) == 1 else 100 * (kept - least) / supply,
         gradeable=able,
-        grade=GRADES["leak_down"].word(lost) if able == "yes" else words.NOT_GRADEABLE,
+        grade=GRADES["leak_down"].word(lost) if able in words.GRADED else words.NOT_GRADEABLE,
         grade_on_makers_scale=words.makers_grade(inputs, lost),
         leak_path=words.leak_path(inputs),
         gauge_error_kpa_diff=error,
@@ -230,10 +231,14 @@ def influences(inputs: Inputs) -> list[Influence]:
 def _service(inputs: Inputs, outputs: Outputs) -> Limit | None:
     own = inputs.makers_serviceable_to_pct
     if own is not None:
-        return Limit(high=own, source="serviceable on the tester maker's own scale")
-    if outputs.gradeable != "yes":
+        limit = Limit(high=own, source="serviceable on the tester maker's own scale")
+    elif outputs.gradeable in words.GRADED:
+        limit = LIMITS[f"leak_down.{inputs.use}"].limit()
+    else:
         return None
-    return LIMITS[f"leak_down.{inputs.use}"].limit()
+    # With a decompressor at work the leak is an upper bound: it passes a cylinder, it fails none.
+    bound = inputs.decompressor_state == condition.ACTIVE
+    return None if bound and beyond(outputs.leak_pct, limit.high) else limit
 
 
 CALCULATION = Calculation(

@@ -192,6 +192,18 @@ GAPS = Step(
     purpose="ring end gaps: wanted, to file, and what wear added",
     sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
 )
+# What the tests said: from their parts on a job card, else as told.
+TESTED: Mapping[str, tuple[str, ...]] = {
+    "leak_pct": ("leak_down.leak_pct", "leak_pct"),
+    "leak_gradeable": ("leak_down.gradeable", "leak_gradeable"),
+    "leak_grade": ("leak_down.grade_on_makers_scale", "leak_grade"),
+    "excess_gain_pct": ("wet_gain.excess_gain_pct", "excess_gain_pct"),
+    "level_ratio": ("compression_level.ratio", "level_ratio"),
+    "oil_use_grade": ("oil_use.grade", "oil_use_grade"),
+    "diagnosis_headline": ("diagnosis.headline", "diagnosis_headline"),
+    "suspects": ("diagnosis.suspects", "suspects"),
+    "next_test": ("diagnosis.next_test", "next_test"),
+}
 DECISION = (
     Step(
         part="hone_and_rering",
@@ -225,6 +237,7 @@ DECISION = (
             "chosen": ("oversize_choice.chosen",),
             "finish_mm": ("bore_order.finish_high_mm", FINISH),
             "best": ("piston_selection.best",),
+            **TESTED,
         },
         wants=cylinder_ways.wanted,
     ),

@@ -68,7 +68,7 @@ MEASURED: list[tuple[dict[str, Any], set[str]]] = [
     ({"leak_pct": 30.1, "leak_gradeable": "yes"}, {"E51"}),
     ({"leak_pct": 30.1}, set()),
     ({"leak_pct": 9.0, "leak_gradeable": "restrictor_outside", "leak_grade": "good"}, {"E50"}),
-    # With a decompressor at work the leak is an upper bound: small proves tight, large says nothing.
+    # With a decompressor at work the leak is an upper bound: small proves tight, no more.
     ({"leak_pct": 10.0, "leak_gradeable": "upper_bound"}, {"E50"}),
     ({"leak_pct": 10.0, "leak_gradeable": "decompressor_active"}, {"E50"}),
     ({"leak_pct": 10.1, "leak_gradeable": "decompressor_active"}, set()),

@@ -149,17 +149,19 @@ def _beside(tests: Heard, own: float, others: Sequence[str]) -> list[str]:
 
 
 def _listed(names: Sequence[str]) -> str:
-    words = [SHORT[name] for name in names]
-    if {"VX", "VI"} <= set(names):
-        words = [w for w in words if w not in (SHORT["VX"], SHORT["VI"])]
-        words = ["exhaust and intake valve", *words]
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    valves = ("VX", "VI")
+    words = [SHORT[name] for name in names if name not in valves]
+    valve = " and ".join(SHORT[v].removesuffix(" valve") for v in valves if v in names)
+    words = [f"{valve} valve", *words] if valve else words
+    if len(words) == 1:
+        return words[0]
+    return f"{', '.join(words[:-1])}{',' if ' and ' in words[0] else ''} and {words[-1]}"
 
 
 def _test(i: Any, tests: Heard) -> str:
     """Return the test that would tell: leak-down first, then what the diagnosis asks for."""
     if tests.leak is None:
-        return "leak-down"
+        return "leak-down" if i.leak_pct is None else "a leak-down that can be graded"
     if i.next_test is not None:
         return str(i.next_test)
     return "wet test" if tests.wet is None else "leak-down again, listening at every opening"

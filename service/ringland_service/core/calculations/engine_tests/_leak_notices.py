@@ -25,7 +25,7 @@ def _perhaps_at_overlap(i: Any, o: Any) -> bool:
 
 def _proven_tight(o: Any) -> bool:
     """Return whether an upper bound of the leak is small enough to call the cylinder tight."""
-    return o.gradeable == UPPER_BOUND or o.grade_on_makers_scale == GOOD
+    return bool(o.gradeable == UPPER_BOUND or o.grade_on_makers_scale == GOOD)
 
 
 def _halved(_: Any, o: Any) -> bool:

@@ -126,7 +126,7 @@ def test_the_gap_on_the_bench_needs_no_test() -> None:
     [
         (
             {**LEAK, "leak_pct": 30.01, "heard_at": "oil_filler_or_breather"},
-            "a leak-down of 30.0 %, heard at oil filler",
+            "a leak-down of 30.0 % (above 30 %, common practice), heard at oil filler",
         ),
         ({**LEAK, "leak_pct": 30.0, "heard_at": "oil_filler_or_breather"}, None),
         ({**LEAK, "leak_pct": 45.0, "heard_at": "exhaust"}, None),

@@ -13,7 +13,6 @@ from ringland_service.core.calculations.decision._tested import Heard, heard, le
 from ringland_service.core.calculations.engine_tests._leak_words import HEARD_AT
 from ringland_service.core.suspects import SUSPECTS
 
-COMMON = "(common practice)"
 # The suspects that a mended cylinder cures, and those that cause what it suffers from: damage and
 # its cause are no rivals.
 OF_CYLINDER = ("RB", "PS")
@@ -45,22 +44,22 @@ SEALS = (
     Says(
         "leak_down",
         lambda t: t.leak in LEAK_SERVICEABLE,
-        lambda i: f"{_leak(i)}, 20 % or less or serviceable on the tester maker's scale",
+        lambda i: f"{_leak(i)} ({_serviceable(i)})",
     ),
     Says(
         "wet_gain_and_level",
         lambda t: t.wet == "rings_not_shown" and t.level in FULL,
         lambda i: (
-            f"{_excess(i)}, under 5 %, and a reading of {i.level_ratio:.2f} of the expected one, "
-            "0.90 or more"
+            f"{_excess(i)} (under 5 %) and {i.level_ratio:.2f} of the expected reading (0.90 or "
+            "more; both common practice)"
         ),
     ),
     Says(
         "wet_gain_and_leak_elsewhere",
         lambda t: t.wet == "rings_not_shown" and t.leak in LEAK_LARGE and t.elsewhere,
         lambda i: (
-            f"{_excess(i)}, under 5 %, and {_leak(i)} heard elsewhere, at "
-            f"{HEARD_AT[i.heard_at]}; the leak-down after the work confirms it"
+            f"{_excess(i)} (under 5 %, common practice) and {_leak(i)} that is heard elsewhere, at "
+            f"{HEARD_AT[i.heard_at]} (the leak-down after the work confirms it)"
         ),
     ),
 )
@@ -68,12 +67,15 @@ AGAINST = (
     Says(
         "leak_down",
         lambda t: t.leak == "tear_down" and t.past_the_rings,
-        lambda i: f"{_leak(i)}, heard at {HEARD_AT[i.heard_at]}: the air passes the rings",
+        lambda i: (
+            f"{_leak(i)} ({_torn_down(i)}), heard at {HEARD_AT[i.heard_at]}: the air passes the "
+            "rings"
+        ),
     ),
     Says(
         "wet_gain",
         lambda t: t.wet == "rings_and_bore",
-        lambda i: f"{_excess(i)}, 15 % or more {COMMON}: oil seals what the rings do not",
+        lambda i: f"{_excess(i)} (15 % or more, common practice): oil seals what the rings do not",
     ),
     Says(
         "oil_use",
@@ -99,6 +101,21 @@ def _leak(i: Any) -> str:
     return f"a leak-down of {i.leak_pct:.1f} %"
 
 
+def _serviceable(i: Any) -> str:
+    scale = i.leak_grade is not None
+    return OF_MAKER["serviceable"] if scale else "20 % or less, common practice"
+
+
+def _torn_down(i: Any) -> str:
+    return OF_MAKER["tear_down"] if i.leak_grade is not None else "above 30 %, common practice"
+
+
+OF_MAKER = {
+    "serviceable": "serviceable or better on the scale told",
+    "tear_down": "to be torn down on the scale told",
+}
+
+
 def _excess(i: Any) -> str:
     return f"a gain of {i.excess_gain_pct:.1f} % beyond the oil's own volume"
 
@@ -114,7 +131,7 @@ def stands_in(i: Any) -> Condition | None:
     shown = sealing(i) if i.pistons_stay_in else None
     if shown is None:
         return None
-    said = f"{shown} {COMMON}: the rings seal, which stands in for what cannot be read"
+    said = f"{shown}: the rings seal, which stands in for what cannot be read"
     return holds(f"{said} while the piston stays in")
 
 

@@ -35,6 +35,7 @@ from ringland_service.core.records import (
     section,
     some_of,
     text,
+    uncertainty_of,
     unit_symbol,
     usual_figures,
 )
@@ -76,6 +77,7 @@ __all__ = [
     "section",
     "some_of",
     "text",
+    "uncertainty_of",
     "unit_symbol",
     "usual_figures",
 ]

@@ -11,7 +11,9 @@ class Finding:
     """A verdict passed so far: its check, the three-way word, and the sentence that says it.
 
     ``of`` says of which, where the check passes a verdict on each of several; ``settle`` how to
-    settle one that is too close to call, whatever it counts as.
+    settle one that is too close to call, whatever it counts as. ``close`` says whether it is that,
+    ``probability`` how likely the value lies within its limits (None where no uncertainty is
+    known), ``hurts`` why it counts as a fail then, where it does.
     """
 
     check: str
@@ -19,6 +21,9 @@ class Finding:
     said: str
     of: str = ""
     settle: str = ""
+    close: bool = False
+    probability: float | None = None
+    hurts: str = ""
 
 
 def found(findings: Iterable[Finding], *checks: str) -> list[Finding]:

@@ -14,8 +14,17 @@ def findings_of(part: Answer) -> tuple[Finding, ...]:
 
 
 def _finding(verdict: Verdict) -> Finding:
-    settle = verdict.advice if verdict.judged.verdict == CLOSE else ""
-    return Finding(verdict.check.name, str(verdict.word), said(verdict), verdict.of, settle)
+    close = bool(verdict.judged.verdict == CLOSE)
+    return Finding(
+        verdict.check.name,
+        str(verdict.word),
+        said(verdict),
+        verdict.of,
+        verdict.advice if close else "",
+        close,
+        verdict.judged.probability,
+        verdict.check.doubt_fails,
+    )
 
 
 def said(verdict: Verdict) -> str:

@@ -160,7 +160,7 @@ def choice_by_consequence(draw: Draw) -> Values:
         "value": {"value": value, "unit": "mm", "uncertainty": draw(real(0.001, 0.05))},
         "high": {"value": value + draw(real(-0.02, 0.02)), "unit": "mm"},
     }
-    likely = one_of(draw, {"known_within": draw(real(0.0, 1.0))}, measured)
+    likely = measured if draw(st.booleans()) else {"known_within": draw(real(0.0, 1.0))}
     return {**costs, **likely, **some(draw, {"failure_hurts": draw(st.booleans())})}
 
 

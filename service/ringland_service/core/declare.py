@@ -40,6 +40,7 @@ from ringland_service.core.records import (
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
+from ringland_service.core.usual import Figure, usual
 
 __all__ = [
     "NO_EXAMPLE",
@@ -48,6 +49,7 @@ __all__ = [
     "Check",
     "Composite",
     "Declared",
+    "Figure",
     "Notice",
     "Rule",
     "Step",
@@ -79,6 +81,7 @@ __all__ = [
     "text",
     "uncertainty_of",
     "unit_symbol",
+    "usual",
     "usual_figures",
 ]
 
@@ -105,7 +108,8 @@ class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
     ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it.
+    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away with
+    the common-practice figures.
     """
 
     code: str
@@ -113,6 +117,7 @@ class Notice:
     when: Callable[[Any, Any], Any]
     message: str
     unless_doubted: str = ""
+    common_practice: bool = False
 
 
 @dataclasses.dataclass(frozen=True)
@@ -194,6 +199,8 @@ class Calculation(Declared):
     notices : tuple of Notice
     influences : callable or None
         Takes the inputs, returns further influences on them that no single field states.
+    figures : tuple of Figure
+        Common-practice figures that stand in where a field is left out.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -203,6 +210,7 @@ class Calculation(Declared):
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
+    figures: tuple[Figure, ...] = ()
     columns: bool = True
 
 

@@ -129,7 +129,10 @@ def stated_influences(question: Question) -> list[Influence]:
                 for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
-    return found + influences(measuring.instruments, measured, measuring.readings_each)
+    bench = measuring.instruments
+    if not question.defaults:
+        bench = {name: instrument.own() for name, instrument in bench.items()}
+    return found + influences(bench, measured, measuring.readings_each)
 
 
 def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:

@@ -12,7 +12,6 @@ from ringland_service.core.declare import Calculation, Declared, Rule, asked, de
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
 from ringland_service.core.fields import (
     LimitSideField,
-    ResultField,
     UncertaintyOfField,
     UsualFiguresField,
 )
@@ -26,6 +25,7 @@ from ringland_service.engine.question import (
     all_influences,
     stated_influences,
 )
+from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -61,15 +61,18 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     insist_finite(outputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, inputs, outputs, influences)
-    passed = tuple(verdicts(calculation, question, outputs, u))
+    left = kept(calculation, question, outputs, moved)
+    passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
-        *noticed(calculation, inputs, outputs, moved),
+        *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
         *doubt_notices(calculation, inputs, influences, passed),
+        *left.needs,
+        *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
+        *needs_errors(question),
     )
-    if not question.defaults:
-        outputs = without_common_practice(outputs)
     cautions = cautions_of(calculation)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved)
+    u = {name: value for name, value in u.items() if name not in left.gone}
+    return Answer(calculation, left.inputs, left.outputs, u, passed, warnings, cautions, moved)
 
 
 def doubt(
@@ -185,14 +188,3 @@ def insist_finite(outputs: Any) -> None:
         for number in _numbers(getattr(outputs, name)):
             if not math.isfinite(number):
                 raise OutOfBounds(name, "has no finite value for these inputs", "check the inputs")
-
-
-def without_common_practice(outputs: Any) -> Any:
-    """Return the results without the grades that rest on common practice."""
-    record: type = type(outputs)
-    gone = {
-        name: None
-        for name, f in declared(record).items()
-        if isinstance(f, ResultField) and f.common_practice
-    }
-    return dataclasses.replace(outputs, **gone) if gone else outputs

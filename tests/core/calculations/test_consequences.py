@@ -48,9 +48,7 @@ def test_the_cheaper_choice_is_the_one_of_the_least_mean_cost(
 
 
 @given(reuse=money, repair=money, comeback=st.floats(0.01, 1e5))
-def test_at_the_break_even_both_cost_the_same(
-    reuse: float, repair: float, comeback: float
-) -> None:
+def test_at_the_break_even_both_cost_the_same(reuse: float, repair: float, comeback: float) -> None:
     costs = {"cost_of_reuse": reuse, "cost_of_repair": repair, "cost_of_comeback": comeback}
     beyond = weighed(**costs, known_within=1.0).break_even_probability
     if 0.0 <= beyond <= 1.0:

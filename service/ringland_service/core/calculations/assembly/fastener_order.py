@@ -7,6 +7,7 @@ from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.calculations.assembly import _criss_cross
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     count,
@@ -15,6 +16,7 @@ from ringland_service.core.declare import (
     records,
     result,
     text,
+    usual,
 )
 from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import beyond
@@ -61,12 +63,18 @@ class Inputs:
             _fastener("4", 0.0, 84.0),
         ),
     )
-    tighten_stages: int = count("number of torque stages", low=1, high=8, example=3, default=3)
+    tighten_stages: int = count(
+        "number of torque stages", low=1, high=8, example=3, default=usual(3)
+    )
     relief_steps: int = count(
-        "number of rounds in which the fasteners are relieved", low=1, high=12, example=3, default=3
+        "number of rounds in which the fasteners are relieved",
+        low=1,
+        high=12,
+        example=3,
+        default=usual(3),
     )
     relief_step_turn_deg: Number = quantity(
-        quantities.TURN, "turn of each fastener in one round of relief", default=90.0
+        quantities.TURN, "turn of each fastener in one round of relief", default=usual(90.0)
     )
 
 
@@ -141,6 +149,11 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        Figure("tighten_stages", ("tighten_list",)),
+        Figure("relief_steps", ("relieve_list",)),
+        Figure("relief_step_turn_deg", ("relieve_list",)),
+    ),
     columns=False,
     rules=(
         Rule(

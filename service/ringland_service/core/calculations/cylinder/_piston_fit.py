@@ -1,14 +1,19 @@
 """What piston and bore must be to be one fit, and what an answer on their clearance warns of."""
 
+from collections.abc import Callable, Collection
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core import survey
-from ringland_service.core.declare import Notice, Rule
+from ringland_service.core.declare import Figure, Notice, Rule
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
-from ringland_service.core.materials import MATERIALS, alpha_of_bore_per_k
+from ringland_service.core.materials import (
+    MATERIALS,
+    alpha_of_bore_per_k,
+    material_of_bore,
+)
 from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import at_most, beyond
 
@@ -19,6 +24,7 @@ USUAL_CLEARANCE_MM = (0.005, 0.30)
 MOST_SPREAD_MM = 0.5
 MOST_SKIRT_WEAR_MM = 0.15
 MOST_APART_K = 2.0
+NO_STANDARD = "common_practice"
 
 # Two-stroke pistons are cast too; which alloy, only their maker says.
 MATERIAL_OF_PISTON: dict[str, str] = {
@@ -55,6 +61,24 @@ def bore_alpha_per_k(i: Any) -> Number:
         given: Number = i.bore_alpha_per_k
         return given
     return alpha_of_bore_per_k(i.bore_kind) or MATERIALS["grey_iron"].alpha
+
+
+def expansion_of_bore(results: tuple[str, ...], when: Callable[[Any], Any] | None = None) -> Figure:
+    """Return the figure of a bore's expansion where its kind has one of common practice alone.
+
+    It counts away from 20 °C, or where the temperature is uncertain, unless ``when`` says where.
+    """
+    counts = when or (lambda i: _away_from_20c(i.bore_temperature_c))
+
+    def stands_in(i: Any, moved: Collection[str]) -> Any:
+        material = material_of_bore(i.bore_kind)
+        if i.bore_alpha_per_k is not None or material is None:
+            return False
+        if material.standing != NO_STANDARD:
+            return False
+        return True if "bore_temperature_c" in moved else counts(i)
+
+    return Figure("bore_alpha_per_k", results, stands_in, "the bore at 20 °C")
 
 
 def piston_alpha_per_k(i: Any) -> Number:

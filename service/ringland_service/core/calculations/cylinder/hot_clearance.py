@@ -1,8 +1,10 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
 from ringland_service.core import condition, kinds, lengths, quantities
+from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     choice,
@@ -240,6 +242,14 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        Figure(
+            "bore_alpha_per_k",
+            ("hot_clearance_sleeve_in_aluminium_mm",),
+            lambda i, _: material_of_bore(SLEEVE).standing == "common_practice",
+        ),
+        expansion_of_bore(("hot_clearance_mm",), when=lambda i: True),
+    ),
     rules=RULES,
     notices=NOTICES,
     cautions=("measuring",),

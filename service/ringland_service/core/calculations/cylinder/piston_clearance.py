@@ -246,6 +246,13 @@ SETTLE = (
     "set the bore gauge in the micrometer that measures the piston, five readings each, both "
     "parts at 20 °C"
 )
+# What hangs on the expansion of the bore where it was not measured at 20 °C.
+AWAY_FROM_20C = (
+    "bore_largest_at_20c_mm",
+    "bore_smallest_at_20c_mm",
+    "clearance_mean_mm",
+    "temperature_error_mm",
+)
 
 CALCULATION = Calculation(
     name="piston-clearance",
@@ -258,6 +265,10 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        parts.expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
+        parts.expansion_of_bore(AWAY_FROM_20C),
+    ),
     one_of=((("bore_max_mm",), ("survey",)),),
     checks=(
         Check("piston_clearance_max", "clearance_max_mm", "largest clearance", SETTLE, _most),

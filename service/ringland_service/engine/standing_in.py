@@ -96,7 +96,7 @@ def kept(
     names = {str(path[0]) for path in moved}
     used = [f for f in calculation.figures if _stands_in(f, inputs, names)]
     gone = set(graded(calculation))
-    needs = list(_of_results(calculation, gone, outputs))
+    needs = list(_of_results(calculation, outputs))
     for figure in used:
         lost = _told(calculation, _of_figure(calculation, figure), outputs)
         gone |= {figure.field, *_of_figure(calculation, figure)}
@@ -143,9 +143,17 @@ def _need(calculation: Calculation, figure: Figure, lost: list[str]) -> Warned:
     return Warned(CODE, place, message)
 
 
-def _of_results(calculation: Calculation, names: Collection[str], outputs: Any) -> Iterator[Warned]:
-    for name in _told(calculation, names, outputs):
-        yield Warned(CODE, name, f"{OFF}: without {name}; ask the maker for his figures")
+def _of_results(calculation: Calculation, outputs: Any) -> Iterator[Warned]:
+    """Yield one need for all that is common practice itself.
+
+    Which of those there would have been may hang on the figures, so all are named.
+    """
+    names = graded(calculation)
+    if _told(calculation, names, outputs):
+        known = declared(calculation.outputs)
+        listed = [field.public(name) for name, field in known.items() if name in names]
+        message = f"{OFF}: without {', '.join(listed)}; ask the maker for his figures"
+        yield Warned(CODE, listed[0], message)
 
 
 def needs_limits(

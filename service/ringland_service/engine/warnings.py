@@ -16,6 +16,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.core.notices import Warned
 from ringland_service.core.uncertainty import Influence, undecided
+from ringland_service.core.usual import Usual
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Path, fields_given
 
@@ -46,7 +47,7 @@ def _usual(inputs: Any, prefix: str = "") -> Iterator[tuple[Warned, Any]]:
     record: type = type(inputs)
     for name, f in _watched(record):
         value = getattr(inputs, name)
-        if value is None:
+        if value is None or isinstance(value, Usual):
             continue
         if isinstance(f, SectionField):
             yield from _usual(value, f"{prefix}{name}.")

@@ -59,8 +59,8 @@ class Outputs:
     nut_factor_used: Number | None = result(
         "nut factor that was used",
         digits=3,
-        basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, b the bearing face over the thread, else "
-        "of the lubricant",
+        basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, "
+        "b the bearing face over the thread, else of the lubricant",
         source="ISO 16047; machine-design textbooks (from memory)",
         default=None,
     )

@@ -49,6 +49,8 @@ def _most_gap(i: Any, _: Any) -> Limit | None:
 
 def _half_of_the_hone(_: Any, o: Any) -> Limit:
     source = "half of what the hone takes off the diameter"
+    if o.hone_removal_used_mm is None:
+        return None
     return Limit(None, o.hone_removal_used_mm / 2.0, "computed", source)
 
 

@@ -47,7 +47,9 @@ NOTICES = (
     Notice(
         "dead_centre_not_stated",
         "piston_at",
-        lambda i, o: i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > _worn_pct(),
+        lambda i, o: (
+            i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > _worn_pct()
+        ),
         "above 30 %, check first that the piston is at firing top dead centre: a turn of the crank "
         "away both valves are open, and a head comes off for nothing",
         common_practice=True,

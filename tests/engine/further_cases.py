@@ -14,7 +14,7 @@ def _first(calculation: str) -> Case:
 
 
 def _like(calculation: str, name: str, *without: str, **changes: Any) -> Case:
-    """Return the first reference case of a calculation with other inputs, asked for its own sake."""
+    """Return the first reference case of a calculation with other inputs."""
     base = _first(calculation)
     kept = {n: value for n, value in base.inputs.items() if n not in without}
     return dataclasses.replace(

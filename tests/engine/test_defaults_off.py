@@ -1,20 +1,18 @@
-"""With ``defaults: off`` no number of an answer rests on common practice, and it says what it needs.
+"""With ``defaults: off`` no number rests on common practice, and the answer says what it needs.
 
-Every common-practice figure of the core is changed: the tables' rows by their standing, the defaults
-of fields that are marked, the constants of modules. Common practice has no source to check against;
-what is held here is that it stays out.
+Every common-practice figure of the core is changed: the tables' rows by their standing, the
+defaults of fields that are marked, the constants of modules. Common practice has no source to
+check against; what is held here is that it stays out.
 """
 
 import dataclasses
 from functools import cache
-from typing import Any
 
 import pytest
 from drawn_questions import example_row
 from further_cases import FURTHER
 from reference_cases import Case, cases
 from rows_alone import as_columns, assert_row, single
-from usual_figures import CHANGES, COMMON, changed, plain
 
 from ringland_service.core.calculations import CALCULATIONS, EVERY
 from ringland_service.core.declare import Calculation, Composite, declared, defaults
@@ -27,6 +25,7 @@ from ringland_service.engine.composite import CompositeAnswer, answer_composite,
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.single import answer
 from ringland_service.engine.standing_in import CODE, may_be_absent, public_place
+from usual_figures import CHANGES, COMMON, changed, plain
 
 CASES = [*cases(), *FURTHER]
 Told = dict[str, str]

@@ -50,7 +50,9 @@ class Instrument:
 
     def own(self) -> "Instrument":
         """Return the instrument with no figure but its own."""
-        none = {name: None if name == "short_range_error" else 0.0 for name in self.typical}
+        none: dict[str, Any] = {
+            name: None if name == "short_range_error" else 0.0 for name in self.typical
+        }
         return replace(self, **none, typical=frozenset()) if none else self
 
 

@@ -103,7 +103,7 @@ def kept(
         if lost:
             needs.append(_need(calculation, figure, lost))
     return Kept(
-        _without(inputs, [n for n in asked(type(inputs)) if _is_usual(inputs, n)]),
+        _without(inputs, [n for n in asked(calculation.inputs) if _is_usual(inputs, n)]),
         _without(outputs, gone & declared(calculation.outputs).keys()),
         frozenset(gone),
         tuple(needs),
@@ -139,7 +139,7 @@ def public_place(calculation: Calculation, name: str) -> str:
 def _need(calculation: Calculation, figure: Figure, lost: list[str]) -> Warned:
     place = public_place(calculation, figure.field)
     other = f", or {figure.instead}" if figure.instead else ""
-    message = f"{OFF}: without {', '.join(lost)}; give {place}{other}; ask the maker for his figure"
+    message = f"{OFF}: {', '.join(lost)} not answered; give {place}{other}, as the maker states it"
     return Warned(CODE, place, message)
 
 
@@ -152,7 +152,7 @@ def _of_results(calculation: Calculation, outputs: Any) -> Iterator[Warned]:
     if _told(calculation, names, outputs):
         known = declared(calculation.outputs)
         listed = [field.public(name) for name, field in known.items() if name in names]
-        message = f"{OFF}: without {', '.join(listed)}; ask the maker for his figures"
+        message = f"{OFF}: {', '.join(listed)} not answered; ask the maker for his figures"
         yield Warned(CODE, listed[0], message)
 
 
@@ -179,11 +179,11 @@ def _would_judge(check: Check, inputs: Any, outputs: Any) -> bool:
 
 def needs_errors(question: Question) -> Iterator[Warned]:
     """Yield which instruments would have to state their own errors."""
-    used = {s.instrument for s in question.doubts.values() if s.instrument is not None}
     if question.defaults:
         return
     known = question.measuring.instruments
-    used |= {known[name].set_in for name in used if name in known}
+    used = {stated.instrument for stated in question.doubts.values()}
+    used |= {instrument.set_in for instrument in known.values() if instrument.id in used}
     for instrument in known.values():
         if instrument.id in used and instrument.typical:
             yield Warned(CODE, "measuring.instruments", _errors(instrument))

@@ -12,7 +12,6 @@ from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
 from ringland_service.core.materials import (
     MATERIALS,
     alpha_of_bore_per_k,
-    material_of_bore,
 )
 from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import at_most, beyond
@@ -63,6 +62,12 @@ def bore_alpha_per_k(i: Any) -> Number:
     return alpha_of_bore_per_k(i.bore_kind) or MATERIALS["grey_iron"].alpha
 
 
+def no_standard(bore_kind: str | None) -> bool:
+    """Return whether the table's expansion of a kind of bore is common practice alone."""
+    material = material_of_bore(bore_kind)
+    return material is not None and material.standing == NO_STANDARD
+
+
 def expansion_of_bore(results: tuple[str, ...], when: Callable[[Any], Any] | None = None) -> Figure:
     """Return the figure of a bore's expansion where its kind has one of common practice alone.
 
@@ -71,10 +76,7 @@ def expansion_of_bore(results: tuple[str, ...], when: Callable[[Any], Any] | Non
     counts = when or (lambda i: _away_from_20c(i.bore_temperature_c))
 
     def stands_in(i: Any, moved: Collection[str]) -> Any:
-        material = material_of_bore(i.bore_kind)
-        if i.bore_alpha_per_k is not None or material is None:
-            return False
-        if material.standing != NO_STANDARD:
+        if i.bore_alpha_per_k is not None or not no_standard(i.bore_kind):
             return False
         return True if "bore_temperature_c" in moved else counts(i)
 

@@ -1,7 +1,7 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
 from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore
+from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore, no_standard
 from ringland_service.core.declare import (
     Calculation,
     Figure,
@@ -246,7 +246,7 @@ CALCULATION = Calculation(
         Figure(
             "bore_alpha_per_k",
             ("hot_clearance_sleeve_in_aluminium_mm",),
-            lambda i, _: material_of_bore(SLEEVE).standing == "common_practice",
+            lambda i, _: no_standard(SLEEVE),
         ),
         expansion_of_bore(("hot_clearance_mm",), when=lambda i: True),
     ),

@@ -5,14 +5,14 @@ must, or the figure would be in no arithmetic at all.
 """
 
 import dataclasses
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import ExitStack, contextmanager
 from importlib import import_module
 from typing import Any
 from unittest import mock
 
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, asked, defaults
+from ringland_service.core.declare import Calculation, defaults
 from ringland_service.core.limits import GRADES, LIMITS
 from ringland_service.core.materials import MATERIALS
 from ringland_service.core.measuring import TYPICAL
@@ -153,11 +153,9 @@ CHANGES: dict[str, Change] = {
 
 
 @contextmanager
-def changed(names: Iterator[str] | tuple[str, ...]) -> Iterator[None]:
+def changed(names: Iterable[str]) -> Iterator[None]:
     """Change the named figures, and put them back."""
-    import contextlib
-
-    with contextlib.ExitStack() as stack:
+    with ExitStack() as stack:
         for name in names:
             stack.enter_context(CHANGES[name]())
         yield
@@ -166,6 +164,3 @@ def changed(names: Iterator[str] | tuple[str, ...]) -> Iterator[None]:
 def plain() -> list[Calculation]:
     """Return every calculation that is not put together of others."""
     return [c for c in EVERY if isinstance(c, Calculation)]
-
-
-__all__ = ["CHANGES", "asked", "changed", "plain"]

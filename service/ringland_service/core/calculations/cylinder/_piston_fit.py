@@ -1,12 +1,11 @@
 """What piston and bore must be to be one fit, and what an answer on their clearance warns of."""
 
-from collections.abc import Callable, Collection
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core import survey
-from ringland_service.core.declare import Figure, Notice, Rule
+from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
 from ringland_service.core.materials import (
@@ -23,7 +22,6 @@ USUAL_CLEARANCE_MM = (0.005, 0.30)
 MOST_SPREAD_MM = 0.5
 MOST_SKIRT_WEAR_MM = 0.15
 MOST_APART_K = 2.0
-NO_STANDARD = "common_practice"
 
 # Two-stroke pistons are cast too; which alloy, only their maker says.
 MATERIAL_OF_PISTON: dict[str, str] = {
@@ -49,7 +47,7 @@ def cycle_of(i: Any) -> str | None:
     return "two_stroke" if i.piston_kind in BORES_OF_PISTON else None
 
 
-def _away_from_20c(temperature_c: Number) -> Any:
+def away_from_20c(temperature_c: Number) -> Any:
     """Return whether a part is not at 20 °C; 68 °F comes out as that but for the last digit."""
     return np.abs(temperature_c - REFERENCE_TEMPERATURE_C) > 1e-6
 
@@ -60,27 +58,6 @@ def bore_alpha_per_k(i: Any) -> Number:
         given: Number = i.bore_alpha_per_k
         return given
     return alpha_of_bore_per_k(i.bore_kind) or MATERIALS["grey_iron"].alpha
-
-
-def no_standard(bore_kind: str | None) -> bool:
-    """Return whether the table's expansion of a kind of bore is common practice alone."""
-    material = material_of_bore(bore_kind)
-    return material is not None and material.standing == NO_STANDARD
-
-
-def expansion_of_bore(results: tuple[str, ...], when: Callable[[Any], Any] | None = None) -> Figure:
-    """Return the figure of a bore's expansion where its kind has one of common practice alone.
-
-    It counts away from 20 °C, or where the temperature is uncertain, unless ``when`` says where.
-    """
-    counts = when or (lambda i: _away_from_20c(i.bore_temperature_c))
-
-    def stands_in(i: Any, moved: Collection[str]) -> Any:
-        if i.bore_alpha_per_k is not None or not no_standard(i.bore_kind):
-            return False
-        return True if "bore_temperature_c" in moved else counts(i)
-
-    return Figure("bore_alpha_per_k", results, stands_in, "the bore at 20 °C")
 
 
 def piston_alpha_per_k(i: Any) -> Number:
@@ -127,12 +104,12 @@ def _room_mm(i: Any) -> Any:
 
 def _bore_expansion_unknown(i: Any) -> Any:
     unknown = i.bore_alpha_per_k is None and alpha_of_bore_per_k(i.bore_kind) is None
-    return unknown & _away_from_20c(i.bore_temperature_c)
+    return unknown & away_from_20c(i.bore_temperature_c)
 
 
 def _piston_expansion_unknown(i: Any) -> Any:
     named = (i.piston_alpha_per_k, i.piston_material, i.piston_kind)
-    return all(name is None for name in named) & _away_from_20c(i.piston_temperature_c)
+    return all(name is None for name in named) & away_from_20c(i.piston_temperature_c)
 
 
 def _wrong_bore(i: Any) -> bool:

@@ -7,10 +7,8 @@ from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _bore_notices as notices
 from ringland_service.core.calculations.cylinder import _bore_readings as read
 from ringland_service.core.calculations.cylinder._bore_checks import CHECKS, USE
-from ringland_service.core.calculations.cylinder._piston_fit import (
-    bore_alpha_per_k,
-    expansion_of_bore,
-)
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder._piston_fit import bore_alpha_per_k
 from ringland_service.core.declare import Calculation, choice, quantity, record, result
 from ringland_service.core.formulas import bore
 from ringland_service.core.formulas.air import length_at_20c_mm

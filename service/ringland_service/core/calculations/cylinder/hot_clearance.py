@@ -1,7 +1,10 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
 from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore, no_standard
+from ringland_service.core.calculations.cylinder._bore_expansion import (
+    expansion_of_bore,
+    no_standard,
+)
 from ringland_service.core.declare import (
     Calculation,
     Figure,

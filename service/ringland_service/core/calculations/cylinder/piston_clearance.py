@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _piston_fit as parts
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -266,8 +267,8 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     figures=(
-        parts.expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
-        parts.expansion_of_bore(AWAY_FROM_20C),
+        expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
+        expansion_of_bore(AWAY_FROM_20C),
     ),
     one_of=((("bore_max_mm",), ("survey",)),),
     checks=(

@@ -2,11 +2,9 @@
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _ring_notices as notices
-from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore
-from ringland_service.core.calculations.cylinder._ring_checks import CHECKS
+from ringland_service.core.calculations.cylinder._ring_checks import CHECKS, FIGURES
 from ringland_service.core.declare import (
     Calculation,
-    Figure,
     choice,
     limit_side,
     number,
@@ -19,7 +17,6 @@ from ringland_service.core.formulas import rings
 from ringland_service.core.formulas._elementary import at_least
 from ringland_service.core.materials import UNKNOWN, alpha_of_bore_per_k
 from ringland_service.core.numbers import Number
-from ringland_service.core.usual import Usual
 
 COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
@@ -287,19 +284,5 @@ CALCULATION = Calculation(
     rules=notices.RULES,
     notices=notices.NOTICES,
     cautions=("measuring", "ring_fitting"),
-    figures=(
-        Figure(
-            "top_factor",
-            ("top_wanted_mm",),
-            lambda i, _: i.top_limit_low_mm is None and isinstance(i.top_factor, Usual),
-            "limits.top_ring_gap.low, the maker's least gap",
-        ),
-        Figure(
-            "second_factor",
-            ("second_wanted_mm",),
-            lambda i, _: i.second_limit_low_mm is None and isinstance(i.second_factor, Usual),
-            "limits.second_ring_gap.low, the maker's least gap",
-        ),
-        expansion_of_bore(("hot_gap_mm",), when=lambda i: True),
-    ),
+    figures=FIGURES,
 )

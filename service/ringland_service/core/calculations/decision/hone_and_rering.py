@@ -5,7 +5,8 @@ A part of the cylinder's decision; all its checks count too close to call as a f
 
 from ringland_service.core import condition, kinds, lengths
 from ringland_service.core import machining_quantities as sizes
-from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES, expansion_of_bore
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._bored import NEVER_BORED
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
 from ringland_service.core.calculations.decision._order_choices import LIGHT_REMOVAL_MM

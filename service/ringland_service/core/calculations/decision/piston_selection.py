@@ -8,7 +8,8 @@ from typing import cast
 
 from ringland_service.core import kinds
 from ringland_service.core import machining_quantities as sizes
-from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES, expansion_of_bore
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
 from ringland_service.core.calculations.decision.oversize_choice import Offered
 from ringland_service.core.declare import (

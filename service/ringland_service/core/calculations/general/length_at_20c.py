@@ -3,7 +3,7 @@
 import dataclasses
 
 from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._piston_fit import expansion_of_bore
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.general import _warm_parts
 from ringland_service.core.declare import Calculation, choice, quantity, record, result
 from ringland_service.core.formulas import air, fits

@@ -85,7 +85,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
         _parameter(
             "defaults",
             {"type": "string", "enum": ["on", "off"]},
-            "whether common-practice limits judge where none is given",
+            "whether common-practice figures stand in, as limits and in the arithmetic",
         ),
     ]
     for check, kind in kinds_judged(calculation).items():

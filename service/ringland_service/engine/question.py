@@ -57,7 +57,7 @@ class Question:
     limits : mapping
         Name of a check to the request's own limit.
     defaults : bool
-        Whether common-practice limits judge where the request gives none.
+        Whether common-practice figures stand in where the request gives none.
     rule : str
     measuring : Measuring
     """

@@ -130,7 +130,7 @@ Fasteners = optional(
     "Where the fasteners of one face stand.",
     (
         fastener_order.Inputs,
-        ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg"),
+        ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg", "ring_share"),
     ),
 )
 Clocking = optional(

@@ -124,7 +124,18 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def _kinds_differ(side: str) -> Rule:
+    return Rule(
+        ("value", side),
+        lambda i: getattr(i, side).kind.name != i.value.kind.name,
+        "value and limit are not of one kind, so they cannot be compared",
+        "both in one kind of unit; a pressure and its limit both gauge or both absolute",
+    )
+
+
 RULES = (
+    _kinds_differ("low"),
+    _kinds_differ("high"),
     Rule(
         ("value", "known_within"),
         lambda i: True,
@@ -139,7 +150,7 @@ RULES = (
     ),
     Rule(
         ("value",),
-        lambda i: i.low is None and i.high is None,
+        lambda i: i.known_within is None and i.low is None and i.high is None,
         "there is no limit to judge the value by",
         "low, high, or both",
     ),

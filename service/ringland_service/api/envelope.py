@@ -124,14 +124,18 @@ class InstrumentField(ma.Field[Instrument]):
             kind = nested("kind", KIND.deserialize, value["kind"])
             row = TYPICAL[kind]
             figures = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+        typical = set(figures) - {"reads"}
         for name in self.FIGURES:
             if name in value:
-                figures |= nested(name, _of_one_kind, figures.get("reads"), name, value[name])
+                own = nested(name, _of_one_kind, figures.get("reads"), name, value[name])
+                figures |= own
+                typical -= own.keys()
         if not figures:
             raise fail(Fault("missing_field", "give a kind, or a figure such as max_error"))
         if "set_in" in value:
             figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
-        return Instrument(id=nested("id", NAME.deserialize, value["id"]), **figures)
+        named = nested("id", NAME.deserialize, value["id"])
+        return Instrument(id=named, typical=frozenset(typical), **figures)
 
 
 def _of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:

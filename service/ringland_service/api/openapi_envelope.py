@@ -43,7 +43,9 @@ def envelope_schema(calculation: Declared) -> dict[str, Any]:
             "type": "string",
             "enum": ["on", "off"],
             "default": "on",
-            "description": "whether common-practice limits judge where the request gives none",
+            "description": "whether common-practice figures stand in where the request gives none, "
+            "as limits and inside the arithmetic; off: what rests on one is absent, and a warning "
+            "(needs_figure) says what to give",
         },
         "measuring": measuring_schema(),
     }

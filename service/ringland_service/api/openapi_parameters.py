@@ -91,7 +91,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
         _parameter(
             "defaults",
             {"type": "string", "enum": ["on", "off"]},
-            "whether common-practice limits judge where none is given",
+            "whether common-practice figures stand in, as limits and in the arithmetic",
         ),
     ]
     members = {check.name: limit_members(check) for check in checks_of(calculation)}

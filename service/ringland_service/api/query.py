@@ -94,6 +94,10 @@ def _alternatives(known: Iterable[str], counted: bool) -> str:
     return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
 
 
+# What a quantity of any kind looks like where the field itself shows none.
+ANY_EXAMPLE = (68.0, "mm")
+
+
 def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
     """Return the JSON form of a quantity's text.
 
@@ -147,7 +151,8 @@ def example_text(field: Field) -> str:
     if isinstance(field, declared.QuantityField):
         return f"{field.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.AnyQuantityField):
-        return f"{field.example[0]:g} {field.example[1]}"
+        value, unit = field.example or ANY_EXAMPLE
+        return f"{value:g} {unit}"
     if isinstance(field, declared.FlagField):
         return "true" if field.example else "false"
     return str(field.example)

@@ -57,7 +57,7 @@ class Question:
     limits : mapping
         Name of a check to the request's own limit.
     defaults : bool
-        Whether common-practice limits judge where the request gives none.
+        Whether common-practice figures stand in where the request gives none.
     rule : str
     measuring : Measuring
     """
@@ -129,7 +129,10 @@ def stated_influences(question: Question) -> list[Influence]:
                 for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
-    return found + influences(measuring.instruments, measured, measuring.readings_each)
+    bench = measuring.instruments
+    if not question.defaults:
+        bench = {name: instrument.own() for name, instrument in bench.items()}
+    return found + influences(bench, measured, measuring.readings_each)
 
 
 def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:

@@ -34,8 +34,8 @@ class Unit:
     factor, offset : float
     decimals : int
         Decimals to add to a quantity's suggested digits when shown in this unit.
-    ratio : Fraction
-        The factor, exact.
+    ratio, origin : Fraction
+        Factor and offset, exact.
     """
 
     symbol: str
@@ -43,6 +43,7 @@ class Unit:
     offset: float
     decimals: int
     ratio: Fraction
+    origin: Fraction
 
     def to_canonical(self, value: float) -> float:
         """Return the value in the kind's canonical unit."""
@@ -67,7 +68,13 @@ def _unit(symbol: str, spelling: str, canonical: str, kind: str) -> Unit:
         factor = _REGISTRY.Quantity(one, "").magnitude * _factor(spelling, canonical)
         at_zero = zero
     decimals = round(math.log10(float(factor)))
-    return Unit(symbol, float(factor), float(at_zero), decimals, Fraction(factor))
+    origin = Fraction(at_zero)
+    return Unit(symbol, float(factor), float(origin), decimals, Fraction(factor), origin)
+
+
+def as_written(number: float) -> Fraction:
+    """Return a number exactly as its shortest decimal text has it: 0.1 is a tenth."""
+    return Fraction(repr(float(number)))
 
 
 def _factor(spelling: str, canonical: str) -> Fraction:

@@ -8,7 +8,7 @@ import numpy as np
 from marshmallow import ValidationError
 
 from ringland_service.api import query
-from ringland_service.api.bounds import bounds
+from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import (
@@ -192,12 +192,10 @@ def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any
     symbol = read_unit(column, of.kind)
     numbers = _numbers(draft, name, column["values"])
     within, measure = bounds(of, symbol), unit(of.kind, symbol)
-    outside = (numbers < within.low) | (numbers > within.high)
-    for row in np.flatnonzero(outside).tolist():
-        detail = (
-            f"{of.words}: {numbers[row]:.6g} {symbol} is outside"
-            f" {within.low:g} to {within.high:g} {symbol}"
-        )
+    strays = (numbers < within.low) | (numbers > within.high)
+    for row in np.flatnonzero(strays).tolist():
+        told = outside(float(numbers[row]), within.low, within.high, symbol)
+        detail = f"{of.words}: {told}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:
@@ -231,10 +229,11 @@ def _uncertainties(
     doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
     within = bounds(of, symbol)
     most = np.full(draft.count, within.most_uncertainty)
-    if of.low > 0 or of.high < 0:
-        most = np.fmin(most, np.abs(numbers) / 4.0)
-    outside = (doubts < within.least_uncertainty) | (doubts > most)
-    for row in np.flatnonzero(outside).tolist():
+    if of.excludes_zero:
+        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
+        most = np.fmin(most, np.abs(numbers + shift) / 4.0)
+    strays = (doubts < within.least_uncertainty) | (doubts > most)
+    for row in np.flatnonzero(strays).tolist():
         detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
     draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)

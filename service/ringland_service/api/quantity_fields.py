@@ -9,7 +9,7 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ringland_service.api.bounds import bounds
+from ringland_service.api.bounds import apart, bounds, outside
 from ringland_service.api.faults import Fault
 from ringland_service.core import fields as declared
 from ringland_service.core.fields import QuantityType
@@ -91,8 +91,8 @@ def check_value(of: QuantityType, number: Any, symbol: str) -> float:
         raise fail(
             Fault(
                 "out_of_bounds",
-                f"{of.words}: {number:.6g} {symbol} is outside"
-                f" {within.low:g} to {within.high:g} {symbol}{_inch_hint(of, number, symbol)}",
+                f"{of.words}: {outside(number, within.low, within.high, symbol)}"
+                f"{_inch_hint(of, number, symbol)}",
                 allowed,
                 422,
             )
@@ -147,14 +147,17 @@ def check_uncertainty(of: QuantityType, doubt: Any, value: dict[str, Any], symbo
     within = bounds(of, symbol)
     most = within.most_uncertainty
     numbers = [v for v in (value.get("value"), *value.get("values", ())) if is_number(v)]
-    if of.low > 0 or of.high < 0:
-        most = min([most, *(abs(number) / 4.0 for number in numbers)])
+    if of.excludes_zero:
+        # A quarter of 392 degF is not a quarter of 200 degC: the declared unit's zero counts.
+        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
+        most = min([most, *(abs(number + shift) / 4.0 for number in numbers)])
     if not within.least_uncertainty <= doubt <= most:
+        shown, at_most = apart(doubt, most) if doubt > most else (f"{doubt:g}", f"{most:g}")
         raise fail(
             Fault(
                 "out_of_bounds",
-                f"an expanded uncertainty (k = 2) of {doubt:g} {symbol} cannot be meant here:"
-                f" above 0 and at most {most:g} {symbol}; leave it out when none is known",
+                f"an expanded uncertainty (k = 2) of {shown} {symbol} cannot be meant here:"
+                f" above 0 and at most {at_most} {symbol}; leave it out when none is known",
                 {"low": within.least_uncertainty, "high": most, "unit": symbol},
                 422,
             ).under("uncertainty")

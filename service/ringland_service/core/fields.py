@@ -50,6 +50,20 @@ class QuantityType:
         return self.high - self.low
 
     @property
+    def excludes_zero(self) -> bool:
+        """Whether every value within the bounds is above zero, or every one below."""
+        return self.low > 0 or self.high < 0
+
+    def most_uncertainty(self, value: float) -> float:
+        """Return the largest expanded uncertainty (k = 2) that a value can be meant with.
+
+        A tenth of the span; a quarter of the value too where the bounds exclude zero (common
+        practice, no source: more is a slip of the unit or the decimal point). Canonical unit.
+        """
+        tenth = self.span / 10.0
+        return min(tenth, abs(value) / 4.0) if self.excludes_zero else tenth
+
+    @property
     def scale(self) -> float:
         """Typical magnitude: sets the step of numeric derivatives, small against any curve."""
         return max(abs(self.example), 0.1 * self.span)

@@ -72,11 +72,6 @@ def _unit(symbol: str, spelling: str, canonical: str, kind: str) -> Unit:
     return Unit(symbol, float(factor), float(origin), decimals, Fraction(factor), origin)
 
 
-def as_written(number: float) -> Fraction:
-    """Return a number exactly as its shortest decimal text has it: 0.1 is a tenth."""
-    return Fraction(repr(float(number)))
-
-
 def _factor(spelling: str, canonical: str) -> Fraction:
     ratio = _REGISTRY.parse_expression(spelling) / _REGISTRY.parse_expression(canonical)
     magnitude = ratio.to("dimensionless").magnitude
@@ -99,6 +94,11 @@ TABLE: dict[str, dict[str, Unit]] = _vocabulary()
 def symbols(kind: Kind) -> tuple[str, ...]:
     """Return every symbol that the kind accepts, aliases last."""
     return tuple(TABLE[kind.name])
+
+
+def canonical_symbols(kind: Kind) -> tuple[str, ...]:
+    """Return the symbols that the kind accepts, each unit in one spelling."""
+    return tuple(UNITS[kind.name])
 
 
 def unit(kind: Kind, symbol: str) -> Unit:

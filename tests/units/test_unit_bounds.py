@@ -15,7 +15,8 @@ from ringland_service import core
 from ringland_service.api.bounds import apart, bounds, outside
 from ringland_service.api.quantity_fields import check_uncertainty, check_value
 from ringland_service.core.fields import QuantityType
-from ringland_service.units import TABLE, as_written, unit
+from ringland_service.core.significant import as_written
+from ringland_service.units import TABLE, unit
 
 TYPES = {
     found.name: found
@@ -124,7 +125,7 @@ def test_a_number_and_the_bound_that_it_breaks_read_apart(bound: float, steps: i
 
 
 def test_a_bound_itself_is_accepted_and_the_next_float_is_not(client: FlaskClient) -> None:
-    """20 to 160 mm; 20/25.4 = 0.78740157480314960..., 160/25.4 = 6.29921259842519685... (by hand)."""
+    """20 to 160 mm, by hand: 20/25.4 = 0.7874015748031496..., 160/25.4 = 6.299212598425196..."""
     for symbol, low, high in (
         ("mm", 20.0, 160.0),
         ("in", 0.7874015748031496, 6.299212598425197),

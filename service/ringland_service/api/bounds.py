@@ -10,7 +10,8 @@ from fractions import Fraction
 from functools import cache
 
 from ringland_service.core.fields import QuantityType
-from ringland_service.units import as_written, unit
+from ringland_service.core.significant import as_written
+from ringland_service.units import unit
 
 # Digits that a message shows at least, and at most: as many as tell any two floats apart.
 FEWEST_DIGITS, MOST_DIGITS = 6, 17

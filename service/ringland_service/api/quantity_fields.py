@@ -14,8 +14,15 @@ from ringland_service.api.faults import Fault
 from ringland_service.core import fields as declared
 from ringland_service.core.fields import QuantityType
 from ringland_service.core.kinds import Kind
+from ringland_service.core.significant import as_written
 from ringland_service.engine.question import Stated
-from ringland_service.units import UnknownUnit, every_symbol, kinds_of, unit, why_unknown
+from ringland_service.units import (
+    UnknownUnit,
+    every_symbol,
+    kinds_of,
+    unit,
+    why_unknown,
+)
 
 QUANTITY_KEYS = frozenset({"value", "unit", "uncertainty", "instrument"})
 READINGS_KEYS = frozenset({"values", "unit", "uncertainty", "instrument"})
@@ -136,7 +143,9 @@ def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated 
             )
         return Stated(instrument=name)
     if "uncertainty" in value:
-        return Stated(uncertainty=check_uncertainty(of, value["uncertainty"], value, symbol))
+        doubt = check_uncertainty(of, value["uncertainty"], value, symbol)
+        exact = as_written(value["uncertainty"]) * unit(of.kind, symbol).ratio
+        return Stated(uncertainty=doubt, exact=exact)
     return None
 
 

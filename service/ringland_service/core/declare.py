@@ -192,6 +192,9 @@ class Calculation(Declared):
     notices : tuple of Notice
     influences : callable or None
         Takes the inputs, returns further influences on them that no single field states.
+    one_for_one : callable or None
+        Takes the inputs; names results that move one for one with inputs, and with which: their
+        uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -201,6 +204,7 @@ class Calculation(Declared):
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
+    one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
 
 

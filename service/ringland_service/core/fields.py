@@ -5,7 +5,7 @@ from these few shapes. A field is data about a dataclass field; it holds no valu
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
@@ -246,12 +246,26 @@ class UnitField(Field):
 
 @dataclass(frozen=True)
 class UnitGiven:
-    """A unit of one kind: canonical = value·ratio + offset, the ratio exact."""
+    """A unit of one kind: canonical = value·ratio + offset.
+
+    Attributes
+    ----------
+    ratio, origin : Fraction
+        Factor and offset, exact.
+    taken : bool
+        Whether the symbol left its kind open (``bar`` between gauge and absolute) and the units
+        beside it decided.
+    ratios : mapping
+        Exact factor of the symbol in every kind that knows it, by the kind's name.
+    """
 
     symbol: str
     kind: Kind
     ratio: Fraction
     offset: float
+    origin: Fraction = field(default=Fraction(0), compare=False)
+    taken: bool = field(default=False, compare=False)
+    ratios: Mapping[str, Fraction] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True)
@@ -268,8 +282,8 @@ class Quantified:
         return self.unit.kind
 
 
-def kind_of(field: Field) -> Kind | None:
+def kind_of(of: Field) -> Kind | None:
     """Return the kind that a field declares; None for a bare number, a word, or any kind."""
-    if isinstance(field, ResultField):
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
+    if isinstance(of, ResultField):
+        return of.kind
+    return of.type.kind if isinstance(of, QuantityField) else None

@@ -18,7 +18,13 @@ from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
-from ringland_service.engine.question import Path, Question, Stated, stated_influences
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    Stated,
+    as_stated,
+    stated_influences,
+)
 from ringland_service.engine.single import answer, cautions_of, insist_on, on_inputs
 
 
@@ -112,7 +118,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        on_inputs(stated_influences(question)),
+        as_stated(question.doubts, on_inputs(stated_influences(question))),
     )
 
 

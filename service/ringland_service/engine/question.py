@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 from typing import Any
 
 import numpy as np
@@ -29,10 +30,15 @@ Path = tuple[str | int, ...]
 
 @dataclass(frozen=True)
 class Stated:
-    """The doubt of one field as stated: an expanded uncertainty (k = 2), or an instrument."""
+    """The doubt of one field as stated: an expanded uncertainty (k = 2), or an instrument.
+
+    ``exact`` is the uncertainty in the canonical unit to the last digit, so that the answer can
+    show it as it was stated.
+    """
 
     uncertainty: Any = None
     instrument: str | None = None
+    exact: Fraction | None = None
 
 
 @dataclass(frozen=True)
@@ -84,6 +90,19 @@ def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, An
                 yield from fields_given(one, (*here, place))
         else:
             yield here, field_, value
+
+
+def as_stated(doubts: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[Path, Any]:
+    """Return u of the inputs moved, exact where the uncertainty was stated with the input.
+
+    ``moved`` reaches into a quantity or a list of readings; the doubt is stated with the whole.
+    """
+    found = dict(moved)
+    for path in moved:
+        stated = doubts.get(path) or doubts.get(path[:-1])
+        if stated is not None and stated.exact is not None:
+            found[path] = stated.exact / 2
+    return found
 
 
 def field_at(record: type, path: Path) -> Field:

@@ -2,7 +2,7 @@
 
 import dataclasses
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -15,7 +15,7 @@ from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import Path, Question, all_influences
+from ringland_service.engine.question import Path, Question, all_influences, as_stated
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -51,6 +51,8 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     insist_finite(outputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, inputs, outputs, influences)
+    shown = as_stated(question.doubts, moved)
+    u |= _one_for_one(calculation, inputs, shown)
     passed = tuple(verdicts(calculation, question, outputs, u))
     warnings = (
         *noticed(calculation, inputs, outputs, moved),
@@ -59,7 +61,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     if not question.defaults:
         outputs = without_common_practice(outputs)
     cautions = cautions_of(calculation)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved)
+    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, shown)
 
 
 def doubt(
@@ -77,6 +79,20 @@ def doubt(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
     return u, moved
+
+
+def _one_for_one(
+    calculation: Calculation, inputs: Any, moved: Mapping[Path, Any]
+) -> dict[str, float]:
+    """Return u of the results that move one for one with inputs: no derivative rounds it."""
+    if calculation.one_for_one is None:
+        return {}
+    found = {}
+    for name, paths in calculation.one_for_one(inputs).items():
+        each = [float(moved[path]) for path in paths if path in moved]
+        if each:
+            found[name] = math.hypot(*each)
+    return found
 
 
 def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:

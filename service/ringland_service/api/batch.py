@@ -12,6 +12,7 @@ from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import (
+    check_exact,
     check_keys,
     fail,
     faults_of,
@@ -174,6 +175,7 @@ def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str,
     if isinstance(known, declared.ReadingsField) or not query.is_scalar(known):
         raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
     if isinstance(known, declared.QuantityField):
+        check_exact(known.exact, column)
         _quantities(draft, name, known.type, column)
         return
     check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
@@ -247,6 +249,7 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
         raise fail(Fault("unknown_field", "no such limit here", allowed))
     kind = kinds[check]
+    check_exact(True, column, "a limit")
     check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)
     if kind is not None:
         read_unit(column, kind)

@@ -11,6 +11,7 @@ from ringland_service.api.quantity_fields import (
     LARGEST,
     any_number,
     any_unit,
+    check_exact,
     check_keys,
     fail,
     nested,
@@ -86,6 +87,7 @@ SOURCE = Text(LONGEST_SOURCE)
 
 def limit_side(kind: Kind | None, given: Any) -> float:
     """Return one side of a limit in the canonical unit of the value that it judges."""
+    check_exact(True, given, "a limit")
     if kind is None:
         return any_number(given, -LARGEST)
     check_keys(given, frozenset({"value", "unit"}), f'{{"value": 0.1, "unit": "{kind.unit}"}}')

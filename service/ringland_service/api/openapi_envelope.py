@@ -195,16 +195,20 @@ def _column(words: str, more: dict[str, Any]) -> dict[str, Any]:
 DOUBTS = {"description": "one number for all rows, or a list of one a row"}
 
 
+def _doubts(exact: bool) -> dict[str, Any]:
+    return {} if exact else {"uncertainty": DOUBTS}
+
+
 def column_schema(field: Field) -> dict[str, Any]:
     """Return the schema of a column of a field."""
     if isinstance(field, declared.QuantityField):
         unit = {"type": "string", "enum": list(symbols(field.type.kind))}
-        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
+        return _column("a number", {"unit": unit, **_doubts(field.exact)})
     if isinstance(field, (declared.NumberField, declared.CountField)):
         return _column("a number", {})
     if isinstance(field, declared.FlagField):
         return _column("true or false", {})
     if isinstance(field, declared.AnyQuantityField):
         unit = {"type": "string", "enum": list(every_symbol())}
-        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
+        return _column("a number", {"unit": unit, **_doubts(field.exact)})
     return _column("a text", {})

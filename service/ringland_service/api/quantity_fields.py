@@ -117,12 +117,16 @@ def _inch_hint(of: QuantityType, number: float, symbol: str) -> str:
     return f"; off by a factor of 25.4? {number:.6g} {other} would fit" if fits else ""
 
 
-def check_exact(exact: bool, value: dict[str, Any]) -> None:
-    """Refuse the doubt of a figure that takes none."""
+NO_UNCERTAINTY = "takes no uncertainty of its own: leave it out"
+
+
+def check_exact(exact: bool, value: Any, what: str = "this figure") -> None:
+    """Refuse the uncertainty of a figure that takes none."""
+    if not exact or not isinstance(value, dict):
+        return
     doubt = next((key for key in ("uncertainty", "instrument") if key in value), None)
-    if exact and doubt:
-        detail = "this figure takes no doubt of its own: leave it out"
-        raise fail(Fault("exact", detail, None, 422).under(doubt))
+    if doubt:
+        raise fail(Fault("exact", f"{what} {NO_UNCERTAINTY}", None, 422).under(doubt))
 
 
 def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated | None:

@@ -83,7 +83,7 @@ class Field:
 
 @dataclass(frozen=True, kw_only=True)
 class QuantityField(Field):
-    """A number with a unit; ``exact`` where it takes no doubt of its own."""
+    """A number with a unit; ``exact`` where it takes no uncertainty of its own."""
 
     type: QuantityType
     exact: bool = False

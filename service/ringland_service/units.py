@@ -113,7 +113,10 @@ def unit(kind: Kind, symbol: str) -> Unit:
     if found is not None:
         return found
     if symbol in OTHER_PRESSURE.get(kind.name, ()):
-        told = f"{symbol} is not a unit of {spoken(kind)}: gauge and absolute are told apart"
+        told = (
+            f"{symbol} is not a unit of {spoken(kind)}: gauge and absolute are told apart;"
+            f" {kind.unit} is taken as {spoken(kind)} here"
+        )
         raise UnknownUnit(told, symbols(kind))
     raise UnknownUnit(
         why_unknown(symbol, f"a unit of {spoken(kind)}", symbols(kind)), symbols(kind)
@@ -121,8 +124,9 @@ def unit(kind: Kind, symbol: str) -> Unit:
 
 
 def spoken(kind: Kind) -> str:
-    """Return the kind in words."""
-    return kind.name.replace("_", " ")
+    """Return the kind in words: a pressure gauge is an instrument, a gauge pressure is not."""
+    first, _, rest = kind.name.partition("_")
+    return f"{rest} {first}" if rest in ("gauge", "absolute") else kind.name.replace("_", " ")
 
 
 def why_unknown(symbol: str, wanted: str, known: Sequence[str]) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.hints import MARKED
 from ringland_service.api.quantity_fields import AnyRead, UnitRead
 from ringland_service.core.declare import asked
 from ringland_service.core.fields import Quantified, UnitGiven
@@ -11,11 +12,9 @@ from ringland_service.core.kinds import KINDS, Kind
 from ringland_service.core.significant import as_written
 from ringland_service.engine.question import Path, Stated
 from ringland_service.units import canonical_symbols, spoken, unit
-from ringland_service.vocabulary import AMBIGUOUS, OTHER_PRESSURE
+from ringland_service.vocabulary import AMBIGUOUS
 
 PRESSURES = frozenset({"pressure_gauge", "pressure_absolute"})
-# Symbols that say gauge or absolute themselves.
-MARKED = frozenset(symbol for marked in OTHER_PRESSURE.values() for symbol in marked)
 TEMPERATURES = frozenset({"temperature", "temperature_difference"})
 
 

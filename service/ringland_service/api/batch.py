@@ -11,6 +11,7 @@ from ringland_service.api import query
 from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.hints import taken_for
 from ringland_service.api.quantity_fields import (
     check_exact,
     check_keys,
@@ -197,7 +198,7 @@ def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any
     strays = (numbers < within.low) | (numbers > within.high)
     for row in np.flatnonzero(strays).tolist():
         told = outside(float(numbers[row]), within.low, within.high, symbol)
-        detail = f"{of.words}: {told}"
+        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:

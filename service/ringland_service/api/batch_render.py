@@ -65,8 +65,10 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
         elif name in found.u and any(isinstance(v, Quantified) for v in values):
-            doubts = zip(values, found.u[name], strict=True)
-            shown[public]["uncertainties"] = [_of_any_kind(v, u, field, system) for v, u in doubts]
+            shown[public]["uncertainties"] = [
+                _of_any_kind(value, u, field, system)
+                for value, u in zip(values, found.u[name], strict=True)
+            ]
     return shown
 
 

@@ -11,6 +11,7 @@ from marshmallow import ValidationError, fields
 
 from ringland_service.api.bounds import apart, bounds, outside
 from ringland_service.api.faults import Fault
+from ringland_service.api.hints import hint, right_form
 from ringland_service.core import fields as declared
 from ringland_service.core.fields import QuantityType
 from ringland_service.core.kinds import Kind
@@ -50,13 +51,6 @@ def show(value: Any) -> str:
     """Return a value as a message may repeat it, cut to a sensible length."""
     text = repr(value)
     return text if len(text) <= 60 else text[:60] + "…"
-
-
-def _right_form(of: QuantityType | None, key: str = "value") -> str:
-    example = of.example if of else 68.0
-    unit_ = of.kind.unit if of else "mm"
-    shown = f"[{example:g}]" if key == "values" else f"{example:g}"
-    return f'{{"{key}": {shown}, "unit": "{unit_}"}}'
 
 
 def check_keys(value: Any, keys: frozenset[str], right: str) -> None:
@@ -99,22 +93,12 @@ def check_value(of: QuantityType, number: Any, symbol: str) -> float:
             Fault(
                 "out_of_bounds",
                 f"{of.words}: {outside(number, within.low, within.high, symbol)}"
-                f"{_inch_hint(of, number, symbol)}",
+                f"{hint(of, number, symbol)}",
                 allowed,
                 422,
             )
         )
     return unit(of.kind, symbol).to_canonical(float(number))
-
-
-def _inch_hint(of: QuantityType, number: float, symbol: str) -> str:
-    """Say it where the number would fit if it were inches, or were millimetres."""
-    other = {"mm": "in", "in": "mm"}.get(symbol)
-    if of.kind.name != "length" or other is None:
-        return ""
-    within = bounds(of, other)
-    fits = within.low <= number <= within.high
-    return f"; off by a factor of 25.4? {number:.6g} {other} would fit" if fits else ""
 
 
 NO_UNCERTAINTY = "takes no uncertainty of its own: leave it out"
@@ -188,10 +172,10 @@ class Quantity(fields.Field[Read]):
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Read:
         of = self.of
-        check_keys(value, QUANTITY_KEYS, _right_form(of))
+        check_keys(value, QUANTITY_KEYS, right_form(of))
         check_exact(self.exact, value)
         if "value" not in value:
-            raise fail(Fault("missing_field", "a value is missing", _right_form(of)).under("value"))
+            raise fail(Fault("missing_field", "a value is missing", right_form(of)).under("value"))
         symbol = read_unit(value, of.kind)
         number = nested("value", check_value, of, value["value"], symbol)
         return Read(number, check_doubt(of, value, symbol))
@@ -219,7 +203,7 @@ class Readings(fields.Field[Read]):
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Read:
         field = self.field
-        check_keys(value, READINGS_KEYS, _right_form(field.type, "values"))
+        check_keys(value, READINGS_KEYS, right_form(field.type, "values"))
         values = value.get("values")
         if not isinstance(values, list):
             raise fail(
@@ -276,7 +260,7 @@ class AnyQuantity(fields.Field[AnyRead]):
         self.exact = field.exact
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> AnyRead:
-        check_keys(value, QUANTITY_KEYS - {"instrument"}, _right_form(None))
+        check_keys(value, QUANTITY_KEYS - {"instrument"}, right_form(None))
         check_exact(self.exact, value)
         if "value" not in value:
             raise fail(Fault("missing_field", "a value is missing").under("value"))

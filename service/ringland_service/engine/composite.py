@@ -79,6 +79,10 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         Where the inputs contradict each other; the fault names the composite's own field.
     """
     insist_on(composite.rules, question.inputs)
+    try:
+        moved = on_inputs(stated_influences(question))
+    except CoreError as fault:
+        raise Refused([fault]) from fault
     known = known_values(question.inputs, question.doubts)
     known |= _derived(composite, known)
     where = paths(composite.inputs)
@@ -118,7 +122,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        as_stated(question.doubts, on_inputs(stated_influences(question))),
+        as_stated(question.doubts, moved),
     )
 
 

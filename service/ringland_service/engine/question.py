@@ -1,6 +1,7 @@
 """A question as understood: canonical values, stated doubt, the request's own limits."""
 
-from collections.abc import Iterator, Mapping
+import math
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
@@ -9,7 +10,7 @@ import numpy as np
 
 from ringland_service.core import quantities
 from ringland_service.core.declare import asked
-from ringland_service.core.errors import Contradiction
+from ringland_service.core.errors import Contradiction, OutOfBounds
 from ringland_service.core.fields import (
     AnyQuantityField,
     Field,
@@ -22,7 +23,7 @@ from ringland_service.core.fields import (
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument, Measured, influences
 from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.verdicts import DEFAULT_RULE
+from ringland_service.core.verdicts import DEFAULT_RULE, beyond
 
 # Leads to a field: by name, by place in a list of records.
 Path = tuple[str | int, ...]
@@ -127,7 +128,8 @@ def stated_influences(question: Question) -> list[Influence]:
     Raises
     ------
     CoreError
-        Where a reading names an instrument that is not described.
+        Where a reading names an instrument that is not described, or one that leaves more
+        uncertainty on it than can be meant.
     """
     if not question.doubts and question.measuring.temperature_doubt_k is None:
         return []
@@ -148,7 +150,38 @@ def stated_influences(question: Question) -> list[Influence]:
                 for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
-    return found + influences(measuring.instruments, measured, measuring.readings_each)
+    bench = influences(measuring.instruments, measured, measuring.readings_each)
+    _insist_on_meant(question.inputs, measured, bench)
+    return found + bench
+
+
+def _insist_on_meant(inputs: Any, measured: Sequence[Measured], bench: Sequence[Influence]) -> None:
+    """Refuse instruments that leave on a reading more than could be stated as its uncertainty.
+
+    Raises
+    ------
+    OutOfBounds
+        Names the reading.
+    """
+    squares: dict[Path, float] = {}
+    for influence in bench:
+        for move in influence.moves:
+            share = influence.u * move.by
+            squares[move.path] = squares.get(move.path, 0.0) + share * share
+    for reading in measured:
+        of = field_at(type(inputs), reading.path)
+        expanded = 2.0 * math.sqrt(squares.get(reading.path, 0.0))
+        if not isinstance(of, QuantityField):
+            continue
+        most = of.type.most_uncertainty(reading.value)
+        if beyond(expanded, most):
+            unit = of.type.kind.unit
+            raise OutOfBounds(
+                ".".join(map(str, reading.path)),
+                f"the instrument {reading.instrument!r} leaves an expanded uncertainty (k = 2) of"
+                f" {expanded:.6g} {unit} on this reading; at most {most:.6g} {unit} can be meant",
+                "check the instrument's figures and their units",
+            )
 
 
 def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:

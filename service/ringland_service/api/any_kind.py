@@ -29,13 +29,15 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
     Faulty
         Where they share no kind.
     """
-    open_ = {n: v for n, v in values.items() if isinstance(v, (AnyRead, UnitRead))}
+    # In the declared order, so that a refusal does not hang on the order of a set.
+    given = {n: values[n] for n in asked(record) if n in values}
+    open_ = {n: v for n, v in given.items() if isinstance(v, (AnyRead, UnitRead))}
     if not open_:
         return
     for name, kind in _settled(record, open_, values.get("kind")).items():
         read = open_[name]
         measure = unit(kind, read.symbol)
-        given = UnitGiven(
+        told = UnitGiven(
             read.symbol,
             kind,
             measure.ratio,
@@ -45,9 +47,9 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
             {k.name: unit(k, read.symbol).ratio for k in read.kinds},
         )
         if isinstance(read, UnitRead):
-            values[name] = given
+            values[name] = told
             continue
-        values[name] = Quantified(measure.to_canonical(read.number), given, read.number)
+        values[name] = Quantified(measure.to_canonical(read.number), told, read.number)
         if read.uncertainty is not None:
             exact = as_written(read.uncertainty) * measure.ratio
             doubts[(name,)] = Stated(uncertainty=float(exact), exact=exact)

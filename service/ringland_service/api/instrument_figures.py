@@ -127,7 +127,7 @@ def insist_on_an_error(typical: Mapping[str, Any], given: Mapping[str, Any]) -> 
     """
     sizes = dict(typical) | {name: given[name]["value"] for name in ERRORS if name in given}
     right = "give a kind, or a figure such as max_error"
-    if not sizes.keys() & {*ERRORS, "short_range_error"} and "short_range_error" not in given:
+    if not typical and not given.keys() & set(FIGURES):
         raise fail(Fault("missing_field", right))
     if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_DOUBT:
         detail = f"no figure of this instrument is above zero: {right}, above zero"

@@ -18,13 +18,13 @@ ABSOLUTE_ZERO_C = Fraction("-273.15")
 TAKEN = {
     "gauge": (
         kinds.PRESSURE_GAUGE,
-        "its unit does not say gauge or absolute: taken as gauge pressure, by the units beside it;"
+        "its unit does not say gauge or absolute: taken as gauge pressure here;"
         " write kPa(g), bar(g) or psig, or kPa(a), bar(a) or psia",
     ),
     "absolute": (
         kinds.PRESSURE_ABSOLUTE,
-        "its unit does not say gauge or absolute: taken as absolute pressure, by the units beside"
-        " it; write kPa(a), bar(a) or psia, or kPa(g), bar(g) or psig",
+        "its unit does not say gauge or absolute: taken as absolute pressure here;"
+        " write kPa(a), bar(a) or psia, or kPa(g), bar(g) or psig",
     ),
     "temperature": (
         kinds.TEMPERATURE,

@@ -17,6 +17,7 @@ from ringland_service.api.envelope import (
     limit_members,
 )
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.quantity_fields import NO_UNCERTAINTY
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Composite, Declared, asked, defaults
 from ringland_service.core.fields import Field
@@ -83,7 +84,7 @@ def quantity_pattern(kind: Kind | None) -> str:
     return rf"^\s*{NUMBER}({'|'.join(units)})(\s*{PLUS_MINUS}\s*{NUMBER})?\s*$"
 
 
-def plain_pattern(kind: Kind) -> str:
+def plain_pattern(kind: Kind | None) -> str:
     """Return the pattern of a quantity's text without a doubt: a limit."""
     return quantity_pattern(kind).replace(rf"(\s*{PLUS_MINUS}\s*{NUMBER})?", "")
 
@@ -255,6 +256,8 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
         value: Any = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
+    elif kinds[check] is None and _SEPARATOR.search(text):
+        raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
         value = scalar_text(RATIO, text)
     else:

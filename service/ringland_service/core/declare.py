@@ -212,6 +212,9 @@ class Calculation(Declared):
         Takes the inputs, returns further influences on them that no single field states.
     figures : tuple of Figure
         Common-practice figures that stand in where a field is left out.
+    one_for_one : callable or None
+        Takes the inputs; names results that move one for one with inputs, and with which: their
+        uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -222,6 +225,7 @@ class Calculation(Declared):
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
     figures: tuple[Figure, ...] = ()
+    one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
 
 

@@ -54,7 +54,7 @@ def quantity(
     example: Any = None,
     exact: bool = False,
 ) -> Any:
-    """Declare a number with a unit; an exact one takes no doubt."""
+    """Declare a number with a unit; an exact one takes no uncertainty."""
     example = {None: of.example, NO_EXAMPLE: None}.get(example, example)
     return _declare(QuantityField(words=words, type=of, example=example, exact=exact), default)
 
@@ -81,7 +81,7 @@ def any_quantity(
     default: Any = REQUIRED,
     exact: bool = False,
 ) -> Any:
-    """Declare a number with a unit of any kind; an exact one takes no doubt."""
+    """Declare a number with a unit of any kind; an exact one takes no uncertainty."""
     return _declare(AnyQuantityField(words=words, example=example, exact=exact), default)
 
 

@@ -18,8 +18,15 @@ from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
-from ringland_service.engine.question import Path, Question, Stated, stated_influences
-from ringland_service.engine.single import answer, cautions_of, insist_on, on_inputs
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    Stated,
+    as_stated,
+    on_inputs,
+    stated_influences,
+)
+from ringland_service.engine.single import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)
@@ -73,6 +80,10 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         Where the inputs contradict each other; the fault names the composite's own field.
     """
     insist_on(composite.rules, question.inputs)
+    try:
+        moved = on_inputs(stated_influences(question))
+    except CoreError as fault:
+        raise Refused([fault]) from fault
     known = known_values(question.inputs, question.doubts)
     known |= _derived(composite, known)
     where = paths(composite.inputs)
@@ -112,7 +123,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        on_inputs(stated_influences(question)),
+        as_stated(question.doubts, moved),
     )
 
 

@@ -2,7 +2,7 @@
 
 import dataclasses
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -23,6 +23,8 @@ from ringland_service.engine.question import (
     Path,
     Question,
     all_influences,
+    as_stated,
+    on_inputs,
     stated_influences,
 )
 from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
@@ -61,6 +63,8 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     insist_finite(outputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, inputs, outputs, influences)
+    shown = as_stated(question.doubts, moved)
+    u |= _one_for_one(calculation, inputs, shown)
     left = kept(calculation, question, outputs, moved)
     passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
@@ -72,7 +76,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     )
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
-    return Answer(calculation, left.inputs, left.outputs, u, passed, warnings, cautions, moved)
+    return Answer(calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown)
 
 
 def doubt(
@@ -92,14 +96,18 @@ def doubt(
     return u, moved
 
 
-def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
-    """Return u of each input that influences move directly, by its path."""
-    squares: dict[Path, Any] = {}
-    for influence in influences:
-        for move in influence.moves:
-            share = influence.u * move.by
-            squares[move.path] = squares.get(move.path, 0.0) + share * share
-    return {path: np.sqrt(square) for path, square in squares.items()}
+def _one_for_one(
+    calculation: Calculation, inputs: Any, moved: Mapping[Path, Any]
+) -> dict[str, float]:
+    """Return u of the results that move one for one with inputs: no derivative rounds it."""
+    if calculation.one_for_one is None:
+        return {}
+    found = {}
+    for name, paths in calculation.one_for_one(inputs).items():
+        each = [float(moved[path]) for path in paths if path in moved]
+        if each:
+            found[name] = math.hypot(*each)
+    return found
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:

@@ -216,9 +216,7 @@ def test_with_a_decompressor_at_work_the_leak_is_an_upper_bound(
     ("leak", "grade", "verdict"),
     [(6.0, "good", "pass"), (6.1, None, "pass"), (9.0, None, "pass"), (40.0, None, "not_judged")],
 )
-def test_an_upper_bound_on_the_makers_scale(
-    leak: float, grade: str | None, verdict: str
-) -> None:
+def test_an_upper_bound_on_the_makers_scale(leak: float, grade: str | None, verdict: str) -> None:
     """Good on the maker's steps of 6, 9 and 12 % is good; worn may be the decompressor's alone."""
     scale = {
         "makers_good_to_pct": 6.0,

@@ -10,7 +10,12 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 from typing import Any
 
-from ringland_service.api.envelope import checks_of, kinds_judged
+from ringland_service.api.envelope import (
+    WITH_DECOMPRESSOR,
+    checks_of,
+    kinds_judged,
+    limit_members,
+)
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import NO_UNCERTAINTY
 from ringland_service.core import fields as declared
@@ -90,6 +95,10 @@ def _alternatives(known: Iterable[str], counted: bool) -> str:
     return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
 
 
+# What a quantity of any kind looks like where the field itself shows none.
+ANY_EXAMPLE = (68.0, "mm")
+
+
 def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
     """Return the JSON form of a quantity's text.
 
@@ -126,7 +135,7 @@ def scalar_text(field: Field, text: str) -> Any:
             raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
         return _float(text)
     if isinstance(field, declared.FlagField):
-        return {"true": True, "false": False}.get(text, text)
+        return FLAGS.get(text, text)
     return text
 
 
@@ -143,7 +152,8 @@ def example_text(field: Field) -> str:
     if isinstance(field, declared.QuantityField):
         return f"{field.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.AnyQuantityField):
-        return f"{field.example[0]:g} {field.example[1]}"
+        value, unit = field.example or ANY_EXAMPLE
+        return f"{value:g} {unit}"
     if isinstance(field, declared.FlagField):
         return "true" if field.example else "false"
     return str(field.example)
@@ -238,11 +248,14 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     _, _, rest = name.partition(".")
     check, _, member = rest.rpartition(".")
     kinds = kinds_judged(calculation)
-    if check not in kinds or member not in ("low", "high", "standing", "source"):
-        allowed = [f"limit.{c.name}.{m}" for c in checks_of(calculation) for m in LIMIT_MEMBERS]
+    members = {c.name: limit_members(c) for c in checks_of(calculation)}
+    if check not in kinds or member not in members[check]:
+        allowed = [f"limit.{name}.{m}" for name, of in members.items() for m in of]
         raise Faulty([Fault("unknown_field", "no such limit here", allowed)])
     if member in ("standing", "source"):
         value: Any = text
+    elif member == WITH_DECOMPRESSOR:
+        value = FLAGS.get(text, text)
     elif kinds[check] is None and _SEPARATOR.search(text):
         raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
@@ -255,7 +268,7 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     limits[check][member] = value
 
 
-LIMIT_MEMBERS = ("low", "high", "standing", "source")
+FLAGS = {"true": True, "false": False}
 RATIO = declared.NumberField(words="a bare number", low=-1e9, high=1e9)
 
 

@@ -35,21 +35,28 @@ from ringland_service.core.records import (
     section,
     some_of,
     text,
+    uncertainty_of,
     unit_symbol,
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
+from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
+from ringland_service.core.usual import Figure, usual
 
 __all__ = [
+    "LOWERS",
     "NO_EXAMPLE",
+    "RAISES",
     "REQUIRED",
     "Calculation",
     "Check",
     "Composite",
     "Declared",
+    "Figure",
     "Notice",
     "Rule",
     "Step",
+    "Unjudged",
     "Want",
     "Way",
     "any_quantity",
@@ -76,7 +83,9 @@ __all__ = [
     "section",
     "some_of",
     "text",
+    "uncertainty_of",
     "unit_symbol",
+    "usual",
     "usual_figures",
 ]
 
@@ -103,7 +112,8 @@ class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
     ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it.
+    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
+    with the common-practice figures.
     """
 
     code: str
@@ -111,6 +121,7 @@ class Notice:
     when: Callable[[Any, Any], Any]
     message: str
     unless_doubted: str = ""
+    common_practice: bool = False
 
 
 @dataclasses.dataclass(frozen=True)
@@ -125,7 +136,8 @@ class Check:
         Name of the result (or input) judged.
     words : str
     default : callable or None
-        Takes inputs and results, returns the ``Limit`` that judges when the request gives none.
+        Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
+        with ``each`` perhaps a tuple of them, one a member.
     settle : str
         What would narrow the doubt.
     doubt_fails : str
@@ -133,15 +145,21 @@ class Check:
     each : str
         Where ``value`` is a list, each of its members gets a verdict of its own; names the list
         of results that says which is which.
+    unjudged : tuple of Unjudged
+        The conditions under which no verdict is due, the weightiest first.
+    with_decompressor : bool
+        Whether a limit may say that it is stated with the decompressor at work.
     """
 
     name: str
     value: str
     words: str
     settle: str
-    default: Callable[[Any, Any], Limit | None] | None = None
+    default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
     doubt_fails: str = ""
     each: str = ""
+    unjudged: tuple[Unjudged, ...] = ()
+    with_decompressor: bool = False
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
@@ -195,6 +213,8 @@ class Calculation(Declared):
     one_for_one : callable or None
         Takes the inputs; names results that move one for one with inputs, and with which: their
         uncertainty is that of those inputs, to the last digit.
+    figures : tuple of Figure
+        Common-practice figures that stand in where a field is left out.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -205,6 +225,7 @@ class Calculation(Declared):
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
+    figures: tuple[Figure, ...] = ()
     columns: bool = True
 
 

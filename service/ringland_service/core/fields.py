@@ -206,7 +206,20 @@ class UsualFiguresField(Field):
     """Whether common-practice figures may stand in (``defaults``); filled by the engine alone."""
 
 
-FILLED_BY_THE_ENGINE = (LimitSideField, FindingsField, HeldField, UsualFiguresField)
+@dataclass(frozen=True, kw_only=True)
+class UncertaintyOfField(Field):
+    """The standard uncertainty stated of another input; filled by the engine alone."""
+
+    of: str
+
+
+FILLED_BY_THE_ENGINE = (
+    LimitSideField,
+    FindingsField,
+    HeldField,
+    UsualFiguresField,
+    UncertaintyOfField,
+)
 
 
 @dataclass(frozen=True, kw_only=True)

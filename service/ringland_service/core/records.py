@@ -31,6 +31,7 @@ from ringland_service.core.fields import (
     ResultField,
     SectionField,
     TextField,
+    UncertaintyOfField,
     UnitField,
     UsualFiguresField,
 )
@@ -195,6 +196,11 @@ def usual_figures() -> Any:
     return _declare(UsualFiguresField(words=""), True)
 
 
+def uncertainty_of(name: str) -> Any:
+    """Declare the standard uncertainty stated of another input; the engine fills it."""
+    return _declare(UncertaintyOfField(words="", of=name), None)
+
+
 def held() -> Any:
     """Declare a choice that the record makes once in its ``__post_init__``."""
     return _declare(HeldField(words=""), None)
@@ -254,6 +260,7 @@ def result(words: str, **about: Any) -> Any:
         limit_of,
         findings_so_far,
         usual_figures,
+        uncertainty_of,
         held,
         same,
         result,

@@ -30,8 +30,8 @@ from ringland_service.engine.single import (
     doubt,
     present,
     with_limit_sides,
-    without_common_practice,
 )
+from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
@@ -75,6 +75,7 @@ class RowVerdicts:
     margin: list[Any]
     u: list[Any]
     probability: list[Any]
+    why: list[Any]
 
 
 @dataclass
@@ -126,10 +127,6 @@ def answer_rows(calculation: Calculation, rows: Rows) -> ColumnAnswer:
 
 def _uses_instruments(rows: Rows) -> bool:
     return any(stated.instrument is not None for stated in rows.question.doubts.values())
-
-
-class NeedsRows(Exception):
-    """A calculation that goes row by row."""
 
 
 def groups(rows: Rows) -> list[list[int]]:
@@ -190,10 +187,18 @@ def _answer_group(
     outputs = calculation.compute(question.inputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, question.inputs, outputs, influences)
-    _put_results(question, group, outputs, u, found)
-    for warned, where in noticed_rows(calculation, question.inputs, outputs, moved, len(group)):
+    left = kept(calculation, question, outputs, moved)
+    gone = None if question.defaults else left.gone
+    _put_results(left, group, u, found)
+    for warned, where in noticed_rows(
+        calculation, question.inputs, outputs, moved, len(group), gone
+    ):
         found.warn(warned, [group[i] for i in where])
-    for verdict in verdicts(calculation, question, outputs, u):
+    passed = list(verdicts(calculation, question, left.outputs, u))
+    judged = {verdict.check.name for verdict in passed}
+    for warned in (*left.needs, *needs_limits(calculation, question, judged, left.outputs)):
+        found.warn(warned, group)
+    for verdict in passed:
         _put_verdict(found, verdict, group)
         if verdict.u is None:
             name = public_field(calculation, verdict.check.value)
@@ -214,14 +219,13 @@ def _broken(
 
 
 def _put_results(
-    question: Question,
+    left: Kept,
     group: Sequence[int],
-    outputs: Any,
     u: Mapping[str, Any],
     found: ColumnAnswer,
 ) -> None:
     """Put the results of a group; raise where one is not finite, so that rows go singly."""
-    shown = outputs if question.defaults else without_common_practice(outputs)
+    shown = left.outputs
     for result in dataclasses.fields(shown):
         value = getattr(shown, result.name)
         if np.asarray(value).dtype.kind == "f" and not np.all(np.isfinite(value)):
@@ -231,7 +235,7 @@ def _put_results(
         if value is not None:
             found.put(found.results, result.name, group, value)
     for name, doubted in u.items():
-        if hasattr(shown, name):
+        if hasattr(shown, name) and name not in left.gone:
             found.put(found.u, name, group, _where_doubted(doubted, doubted))
 
 
@@ -246,13 +250,25 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
     empty: list[Any] = [None] * found.count
     column = found.verdicts.setdefault(
         verdict.check.name,
-        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(5))),
+        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(6))),
     )
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
     scatter(column.margin, group, verdict.judged.margin)
     scatter(column.u, group, _where_doubted(verdict.u, verdict.u))
-    scatter(column.probability, group, _where_doubted(verdict.judged.probability, verdict.u))
+    scatter(column.probability, group, _probability(verdict))
+    whys = verdict.why
+    scatter(
+        column.why, group, [why or None for why in whys] if isinstance(whys, np.ndarray) else whys
+    )
+
+
+def _probability(verdict: Verdict) -> Any:
+    """Return the probability within; None in rows without uncertainty or without a verdict."""
+    found = _where_doubted(verdict.judged.probability, verdict.u)
+    if isinstance(verdict.why, np.ndarray) and isinstance(found, list):
+        return [None if why else p for p, why in zip(found, verdict.why.tolist(), strict=True)]
+    return None if isinstance(verdict.why, str) else found
 
 
 def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:

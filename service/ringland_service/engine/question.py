@@ -64,7 +64,7 @@ class Question:
     limits : mapping
         Name of a check to the request's own limit.
     defaults : bool
-        Whether common-practice limits judge where the request gives none.
+        Whether common-practice figures stand in where the request gives none.
     rule : str
     measuring : Measuring
     """
@@ -150,7 +150,10 @@ def stated_influences(question: Question) -> list[Influence]:
                 for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
-    bench = influences(measuring.instruments, measured, measuring.readings_each)
+    instruments = measuring.instruments
+    if not question.defaults:
+        instruments = {name: instrument.own() for name, instrument in instruments.items()}
+    bench = influences(instruments, measured, measuring.readings_each)
     _insist_on_meant(question.inputs, measured, bench)
     return found + bench
 

@@ -10,12 +10,23 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
-from ringland_service.core.fields import LimitSideField, ResultField, UsualFiguresField
+from ringland_service.core.fields import (
+    LimitSideField,
+    UncertaintyOfField,
+    UsualFiguresField,
+)
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import Path, Question, all_influences, as_stated
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    all_influences,
+    as_stated,
+    stated_influences,
+)
+from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -53,15 +64,18 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     u, moved = doubt(calculation, inputs, outputs, influences)
     shown = as_stated(question.doubts, moved)
     u |= _one_for_one(calculation, inputs, shown)
-    passed = tuple(verdicts(calculation, question, outputs, u))
+    left = kept(calculation, question, outputs, moved)
+    passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
-        *noticed(calculation, inputs, outputs, moved),
+        *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
         *doubt_notices(calculation, inputs, influences, passed),
+        *left.needs,
+        *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
+        *needs_errors(question),
     )
-    if not question.defaults:
-        outputs = without_common_practice(outputs)
     cautions = cautions_of(calculation)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, shown)
+    u = {name: value for name, value in u.items() if name not in left.gone}
+    return Answer(calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown)
 
 
 def doubt(
@@ -121,16 +135,32 @@ def _usual_figures(record: type) -> tuple[str, ...]:
     return tuple(n for n, f in declared(record).items() if isinstance(f, UsualFiguresField))
 
 
+@cache
+def _uncertainties(record: type) -> tuple[tuple[str, str], ...]:
+    found = declared(record).items()
+    return tuple((n, f.of) for n, f in found if isinstance(f, UncertaintyOfField))
+
+
+def _stated(record: type, question: Question) -> dict[str, Any]:
+    """Return the standard uncertainties that the record asks of its own inputs."""
+    asked_for = _uncertainties(record)
+    moved = on_inputs(stated_influences(question)) if asked_for else {}
+    found = {name: moved.get((of,), moved.get((of, "value"))) for name, of in asked_for}
+    return {name: u for name, u in found.items() if u is not None}
+
+
 def with_limit_sides(calculation: Calculation, question: Question) -> Any:
     """Return the inputs with what the compute asks of the request itself filled in.
 
-    That is the request's own limits, and whether common-practice figures may stand in.
+    That is the request's own limits, the uncertainty of an input, and whether common-practice
+    figures may stand in.
     """
     filled: dict[str, Any] = {
         name: getattr(question.limits[f.check], f.side) if f.side else question.limits[f.check]
         for name, f in _limit_sides(calculation.inputs)
         if f.check in question.limits
     }
+    filled |= _stated(calculation.inputs, question)
     if not question.defaults:
         filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
     return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
@@ -175,14 +205,3 @@ def insist_finite(outputs: Any) -> None:
         for number in _numbers(getattr(outputs, name)):
             if not math.isfinite(number):
                 raise OutOfBounds(name, "has no finite value for these inputs", "check the inputs")
-
-
-def without_common_practice(outputs: Any) -> Any:
-    """Return the results without the grades that rest on common practice."""
-    record: type = type(outputs)
-    gone = {
-        name: None
-        for name, f in declared(record).items()
-        if isinstance(f, ResultField) and f.common_practice
-    }
-    return dataclasses.replace(outputs, **gone) if gone else outputs

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _piston_fit as parts
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -90,6 +91,9 @@ class Inputs:
         "expansion of the piston; wins over its material and kind",
         example=2.05e-5,
         default=None,
+    )
+    surface: str | None = choice(
+        "look of the bore's surface", condition.SURFACE, example="clean", default=None
     )
 
 
@@ -246,6 +250,21 @@ SETTLE = (
     "set the bore gauge in the micrometer that measures the piston, five readings each, both "
     "parts at 20 °C"
 )
+# What hangs on the expansion of the bore where it was not measured at 20 °C.
+AWAY_FROM_20C = (
+    "bore_largest_at_20c_mm",
+    "bore_smallest_at_20c_mm",
+    "clearance_mean_mm",
+    "temperature_error_mm",
+)
+
+# A new fit is judged in the finished bore.
+SMEARED = (
+    replace(
+        condition.SMEARED_BORE,
+        when=lambda i, *_: i.fit == "used" and i.surface == condition.SMEARED,
+    ),
+)
 
 CALCULATION = Calculation(
     name="piston-clearance",
@@ -258,10 +277,28 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
+        expansion_of_bore(AWAY_FROM_20C),
+    ),
     one_of=((("bore_max_mm",), ("survey",)),),
     checks=(
-        Check("piston_clearance_max", "clearance_max_mm", "largest clearance", SETTLE, _most),
-        Check("piston_clearance_min", "clearance_min_mm", "smallest clearance", SETTLE, _least),
+        Check(
+            "piston_clearance_max",
+            "clearance_max_mm",
+            "largest clearance",
+            SETTLE,
+            _most,
+            unjudged=SMEARED,
+        ),
+        Check(
+            "piston_clearance_min",
+            "clearance_min_mm",
+            "smallest clearance",
+            SETTLE,
+            _least,
+            unjudged=SMEARED,
+        ),
     ),
     rules=parts.RULES,
     notices=parts.NOTICES,

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 from cylinders import DECISION, HEALTHY, PLATED, asked, decided, ranked, wants, way
 
+from ringland_service.core.calculations.decision import cylinder_ways
 from ringland_service.core.calculations.decision._conditions import (
     BROKEN,
     HOLDS,
@@ -16,6 +17,7 @@ from ringland_service.core.calculations.decision._conditions import (
     judged,
 )
 from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
+from ringland_service.core.calculations.decision._ways_kept import leave_alone
 from ringland_service.core.findings import Finding
 from ringland_service.core.limits import Limit
 from ringland_service.engine.answer import Refused
@@ -30,6 +32,7 @@ CLOSED: dict[str, Any] = {
     "pistons_stay_in": True,
 }
 LEAK = {"leak_gradeable": "yes"}
+EXHAUST = {"heard_at": "exhaust"}
 
 
 # --- sealing rings ------------------------------------------------------------------------------
@@ -125,6 +128,27 @@ def test_what_is_not_judged_counts_for_nothing(close: str, word: str, state: str
     finding = Finding("liner_wall", word, "a wall")
     (condition,) = judged([finding], "liner_wall", None, close=close)
     assert condition.state == (close if state is None else state)
+
+
+@pytest.mark.parametrize(
+    ("verdict", "tests", "standing"),
+    [
+        ("fail", {**LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"}, "falls_out"),
+        ("not_judged", {**LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"}, "open"),
+        ("not_judged", {**LEAK, "leak_pct": 45.0, "excess_gain_pct": 1.0, **EXHAUST}, "open"),
+        ("pass", {**LEAK, "leak_pct": 15.0}, "possible"),
+        ("too_close_to_call", {**LEAK, "leak_pct": 20.0}, "possible"),
+        ("pass", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "possible"),
+        ("not_judged", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "open"),
+    ],
+)
+def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
+    verdict: str, tests: dict[str, Any], standing: str
+) -> None:
+    """Where the piston stood not told, say: valves may have been open; or a gauge that is unfit."""
+    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_reading"))
+    inputs = cylinder_ways.Inputs(**{**CLOSED, "findings": findings, **tests})
+    assert leave_alone(inputs).standing == standing
 
 
 # --- what speaks against the rings --------------------------------------------------------------

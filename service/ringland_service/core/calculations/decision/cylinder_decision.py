@@ -14,6 +14,11 @@ UNSAID = (
     "worn_thrust_axis_mm",
     "hone_removal_mm",
     "wanted_clearance_mm",
+    "gasket_area_mm2",
+    "new_deck_mm",
+    "new_gasket_bore_mm",
+    "new_gasket_thickness_mm",
+    "size_uncertainty_mm",
 )
 Inputs = optional(
     "Inputs",

@@ -64,7 +64,8 @@ def test_every_field_of_a_part_can_be_told(composite: Composite, step: Step, nam
     for path in fields:
         known = known_values(told_alone(composite.inputs, path), {})
         found = _source(step, name, known)
-        assert found is not None and found.path == path
+        assert found is not None
+        assert found.path == path
 
 
 @pytest.mark.parametrize("composite", COMPOSITES, ids=lambda c: c.name)

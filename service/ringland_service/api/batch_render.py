@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 
+from ringland_service.api.expanded import expanded, is_bare
 from ringland_service.api.flat_table import cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
@@ -41,13 +42,6 @@ def _shown(value: Any, offset: float, factor: float) -> Any:
     return None if value is None else float((value - offset) / factor)
 
 
-def _expanded(u: Any) -> Any:
-    """Return the expanded uncertainty (k = 2) of an entry, None where there is none."""
-    if isinstance(u, (tuple, list, np.ndarray)):
-        return [_expanded(one) for one in u]
-    return 2.0 * u if u else None
-
-
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
     """Return the result columns by public name, each with its uncertainties where there are any."""
     shown: dict[str, Any] = {}
@@ -60,8 +54,8 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             shown[public] = {"values": [_rows(field.record, v, system) for v in values]}
             continue
         shown[public] = result_column(values, field, system)
-        if name in found.u and field.kind is not None:
-            doubts = [_expanded(u) for u in found.u[name]]
+        if name in found.u and (field.kind is not None or is_bare(field)):
+            doubts = [expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
     return shown

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
+from ringland_service.api.expanded import expanded, uncertainties
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
     Field,
@@ -58,7 +59,7 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [None if v is None else float(2.0 * v / unit.factor) for v in u]
+        found["uncertainties"] = [None if v is None else expanded(v / unit.factor) for v in u]
     return found
 
 
@@ -214,6 +215,7 @@ def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
             calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
         ),
         "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "uncertainties": uncertainties(found.outputs, found.u),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

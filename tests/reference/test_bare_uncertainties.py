@@ -70,9 +70,9 @@ WIDER = {"ratio_with_oil": 2e-9, "turn_fraction": 2e-6}
 
 
 def tied(question: Question) -> bool:
-    """Whether a largest or smallest of readings is shared: there no derivative is the right one."""
+    """Whether a largest of readings is shared: there no derivative is the right one."""
     lists = [v for _, _, v in fields_given(question.inputs) if isinstance(v, tuple)]
-    return any(len(set(v)) < len(v) for v in lists if all(map(number, v)))
+    return any(v.count(max(v)) > 1 for v in lists if all(map(number, v)))
 
 
 def doubted(record: type, data: dict[str, Any]) -> dict[str, Any]:

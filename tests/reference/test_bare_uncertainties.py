@@ -33,7 +33,7 @@ from ringland_service.core.fields import (
     ResultField,
     SectionField,
 )
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question, fields_given
 from ringland_service.engine.single import answer
 
@@ -69,10 +69,13 @@ NEAR = 1e-9
 WIDER = {"ratio_with_oil": 2e-9, "turn_fraction": 2e-6}
 
 
-def tied(question: Question) -> bool:
-    """Whether a largest of readings is shared: there no derivative is the right one."""
+def tied(question: Question, found: Answer) -> bool:
+    """Whether a largest or smallest is shared: there no derivative is the right one."""
     lists = [v for _, _, v in fields_given(question.inputs) if isinstance(v, tuple)]
-    return any(v.count(max(v)) > 1 for v in lists if all(map(number, v)))
+    read = [v for v in lists if all(map(number, v))]
+    # Of a face, the largest gap alone counts.
+    ends = [max] if found.calculation.name == "flatness" else [max, min]
+    return any(v.count(end(v)) > 1 for v in read for end in ends)
 
 
 def doubted(record: type, data: dict[str, Any]) -> dict[str, Any]:
@@ -137,7 +140,7 @@ def answers() -> dict[str, list[Any]]:
         c.name: [
             one
             for one in (asked_with_doubt(c, data) for data in requests_of(c))
-            if one is not None and not tied(one[1])
+            if one is not None and not tied(*one[1:])
         ]
         for c in PLAIN
         if c.name in names

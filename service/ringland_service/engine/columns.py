@@ -32,6 +32,7 @@ from ringland_service.engine.single import (
     with_limit_sides,
     without_common_practice,
 )
+from ringland_service.engine.unstated import unstated
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
@@ -192,6 +193,9 @@ def _answer_group(
     u, moved = doubt(calculation, question.inputs, outputs, influences)
     _put_results(question, group, outputs, u, found)
     for warned, where in noticed_rows(calculation, question.inputs, outputs, moved, len(group)):
+        found.warn(warned, [group[i] for i in where])
+    for warned, holds in unstated(calculation, question.inputs, outputs, u, moved):
+        where = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
         found.warn(warned, [group[i] for i in where])
     for verdict in verdicts(calculation, question, outputs, u):
         _put_verdict(found, verdict, group)

@@ -95,7 +95,7 @@ def field_at(record: type, path: Path) -> Field:
     return asked(record)[names[-1]]
 
 
-def _places(path: Path, value: Any) -> list[tuple[Path, Any]]:
+def places(path: Path, value: Any) -> list[tuple[Path, Any]]:
     """Return where the field's readings stand: itself, or each reading of its list."""
     if isinstance(value, tuple):
         return [((*path, i), v) for i, v in enumerate(value) if v is not None]
@@ -121,7 +121,7 @@ def stated_influences(question: Question) -> list[Influence]:
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
-                Measured(stated.instrument, place, v, scale) for place, v in _places(path, value)
+                Measured(stated.instrument, place, v, scale) for place, v in places(path, value)
             ]
         else:
             found += [
@@ -143,7 +143,7 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
     scale, each = field_.type.scale, isinstance(value, tuple) and np.ndim(uncertainty) > 0
     return [
         (Move(place, scale), uncertainty[place[-1]] if each else uncertainty)
-        for place, _ in _places(path, value)
+        for place, _ in places(path, value)
     ]
 
 

@@ -16,6 +16,7 @@ from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Path, Question, all_influences
+from ringland_service.engine.unstated import unstated
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -55,6 +56,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     warnings = (
         *noticed(calculation, inputs, outputs, moved),
         *doubt_notices(calculation, inputs, influences, passed),
+        *(warned for warned, _ in unstated(calculation, inputs, outputs, u, moved)),
     )
     if not question.defaults:
         outputs = without_common_practice(outputs)

@@ -15,6 +15,7 @@ from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.kinds import Kind
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.significant import decimals
 from ringland_service.engine.columns import ColumnAnswer
 from ringland_service.engine.single import cautions_of
@@ -159,12 +160,26 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 
 
 def _result_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
+    remarks = _remarks(found)
     for name, shown in found["results"].items():
         yield _headed(name, shown), [cell(v) for v in shown["values"]]
         if "units" in shown:
             yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
+            if name in remarks:
+                yield f"{name} uncertainty not stated", remarks[name]
+
+
+def _remarks(found: dict[str, Any]) -> dict[str, list[str]]:
+    """Return, per result, a column of what is said of the inputs that state no uncertainty."""
+    columns: dict[str, list[str]] = {}
+    for warned in found["warnings"]:
+        if warned["code"] == UNSTATED:
+            column_ = columns.setdefault(warned["field"], [""] * found["rows"])
+            for row in warned["rows"]:
+                column_[row] = warned["message"]
+    return columns
 
 
 def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:

@@ -32,7 +32,7 @@ from ringland_service.engine.single import (
     with_limit_sides,
     without_common_practice,
 )
-from ringland_service.engine.unstated import unstated
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
@@ -194,7 +194,8 @@ def _answer_group(
     _put_results(question, group, outputs, u, found)
     for warned, where in noticed_rows(calculation, question.inputs, outputs, moved, len(group)):
         found.warn(warned, [group[i] for i in where])
-    for warned, holds in unstated(calculation, question.inputs, outputs, u, moved):
+    left = left_out(calculation, question, outputs, u, moved)
+    for warned, holds in false_precision(calculation, outputs, u, left):
         where = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
         found.warn(warned, [group[i] for i in where])
     for verdict in verdicts(calculation, question, outputs, u):

@@ -60,6 +60,9 @@ class Question:
         Whether common-practice limits judge where the request gives none.
     rule : str
     measuring : Measuring
+    left_out : mapping
+        Path of a field to what its uncertainty leaves out, by the words of the inputs of an
+        earlier part that state none (expanded, k = 2).
     """
 
     inputs: Any
@@ -68,6 +71,7 @@ class Question:
     defaults: bool = True
     rule: str = DEFAULT_RULE
     measuring: Measuring = field(default_factory=Measuring)
+    left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
 
 
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:

@@ -16,7 +16,7 @@ from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Path, Question, all_influences
-from ringland_service.engine.unstated import unstated
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -52,16 +52,17 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     insist_finite(outputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, inputs, outputs, influences)
+    left = left_out(calculation, question, outputs, u, moved)
     passed = tuple(verdicts(calculation, question, outputs, u))
     warnings = (
         *noticed(calculation, inputs, outputs, moved),
         *doubt_notices(calculation, inputs, influences, passed),
-        *(warned for warned, _ in unstated(calculation, inputs, outputs, u, moved)),
+        *(warned for warned, _ in false_precision(calculation, outputs, u, left)),
     )
     if not question.defaults:
         outputs = without_common_practice(outputs)
     cautions = cautions_of(calculation)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved)
+    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved, left)
 
 
 def doubt(

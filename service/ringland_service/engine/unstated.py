@@ -6,6 +6,7 @@ result by a tenth or more. A count, a choice, a size asked for and a maker's fig
 readings; an input left at its default was not read. Standing: common practice, no source.
 """
 
+import math
 from collections.abc import Iterator, Mapping
 from typing import Any
 
@@ -13,14 +14,16 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation, declared, defaults
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import Field, QuantityField, ResultField
+from ringland_service.core.fields import Field, NumberField, QuantityField, ResultField
 from ringland_service.core.notices import UNSTATED, Warned
 from ringland_service.core.typical import typical_uncertainty
-from ringland_service.core.uncertainty import STEP, Influence, Move, moved, numeric_leaves, value_at
-from ringland_service.engine.question import Path, fields_given, places
+from ringland_service.core.uncertainty import Influence, Move, propagate, value_at
+from ringland_service.engine.question import Path, Question, fields_given, places
 
-# √(U² + share²) reaches 1.1·U where share² reaches this times U².
-WEIGHT = 1.1**2 - 1.0
+# √(U² + share²) reaches 1.1·U where the share reaches this times U.
+WEIGHT = math.sqrt(1.1**2 - 1.0)
+# An uncertainty below this share of its result is rounding.
+ROUNDING = 1e-9
 # Sizes asked for, nominal sizes and the maker's figures: told, not read off an instrument.
 FIGURES = frozenset(
     {
@@ -50,45 +53,69 @@ FIGURES = frozenset(
         "heat_c",
     }
 )
-# Results by name, each with the square of what every input without a statement would add to U.
-Shares = dict[str, dict[str, Any]]
+# What is left out of U, by the words of the input that states none: as much as it would add.
+LeftOut = Mapping[str, Any]
 
 
-def unstated(
+def left_out(
     calculation: Calculation,
-    inputs: Any,
+    question: Question,
     outputs: Any,
     u: Mapping[str, Any],
     stated: Mapping[Path, Any],
-) -> Iterator[tuple[Warned, Any]]:
-    """Yield each possible warning of false precision, with where it holds.
+) -> dict[str, LeftOut]:
+    """Return, per result that has an uncertainty, what each unstated input would add to it.
 
     Parameters
     ----------
     u, stated : mapping
         Standard uncertainty of the results by name, and of the inputs that are moved by path.
-
-    Yields
-    ------
-    tuple
-        Of a column one warning for each set of inputs, with True in the rows that it holds for;
-        else the warning with True.
     """
-    results = {
-        name: 4.0 * np.square(u[name])
-        for name, field in declared(calculation.outputs).items()
-        if name in u and isinstance(field, ResultField)
+    if not u:
+        return {}
+    fields = declared(calculation.outputs).items()
+    names = {n for n, f in fields if n in u and isinstance(f, ResultField)}
+    if not names:
+        return {}
+    squares: dict[str, dict[str, Any]] = {name: {} for name in names}
+    for place, field, doubts in _unstated(question, stated):
+        for name, slope in _slopes(calculation, question, outputs, place, field).items():
+            for words, doubt in doubts.items() if name in names else ():
+                of = squares[name]
+                of[words] = of.get(words, 0.0) + np.square(slope * doubt)
+    return {
+        name: {words: np.sqrt(square) for words, square in of.items()}
+        for name, of in squares.items()
+        if of
     }
-    if not results:
-        return
-    shares = _shares(calculation, inputs, outputs, results, stated)
-    for name, by_words in shares.items():
-        weighs = {w: square > WEIGHT * results[name] for w, square in by_words.items()}
+
+
+def false_precision(
+    calculation: Calculation, outputs: Any, u: Mapping[str, Any], left: Mapping[str, LeftOut]
+) -> Iterator[tuple[Warned, Any]]:
+    """Yield each warning of false precision, with the rows of a column that it holds for."""
+    for name, by_words in left.items():
+        stated = 2.0 * u[name]
+        doubted = stated > ROUNDING * np.abs(getattr(outputs, name))
+        weighs = {w: doubted & (out > WEIGHT * stated) for w, out in by_words.items()}
         public = declared(calculation.outputs)[name].public(name)
-        is_list = isinstance(getattr(outputs, name), tuple)
-        for words, where in _sets(weighs, is_list):
+        for words, where in _sets(weighs, isinstance(getattr(outputs, name), tuple)):
             message = f"uncertainty not stated: {', '.join(words)}"
             yield Warned(UNSTATED, public, message), where
+
+
+def _unstated(
+    question: Question, stated: Mapping[Path, Any]
+) -> Iterator[tuple[Path, Field, LeftOut]]:
+    """Yield each reading that states no uncertainty, or one that leaves something out."""
+    for path, field, value in fields_given(question.inputs):
+        if path in question.left_out:
+            yield path, field, question.left_out[path]
+            continue
+        for place, reading in places(path, value):
+            doubt = None if place in stated else _typical(question.inputs, path, field, reading)
+            if doubt is not None:
+                yield place, field, {short(field.words): doubt}
 
 
 def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str, ...], Any]]:
@@ -103,30 +130,6 @@ def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str,
         if pattern.any():
             words = tuple(word for word, holds in zip(weighs, pattern, strict=True) if holds)
             yield words, np.all(np.stack(rows, axis=1) == pattern, axis=1)
-
-
-def _shares(
-    calculation: Calculation,
-    inputs: Any,
-    outputs: Any,
-    results: Mapping[str, Any],
-    stated: Mapping[Path, Any],
-) -> Shares:
-    """Return the squared share of each unstated input in U of each result, by the input's words."""
-    here = numeric_leaves(outputs)
-    shares: Shares = {name: {} for name in results}
-    for path, field, value in fields_given(inputs):
-        for place, reading in places(path, value):
-            if place in stated:
-                continue
-            doubt = _typical(inputs, path, field, reading)
-            if doubt is None:
-                continue
-            for name, change in _changes(calculation, inputs, place, field, here).items():
-                if name in shares:
-                    by_words, words = shares[name], short(field.words)
-                    by_words[words] = by_words.get(words, 0.0) + np.square(change * doubt)
-    return {name: by_words for name, by_words in shares.items() if by_words}
 
 
 def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
@@ -144,25 +147,23 @@ def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
     return found if np.any(found) else None
 
 
-def _changes(
-    calculation: Calculation, inputs: Any, place: Path, field: Any, here: Mapping[str, Any]
+def _slopes(
+    calculation: Calculation, question: Question, outputs: Any, place: Path, field: Field
 ) -> dict[str, Any]:
-    """Return the slope of each result against one reading, to one side: a weight needs no more."""
-    scale = field.type.scale
-    for step in (STEP * scale, -STEP * scale):
-        try:
-            there = numeric_leaves(
-                calculation.compute(moved(inputs, Influence("", 1.0, (Move(place, scale),)), step))
-            )
-        except (CoreError, ArithmeticError):
-            # The reading stands at the edge of what can be: the other side tells.
-            continue
-        return {
-            name: (value - here[name]) / step
-            for name, value in there.items()
-            if name in here and np.shape(value) == np.shape(here[name])
-        }
-    return {}
+    """Return how each result follows one reading, without sign, by the propagation's own rule."""
+    alone = Influence("", 1.0, (Move(place, scale_of(field)),))
+    try:
+        return propagate(calculation.compute, question.inputs, [alone], outputs)
+    except (CoreError, ArithmeticError):
+        # The reading stands at the edge of what can be: stating it would be refused as well.
+        return {}
+
+
+def scale_of(field: Field) -> float:
+    """Return the typical magnitude of an input."""
+    if isinstance(field, NumberField):
+        return field.high - field.low
+    return field.type.scale if isinstance(field, QuantityField) else 1.0
 
 
 def short(words: str) -> str:

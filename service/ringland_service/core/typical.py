@@ -47,7 +47,7 @@ def typical_uncertainty(of: QuantityType, value: Any) -> Any:
         The larger of the figure that the quantity's words name and of what the table of bench
         instruments gives; None where the words name no instrument.
     """
-    figure, constant, relative = _figures(of)
+    figure, constant, relative = _figures(of.instrument, of.kind.name, of.kind.unit)
     if figure is None and not constant and not relative:
         return None
     u = np.hypot(constant, relative * np.abs(value)) if relative else constant
@@ -55,28 +55,28 @@ def typical_uncertainty(of: QuantityType, value: Any) -> Any:
 
 
 @cache
-def _figures(of: QuantityType) -> tuple[float | None, float, float]:
+def _figures(instrument: str, kind: str, unit: str) -> tuple[float | None, float, float]:
     """Return the figure named, and u by the table of instruments: constant, and as a share."""
-    if of.instrument.startswith(_NO_READING):
+    if instrument.startswith(_NO_READING):
         return None, 0.0, 0.0
-    return (_named(of), *_tabled(of))
+    return (_named(instrument, unit), *_tabled(instrument, kind))
 
 
-def _named(of: QuantityType) -> float | None:
+def _named(instrument: str, unit: str) -> float | None:
     """Return the figure that the quantity's words name, in its canonical unit."""
-    found = _FIGURE.search(of.instrument)
+    found = _FIGURE.search(instrument)
     if found is None:
         return None
-    factor = _FACTORS.get((found["unit"], of.kind.unit))
+    factor = _FACTORS.get((found["unit"], unit))
     return None if factor is None else float(found["least"]) * factor
 
 
-def _tabled(of: QuantityType) -> tuple[float, float]:
+def _tabled(instrument: str, kind: str) -> tuple[float, float]:
     """Return u of the bench instrument that the words begin with, from the table's figures."""
-    words = of.instrument.replace("-", " ")
+    words = instrument.replace("-", " ")
     for row in TYPICAL.values():
-        kind = row["kind"].replace("_", " ")
-        if row["reads"] == of.kind.name and words.startswith((kind, row["words"])):
+        starts = (row["kind"].replace("_", " "), row["words"])
+        if row["reads"] == kind and words.startswith(starts):
             parts = (
                 row.get("max_error", 0.0) / ROOT3,
                 row.get("setting_error", 0.0) / ROOT3,

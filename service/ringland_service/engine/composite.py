@@ -261,7 +261,9 @@ def _part_question(
     left: dict[Path, Mapping[str, Any]] = {
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
     }
-    return dataclasses.replace(question, inputs=inputs, doubts=doubts, left_out=left)
+    return dataclasses.replace(
+        question, inputs=inputs, doubts=doubts, left_out=left, told=question.weigh
+    )
 
 
 def _is_one(value: Any) -> bool:

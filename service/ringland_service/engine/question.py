@@ -63,6 +63,8 @@ class Question:
     left_out : mapping
         Path of a field to what its uncertainty leaves out, by the words of the inputs of an
         earlier part that state none (expanded, k = 2).
+    told : bool or None
+        Of a part: whether the whole question states any uncertainty.
     """
 
     inputs: Any
@@ -72,6 +74,12 @@ class Question:
     rule: str = DEFAULT_RULE
     measuring: Measuring = field(default_factory=Measuring)
     left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
+    told: bool | None = None
+
+    @property
+    def weigh(self) -> bool:
+        """Whether the user states an uncertainty; of a part, in the whole question."""
+        return bool(self.doubts) if self.told is None else self.told
 
 
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:

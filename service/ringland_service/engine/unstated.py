@@ -7,7 +7,9 @@ readings; an input left at its default was not read. Standing: common practice, 
 """
 
 import math
+from collections import Counter
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -17,7 +19,7 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Field, NumberField, QuantityField, ResultField
 from ringland_service.core.notices import UNSTATED, Warned
 from ringland_service.core.typical import typical_uncertainty
-from ringland_service.core.uncertainty import Influence, Move, propagate, value_at
+from ringland_service.core.uncertainty import FINER, STEP, Influence, Move, moved, value_at
 from ringland_service.engine.question import Path, Question, fields_given, places
 
 # √(U² + share²) reaches 1.1·U where the share reaches this times U.
@@ -57,6 +59,16 @@ FIGURES = frozenset(
 LeftOut = Mapping[str, Any]
 
 
+@dataclass(frozen=True)
+class Reading:
+    """One reading and what it leaves out; ``alike`` where it may equal another one, or is 0."""
+
+    place: Path
+    field: Field
+    doubts: LeftOut
+    alike: bool
+
+
 def left_out(
     calculation: Calculation,
     question: Question,
@@ -71,16 +83,17 @@ def left_out(
     u, stated : mapping
         Standard uncertainty of the results by name, and of the inputs that are moved by path.
     """
-    if not u:
+    if not u or not question.weigh:
         return {}
     fields = declared(calculation.outputs).items()
     names = {n for n, f in fields if n in u and isinstance(f, ResultField)}
     if not names:
         return {}
+    here = {name: _leaf(outputs, name) for name in names}
     squares: dict[str, dict[str, Any]] = {name: {} for name in names}
-    for place, field, doubts in _unstated(question, stated):
-        for name, slope in _slopes(calculation, question, outputs, place, field).items():
-            for words, doubt in doubts.items() if name in names else ():
+    for reading in _unstated(question, stated):
+        for name, slope in _slopes(calculation, question.inputs, here, reading).items():
+            for words, doubt in reading.doubts.items():
                 of = squares[name]
                 of[words] = of.get(words, 0.0) + np.square(slope * doubt)
     return {
@@ -104,18 +117,23 @@ def false_precision(
             yield Warned(UNSTATED, public, message), where
 
 
-def _unstated(
-    question: Question, stated: Mapping[Path, Any]
-) -> Iterator[tuple[Path, Field, LeftOut]]:
+def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Reading]:
     """Yield each reading that states no uncertainty, or one that leaves something out."""
-    for path, field, value in fields_given(question.inputs):
-        if path in question.left_out:
-            yield path, field, question.left_out[path]
-            continue
-        for place, reading in places(path, value):
+    given = [
+        (path, field, place, reading)
+        for path, field, value in fields_given(question.inputs)
+        for place, reading in places(path, value)
+    ]
+    numbers = Counter(reading for *_, reading in given if isinstance(reading, float))
+    for path, field, place, reading in given:
+        if place in question.left_out:
+            doubts = question.left_out[place]
+        else:
             doubt = None if place in stated else _typical(question.inputs, path, field, reading)
-            if doubt is not None:
-                yield place, field, {short(field.words): doubt}
+            doubts = {} if doubt is None else {short(field.words): doubt}
+        if doubts:
+            alike = numbers.get(reading, 2) > 1 if isinstance(reading, float) else True
+            yield Reading(place, field, doubts, alike or not np.all(reading))
 
 
 def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str, ...], Any]]:
@@ -148,15 +166,39 @@ def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
 
 
 def _slopes(
-    calculation: Calculation, question: Question, outputs: Any, place: Path, field: Field
+    calculation: Calculation, inputs: Any, here: Mapping[str, Any], reading: Reading
 ) -> dict[str, Any]:
-    """Return how each result follows one reading, without sign, by the propagation's own rule."""
-    alone = Influence("", 1.0, (Move(place, scale_of(field)),))
-    try:
-        return propagate(calculation.compute, question.inputs, [alone], outputs)
-    except (CoreError, ArithmeticError):
-        # The reading stands at the edge of what can be: stating it would be refused as well.
-        return {}
+    """Return how each result follows one reading, without sign.
+
+    One side tells, but where the reading equals another one: there a largest of them has a kink,
+    and the side that moves it counts; a reading let in or out makes a jump, which is no slope.
+    """
+    step = STEP * scale_of(reading.field)
+
+    def slopes(by: float) -> dict[str, Any]:
+        alone = Influence("", 1.0, (Move(reading.place, 1.0),))
+        try:
+            there = calculation.compute(moved(inputs, alone, by))
+        except (CoreError, ArithmeticError):
+            return {}  # the reading stands at the edge of what can be: the other side tells
+        return {n: np.abs(_leaf(there, n) - value) / step for n, value in here.items()}
+
+    rise = slopes(step)
+    if rise and not reading.alike:
+        return rise
+    found = {}
+    for side, by in ((rise, step), (slopes(-step), -step)):
+        finer = slopes(by / FINER) if side else {}
+        for name, slope in side.items():
+            # Of a slope a FINER-th of the change is left; of a jump all of it.
+            is_slope = finer.get(name, 0.0) * 2.0 < slope
+            found[name] = np.maximum(found.get(name, 0.0), np.where(is_slope, slope, 0.0))
+    return found
+
+
+def _leaf(outputs: Any, name: str) -> Any:
+    value = getattr(outputs, name)
+    return np.asarray(value) if isinstance(value, tuple) else value
 
 
 def scale_of(field: Field) -> float:

@@ -50,8 +50,9 @@ def typical_uncertainty(of: QuantityType, value: Any) -> Any:
     figure, constant, relative = _figures(of.instrument, of.kind.name, of.kind.unit)
     if figure is None and not constant and not relative:
         return None
-    u = np.hypot(constant, relative * np.abs(value)) if relative else constant
-    return np.maximum(figure or 0.0, 2.0 * u) if relative else max(figure or 0.0, 2.0 * u)
+    if not relative:
+        return max(figure or 0.0, 2.0 * constant)
+    return np.maximum(figure or 0.0, 2.0 * np.hypot(constant, relative * np.abs(value)))
 
 
 @cache

@@ -261,9 +261,8 @@ def _part_question(
     left: dict[Path, Mapping[str, Any]] = {
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
     }
-    return dataclasses.replace(
-        question, inputs=inputs, doubts=doubts, left_out=left, told=question.weigh
-    )
+    told = question.weigh
+    return dataclasses.replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
 
 
 def _is_one(value: Any) -> bool:

@@ -95,7 +95,7 @@ def left_out(
         for name, slope in _slopes(calculation, question.inputs, here, reading).items():
             for words, doubt in reading.doubts.items():
                 of = squares[name]
-                of[words] = of.get(words, 0.0) + np.square(slope * doubt)
+                of[words] = of.get(words, 0.0) + (slope * doubt) ** 2
     return {
         name: {words: np.sqrt(square) for words, square in of.items()}
         for name, of in squares.items()
@@ -109,7 +109,7 @@ def false_precision(
     """Yield each warning of false precision, with the rows of a column that it holds for."""
     for name, by_words in left.items():
         stated = 2.0 * u[name]
-        doubted = stated > ROUNDING * np.abs(getattr(outputs, name))
+        doubted = stated > ROUNDING * abs(_leaf(outputs, name))
         weighs = {w: doubted & (out > WEIGHT * stated) for w, out in by_words.items()}
         public = declared(calculation.outputs)[name].public(name)
         for words, where in _sets(weighs, isinstance(getattr(outputs, name), tuple)):
@@ -132,8 +132,8 @@ def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Readin
             doubt = None if place in stated else _typical(question.inputs, path, field, reading)
             doubts = {} if doubt is None else {short(field.words): doubt}
         if doubts:
-            alike = numbers.get(reading, 2) > 1 if isinstance(reading, float) else True
-            yield Reading(place, field, doubts, alike or not np.all(reading))
+            alike = not isinstance(reading, float) or numbers[reading] > 1 or reading == 0.0
+            yield Reading(place, field, doubts, alike)
 
 
 def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str, ...], Any]]:
@@ -161,8 +161,9 @@ def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
     default = defaults(record).get(str(path[-1]))
     if default is None:
         return doubt
-    found = np.where(reading == default, 0.0, doubt)
-    return found if np.any(found) else None
+    if isinstance(reading, float):
+        return None if reading == default else doubt
+    return np.where(reading == default, 0.0, doubt)
 
 
 def _slopes(
@@ -181,12 +182,12 @@ def _slopes(
             there = calculation.compute(moved(inputs, alone, by))
         except (CoreError, ArithmeticError):
             return {}  # the reading stands at the edge of what can be: the other side tells
-        return {n: np.abs(_leaf(there, n) - value) / step for n, value in here.items()}
+        return {n: abs(_leaf(there, n) - value) / step for n, value in here.items()}
 
     rise = slopes(step)
     if rise and not reading.alike:
         return rise
-    found = {}
+    found: dict[str, Any] = {}
     for side, by in ((rise, step), (slopes(-step), -step)):
         finer = slopes(by / FINER) if side else {}
         for name, slope in side.items():

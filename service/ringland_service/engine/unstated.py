@@ -93,11 +93,13 @@ def left_out(
     squares: dict[str, dict[str, Any]] = {name: {} for name in names}
     for reading in _unstated(question, stated):
         for name, slope in _slopes(calculation, question.inputs, here, reading).items():
+            if isinstance(slope, float) and not slope:
+                continue
             for words, doubt in reading.doubts.items():
                 of = squares[name]
                 of[words] = of.get(words, 0.0) + (slope * doubt) ** 2
     return {
-        name: {words: np.sqrt(square) for words, square in of.items()}
+        name: {words: square**0.5 for words, square in of.items()}
         for name, of in squares.items()
         if of
     }
@@ -109,6 +111,8 @@ def false_precision(
     """Yield each warning of false precision, with the rows of a column that it holds for."""
     for name, by_words in left.items():
         stated = 2.0 * u[name]
+        if not isinstance(stated, np.ndarray):
+            stated = float(stated)
         doubted = stated > ROUNDING * abs(_leaf(outputs, name))
         weighs = {w: doubted & (out > WEIGHT * stated) for w, out in by_words.items()}
         public = declared(calculation.outputs)[name].public(name)
@@ -138,8 +142,8 @@ def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Readin
 
 def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str, ...], Any]]:
     """Yield each set of inputs that weigh together, with where they do."""
-    if is_list or all(np.ndim(where) == 0 for where in weighs.values()):
-        words = tuple(word for word, where in weighs.items() if np.any(where))
+    if is_list or not any(isinstance(where, np.ndarray) for where in weighs.values()):
+        words = tuple(word for word, where in weighs.items() if _somewhere(where))
         if words:
             yield words, True
         return
@@ -148,6 +152,10 @@ def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str,
         if pattern.any():
             words = tuple(word for word, holds in zip(weighs, pattern, strict=True) if holds)
             yield words, np.all(np.stack(rows, axis=1) == pattern, axis=1)
+
+
+def _somewhere(where: Any) -> bool:
+    return bool(where.any()) if isinstance(where, np.ndarray) else bool(where)
 
 
 def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:

@@ -15,6 +15,7 @@ from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.forms import CSV, JSON, TEXT
 from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
+from ringland_service.api.printed import printed
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
 
@@ -142,7 +143,8 @@ def represented(
         body = as_text(calculation, found) if pick is None else picked(found, pick)
         return Response(body, content_type=f"{TEXT}; charset=utf-8")
     if wanted == CSV:
-        return Response(flat_table.table(found), content_type=f"{CSV}; charset=utf-8")
+        table = flat_table.table(printed(calculation, found))
+        return Response(table, content_type=f"{CSV}; charset=utf-8")
     for form in forms.further(calculation):
         if wanted == form.media_type:
             body = form.render(calculation, found)

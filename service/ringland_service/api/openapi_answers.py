@@ -3,6 +3,7 @@
 from typing import Any
 
 from ringland_service.api.openapi_fields import Components, pascal, ref
+from ringland_service.api.openapi_problem import problem_component
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
     Calculation,
@@ -128,7 +129,7 @@ def _shared() -> Components:
             },
         },
         "BatchAnswer": _batch(),
-        "Problem": _problem(),
+        "Problem": problem_component(),
     }
 
 
@@ -171,25 +172,6 @@ def _batch() -> dict[str, Any]:
         },
         description="the answers of a batch as columns; bad rows stand under problems",
     )
-
-
-def _problem() -> dict[str, Any]:
-    text = {"type": "string"}
-    fault = _object({"code": text, "pointer": text, "detail": text, "allowed": {}})
-    return {
-        "type": "object",
-        "description": "RFC 9457; type leads to a page that explains it",
-        "required": ["type", "title", "status", "detail", "instance", "request_id"],
-        "properties": {
-            "type": text,
-            "title": text,
-            "status": {"type": "integer"},
-            "detail": text,
-            "instance": text,
-            "request_id": text,
-            "errors": {"type": "array", "items": fault},
-        },
-    }
 
 
 def shown_schema(field: Field, shape: str) -> dict[str, Any]:

@@ -1,0 +1,22 @@
+"""Every reader's cost grows with the request, not faster: a ratio, so no machine is too slow."""
+
+import pytest
+from flask.testing import FlaskClient
+from growth import growth
+from readers import GROWING, Growing
+
+MOST = 2.5
+TRIES = 3
+
+
+@pytest.mark.parametrize("case", GROWING, ids=str)
+def test_twice_the_request_costs_at_most_two_and_a_half_times(
+    client: FlaskClient, case: Growing
+) -> None:
+    """What grows with the square stays above in each try; what else the machine does, does not."""
+    for _ in range(TRIES):
+        once, double, status = growth(client.application, case)
+        assert status < 500
+        if double <= MOST * once:
+            return
+    pytest.fail(f"{case}: {double / once:.2f} times the time")

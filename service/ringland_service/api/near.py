@@ -1,12 +1,13 @@
 """The known name that a mistyped one is closest to."""
 
 from collections.abc import Sequence
-from difflib import get_close_matches
+from difflib import SequenceMatcher, get_close_matches
 from functools import lru_cache
 
 # Longer texts are no mistyped names, and comparing them would cost more than it helps.
 LONGEST = 60
 ALIKE = 0.65
+ENOUGH = 5
 
 
 def near(given: str, known: Sequence[str], alike: float = ALIKE) -> str | None:
@@ -26,5 +27,10 @@ def near(given: str, known: Sequence[str], alike: float = ALIKE) -> str | None:
 @lru_cache(maxsize=4096)
 def _near(given: str, known: tuple[str, ...], alike: float) -> str | None:
     plain = {name.casefold(): name for name in reversed(known)}
-    found = get_close_matches(given.strip().casefold(), plain, 1, alike)
-    return plain[found[0]] if found else None
+    text = given.strip().casefold()
+    # Of names that are equally like it, one that begins alike: kPs is kPa rather than psi.
+    ranked = sorted(
+        get_close_matches(text, plain, ENOUGH, alike),
+        key=lambda name: (-SequenceMatcher(None, name, text).ratio(), name[:1] != text[:1], name),
+    )
+    return plain[ranked[0]] if ranked else None

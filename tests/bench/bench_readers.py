@@ -18,7 +18,7 @@ from ringland_service.wsgi import app
 def main() -> None:
     """Print the table of times and ratios."""
     for case in GROWING:
-        once, double, status = growth(app, case)
+        once, double, status, _ = growth(app, case)
         ratio = double / once
         print(f"{case.name:<44} {status} {case.size:>9} {once * 1e3:9.2f} ms  {ratio:5.2f}")  # noqa: T201
 

@@ -55,12 +55,11 @@ class Growing:
         ).get_environ()
 
 
-def send(app: Flask, environ: dict[str, Any]) -> int:
-    """Send a request once more, past any client, and return the status; the answer is read."""
+def send(app: Flask, environ: dict[str, Any]) -> tuple[int, int]:
+    """Send a request once more, past any client, and return status and length of the answer."""
     environ["wsgi.input"].seek(0)
     body, status, _ = run_wsgi_app(app.wsgi_app, dict(environ), buffered=True)
-    assert b"".join(body)
-    return int(status.split()[0])
+    return int(status.split()[0]), len(b"".join(body))
 
 
 def dumped(make: Callable[[int], Any]) -> Callable[[int], bytes]:

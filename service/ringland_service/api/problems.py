@@ -9,12 +9,17 @@ from werkzeug.exceptions import HTTPException
 
 from ringland_service.api.faults import Fault
 from ringland_service.api.near import near
-from ringland_service.api.refusals import cut, refusal
+from ringland_service.api.refusals import MOST_FAULTS, cut, refusal
 
 MEDIA_TYPE = "application/problem+json"
 LONGEST_INSTANCE = 200
 # All addresses begin alike, so only close ones are suggested.
 ADDRESSES_ALIKE = 0.8
+
+LISTED = (
+    f"At most {MOST_FAULTS} faults are listed, sorted by place, and more counts the rest; a list of"
+    " what is allowed stands once, and allowed_at of other entries points there."
+)
 
 # slug -> title, what it means, what to do.
 PAGES: dict[str, tuple[str, str, str]] = {
@@ -22,13 +27,15 @@ PAGES: dict[str, tuple[str, str, str]] = {
         "The request cannot be read",
         "The body is not JSON as the standard has it, or a field is unknown, missing, of the wrong"
         " type, or without a unit that its quantity has.",
-        "Each entry of errors points at one place, says what is wrong and what is allowed.",
+        "Each entry of errors points at one place, says what is wrong and what is allowed."
+        f" {LISTED}",
     ),
     "impossible": (
         "The request cannot be true",
         "It can be read, and says what cannot be: a number outside its bounds, or inputs that"
         " contradict each other.",
-        "Each entry of errors names the field and its bounds; check the reading and its unit.",
+        "Each entry of errors names the field and its bounds; check the reading and its unit."
+        f" {LISTED}",
     ),
     "not-found": (
         "There is nothing at this address",

@@ -10,6 +10,7 @@ from ringland_service.api.openapi_batch import (
 )
 from ringland_service.api.openapi_batch import object_of as _object
 from ringland_service.api.openapi_fields import Components, pascal, ref
+from ringland_service.api.openapi_problem import problem_component
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
     Calculation,
@@ -135,26 +136,7 @@ def _shared() -> Components:
         ),
         "Column": column(),
         "BatchAnswer": batch_answer(),
-        "Problem": _problem(),
-    }
-
-
-def _problem() -> dict[str, Any]:
-    text = {"type": "string"}
-    fault = _object({"code": text, "pointer": text, "detail": text, "allowed": {}})
-    return {
-        "type": "object",
-        "description": "RFC 9457; type leads to a page that explains it",
-        "required": ["type", "title", "status", "detail", "instance", "request_id"],
-        "properties": {
-            "type": text,
-            "title": text,
-            "status": {"type": "integer"},
-            "detail": text,
-            "instance": text,
-            "request_id": text,
-            "errors": {"type": "array", "items": fault},
-        },
+        "Problem": problem_component(),
     }
 
 

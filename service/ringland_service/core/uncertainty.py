@@ -124,7 +124,7 @@ def contributions(
         step = _step(influence) * finer
         above, below = _either_side(compute, inputs, influence, step)
         factor = influence.u / (2.0 * step)
-        both = above.keys() & below.keys()
+        both = [name for name in above if name in below]
         shares.append({name: (above[name] - below[name]) * factor for name in both})
     return shares
 

@@ -29,7 +29,7 @@ from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation, Way, asked, defaults
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.fields import QuantityType
-from ringland_service.engine.columns import Rows
+from ringland_service.engine.rows import Rows
 from ringland_service.units import unit
 
 MOST_ROWS = 10_000

@@ -4,7 +4,7 @@ The words of its records come from ``records.py`` and are had from here as well.
 """
 
 import dataclasses
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from typing import Any
 
 from ringland_service.core.limits import Limit
@@ -194,6 +194,9 @@ class Calculation(Declared):
         Takes the inputs, returns further influences on them that no single field states.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
+    left_out : callable or None
+        Takes the inputs; returns the paths of readings that no result rests on, such as pieces
+        that a choice left lying. Their uncertainty is not worked through: it moves nothing.
     """
 
     outputs: type
@@ -202,6 +205,7 @@ class Calculation(Declared):
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
     columns: bool = True
+    left_out: Callable[[Any], Collection[tuple[str | int, ...]]] | None = None
 
 
 @dataclasses.dataclass(frozen=True)

@@ -8,7 +8,7 @@ from sdk_server import Scripted, serving
 
 from ringland import Client, InvalidInput, Quantity, Readings
 from ringland._batch import MOST_ROWS, column_json, line_chunks
-from ringland_service.api.batch import MOST_ROWS as TAKEN_BY_THE_SERVICE
+from ringland_service.api.row_budget import MOST_ROWS as TAKEN_BY_THE_SERVICE
 
 
 def test_a_request_holds_what_the_service_takes() -> None:

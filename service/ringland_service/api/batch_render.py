@@ -1,12 +1,14 @@
-"""A batch's answer, in JSON and as a flat table."""
+"""A batch's answer, in JSON and as a flat table. Rows count from 1."""
 
 import csv
 import io
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
 
+from ringland_service.api.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.flat_table import cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
@@ -117,41 +119,69 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
     return shown
 
 
+# A batch of bad rows alone would answer far more than it was asked.
+MOST_PROBLEMS = 1_000
+
+
+def statuses(found: ColumnAnswer) -> list[str]:
+    """Return what became of each row."""
+    words = [OK] * found.count
+    for row in found.problems:
+        words[row] = REFUSED
+    for row in found.not_reached:
+        words[row] = NOT_REACHED
+    return words
+
+
 def problem(calculation: Calculation, row: int, error: CoreError) -> dict[str, Any]:
     """Return what is wrong with a row."""
-    names = public_path(calculation.inputs, (error.field,))
     detail = error.message + (f"; {error.right}" if error.right else "")
-    return {"row": row, "field": str(names[0]), "code": error.code, "detail": detail}
+    named = {"row": row + 1, "field": _field(calculation, error)}
+    return {**named, "code": error.code, "detail": detail}
+
+
+def _field(calculation: Calculation, error: CoreError) -> str:
+    return str(public_path(calculation.inputs, (error.field,))[0])
+
+
+def problems(found: ColumnAnswer) -> dict[str, Any]:
+    """Return the first problems in full, and of the others how many there are of each code."""
+    told = [(row, error) for row in sorted(found.problems) for error in found.problems[row]]
+    shown = [problem(found.calculation, row, error) for row, error in told[:MOST_PROBLEMS]]
+    codes = Counter(error.code for _, error in told[MOST_PROBLEMS:])
+    more = [{"code": code, "count": count} for code, count in sorted(codes.items())]
+    return {"problems": shown, "more_problems": more}
 
 
 def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
     """Return a batch's answer as JSON."""
     calculation = found.calculation
+    words = statuses(found)
     return {
         "calculation": calculation.name,
         "formulas": calculation.formulas,
         "rows": found.count,
-        "answered": found.count - len(found.problems),
-        "refused": len(found.problems),
+        "answered": words.count(OK),
+        "refused": words.count(REFUSED),
+        "not_reached": words.count(NOT_REACHED),
+        "status": words,
         "results": results(found, system),
         "verdicts": verdicts(found, system),
-        "problems": [
-            problem(calculation, row, error)
-            for row in sorted(found.problems)
-            for error in found.problems[row]
-        ],
+        **problems(found),
         "warnings": [
-            {**vars(warned), "rows": sorted(rows)} for warned, rows in found.warnings.items()
+            {**vars(warned), "rows": [row + 1 for row in sorted(rows)]}
+            for warned, rows in found.warnings.items()
         ],
         "cautions": list(cautions_of(calculation)),
     }
 
 
-def table(found: dict[str, Any]) -> str:
+def table(found: ColumnAnswer, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
-    columns = [("row", [str(i + 1) for i in range(found["rows"])])]
-    columns += list(_result_columns(found))
-    columns += list(_verdict_columns(found))
+    shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
+    columns = [("row", [str(i + 1) for i in range(found.count)]), ("status", statuses(found))]
+    columns += list(_result_columns(shown))
+    columns += list(_verdict_columns(shown))
     columns.append(("problem", _problem_column(found)))
     text = io.StringIO()
     writer = csv.writer(text)
@@ -182,8 +212,14 @@ def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
         )
 
 
-def _problem_column(found: dict[str, Any]) -> list[str]:
-    texts = [""] * found["rows"]
-    for entry in found["problems"]:
-        texts[entry["row"]] += f"{entry['field']}: {entry['detail']} "
+def _problem_column(found: ColumnAnswer) -> list[str]:
+    """Return what is wrong with each row; past the first problems the field and the code."""
+    texts = [""] * found.count
+    told = 0
+    for row in sorted(found.problems):
+        for error in found.problems[row]:
+            shown = problem(found.calculation, row, error)
+            said = shown["detail" if told < MOST_PROBLEMS else "code"]
+            texts[row] += f"{shown['field']}: {said} "
+            told += 1
     return [cell(text.strip()) for text in texts]

@@ -5,7 +5,7 @@ import json
 from collections.abc import Callable
 from typing import Any, cast
 
-from flask import Flask, Response, request
+from flask import Flask, Response, current_app, request, stream_with_context
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
@@ -17,6 +17,7 @@ from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.engine.deadline import Deadline
 
 LINES = "application/x-ndjson"
 PUBLIC = "public, max-age=3600"
@@ -73,11 +74,13 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
     columns = isinstance(calculation, Calculation) and query.offers_get(calculation)
 
     def post() -> BaseResponse:
+        deadline = Deadline(current_app.config["BATCH_SECONDS"], current_app.config["CLOCK"])
         kind = insist_on_type(*((JSON, CSV, LINES) if columns else (LINES,)))
         if kind == LINES:
             options = query.shaping(request.args.items(multi=True), "batch")
-            lines = answered_lines(calculation, request.get_data(), options)
-            return Response(lines, content_type=LINES)
+            body, logger = request.get_data(), current_app.logger
+            lines = answered_lines(calculation, body, options, deadline, logger)
+            return Response(stream_with_context(lines), content_type=LINES)
         assert isinstance(calculation, Calculation)  # noqa: S101 - as ``columns`` says
         if kind == CSV:
             data, options = batch_csv.read(calculation, request.get_data(), request.args)
@@ -85,10 +88,12 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
         else:
             options = query.shaping(request.args.items(multi=True), "batch")
             data, wanted = read_json(request.get_data()), acceptable((JSON, CSV))
-        found = answered_batch(calculation, data, options)
+        found = answered_batch(calculation, data, deadline)
+        system = options.get("units", "metric")
         if wanted == CSV:
-            return Response(batch_render.table(found), content_type=f"{CSV}; charset=utf-8")
-        return as_json(found)
+            table = batch_render.table(found, system)
+            return Response(table, content_type=f"{CSV}; charset=utf-8")
+        return as_json(batch_render.answer(found, system))
 
     return post
 

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from ringland_service.api.openapi_batch import batch_components
 from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
@@ -127,50 +128,9 @@ def _shared() -> Components:
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
             },
         },
-        "BatchAnswer": _batch(),
+        **batch_components(),
         "Problem": _problem(),
     }
-
-
-def _batch() -> dict[str, Any]:
-    text, count = {"type": "string"}, {"type": "integer"}
-    words = {"type": "array", "items": {"type": ["string", "null"]}}
-    verdicts = _object(
-        {
-            "verdict": words,
-            "margin": ref("Column"),
-            "uncertainty": ref("Column"),
-            "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
-        }
-    )
-    return _object(
-        {
-            "calculation": text,
-            "formulas": text,
-            "rows": count,
-            "answered": count,
-            "refused": count,
-            "results": {"type": "object", "additionalProperties": ref("Column")},
-            "verdicts": {"type": "object", "additionalProperties": verdicts},
-            "problems": {
-                "type": "array",
-                "items": _object({"row": count, "field": text, "code": text, "detail": text}),
-            },
-            "warnings": {
-                "type": "array",
-                "items": _object(
-                    {
-                        "code": text,
-                        "field": text,
-                        "message": text,
-                        "rows": {"type": "array", "items": count},
-                    }
-                ),
-            },
-            "cautions": {"type": "array", "items": text},
-        },
-        description="the answers of a batch as columns; bad rows stand under problems",
-    )
 
 
 def _problem() -> dict[str, Any]:

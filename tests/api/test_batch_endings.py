@@ -131,8 +131,9 @@ def test_a_line_leaves_before_the_next_is_worked_out(name: str) -> None:
     assert [json.loads(one)["status"] for one in body] == ["not_reached"] * 2
 
 
+@pytest.mark.parametrize("how", ["raises", "has no finite number"])
 def test_a_failure_within_a_line_is_the_problem_of_that_line(
-    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture, how: str
 ) -> None:
     """The answer has begun, so it cannot turn into a 500; the other lines stand."""
     from ringland_service.api import answering
@@ -141,7 +142,9 @@ def test_a_failure_within_a_line_is_the_problem_of_that_line(
 
     def failing(calculation: Declared, data: Any, options: dict[str, str]) -> dict[str, Any]:
         if data["bore"]["value"] == 69:
-            raise ZeroDivisionError("made for this test")
+            if how == "raises":
+                raise ZeroDivisionError("made for this test")
+            return {**whole(calculation, data, options), "made_for_this_test": float("nan")}
         return whole(calculation, data, options)
 
     monkeypatch.setattr(answering, "answered", failing)

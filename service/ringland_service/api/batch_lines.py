@@ -50,18 +50,16 @@ def answered(
     """Yield the answers of the lines, one by one; after the deadline that they are not reached."""
     for row, line in enumerate(lines, start=1):
         if deadline.passed():
-            found = {"row": row, "status": NOT_REACHED}
+            text = ENCODE({"row": row, "status": NOT_REACHED})
         else:
-            found = _line(calculation, row, line, answer, logger)
-        yield ENCODE(found).encode("utf-8", "replace") + b"\n"
+            text = _line(calculation, row, line, answer, logger)
+        yield text.encode("utf-8", "replace") + b"\n"
 
 
-def _line(
-    calculation: Declared, row: int, line: bytes, answer: Answering, logger: Logger
-) -> dict[str, Any]:
+def _line(calculation: Declared, row: int, line: bytes, answer: Answering, logger: Logger) -> str:
     try:
         single = answer(read_json(line))
-        return {"row": row, "status": OK, **shortened(calculation, single)}
+        return ENCODE({"row": row, "status": OK, **shortened(calculation, single)})
     except Faulty as error:
         status = problems.status_of(error.faults)
         problem = problems.body(status, problems.summary(error.faults), error.faults)
@@ -72,7 +70,7 @@ def _line(
         problem = {**problems.body(500, f"{means} {to_do}"), "title": title}
     # The same in every line, and told by the response itself.
     short = {k: v for k, v in problem.items() if k not in ("instance", "request_id")}
-    return {"row": row, "status": REFUSED, "problem": short}
+    return ENCODE({"row": row, "status": REFUSED, "problem": short})
 
 
 def shortened(calculation: Declared, single: dict[str, Any]) -> dict[str, Any]:

@@ -29,7 +29,7 @@ COST_MS: Mapping[str, float] = {
     "ring-clocking": 26.0,
     "piston-clearance": 12.0,
     "order-card": 9.0,
-    "leak-area": 6.0,
+    "leak-area": 6.6,
     "bore-survey": 6.0,
     "lash-shim": 4.5,
     "diagnosis": 3.0,

@@ -10,7 +10,8 @@ class Fault:
     """One entry of a problem's ``errors``.
 
     ``status`` is 400 for what cannot be read (type, unknown or missing field, unit) and 422 for
-    what can be read and cannot be true (bounds, contradictions).
+    what can be read and cannot be true (bounds, contradictions). ``also`` holds the pointers of the
+    other fields that a contradiction lies between.
     """
 
     code: str
@@ -18,11 +19,13 @@ class Fault:
     allowed: Any = None
     status: int = 400
     pointer: str = ""
+    also: tuple[str, ...] = ()
 
     def under(self, key: str | int) -> "Fault":
         """Return the fault as seen from one level up."""
         step = str(key).replace("~", "~0").replace("/", "~1")
-        return replace(self, pointer=f"/{step}{self.pointer}")
+        also = tuple(f"/{step}{pointer}" for pointer in self.also)
+        return replace(self, pointer=f"/{step}{self.pointer}", also=also)
 
 
 class Faulty(Exception):

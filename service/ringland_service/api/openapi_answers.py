@@ -175,7 +175,13 @@ def _batch() -> dict[str, Any]:
 
 def _problem() -> dict[str, Any]:
     text = {"type": "string"}
+    pointers = {
+        "type": "array",
+        "items": text,
+        "description": "all fields that a contradiction lies between, the one of pointer first",
+    }
     fault = _object({"code": text, "pointer": text, "detail": text, "allowed": {}})
+    fault["properties"]["pointers"] = pointers
     return {
         "type": "object",
         "description": "RFC 9457; type leads to a page that explains it",

@@ -86,13 +86,19 @@ def body(status: int, detail: str, faults: Sequence[Fault] = ()) -> dict[str, An
 
 
 def entry(fault: Fault) -> dict[str, Any]:
-    """Return a fault as an entry of ``errors``; the pointer in URI-fragment form."""
-    return {
+    """Return a fault as an entry of ``errors``; pointers in URI-fragment form.
+
+    A fault that lies between several fields lists them all under ``pointers``, its own first.
+    """
+    found = {
         "code": fault.code,
         "pointer": f"#{fault.pointer}",
         "detail": fault.detail,
         "allowed": fault.allowed,
     }
+    if fault.also:
+        found["pointers"] = [f"#{pointer}" for pointer in (fault.pointer, *fault.also)]
+    return found
 
 
 def status_of(faults: Sequence[Fault]) -> int:

@@ -126,8 +126,9 @@ def present(inputs: Any, names: Sequence[str]) -> bool:
 
 
 def contradiction(rule: Rule) -> Contradiction:
-    """Return the error of a broken rule."""
-    return Contradiction(rule.fields[0], rule.message, rule.right)
+    """Return the error of a broken rule; it names every field that the rule lies between."""
+    first, *others = dict.fromkeys(rule.fields)
+    return Contradiction(first, rule.message, rule.right, tuple(others))
 
 
 def insist_on(rules: Sequence[Rule], inputs: Any) -> None:

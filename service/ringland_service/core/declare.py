@@ -43,6 +43,7 @@ from ringland_service.core.uncertainty import Influence
 __all__ = [
     "NO_EXAMPLE",
     "REQUIRED",
+    "Agreement",
     "Calculation",
     "Check",
     "Composite",
@@ -216,6 +217,32 @@ class Want:
     advice: str = ""
 
 
+@dataclasses.dataclass(frozen=True)
+class Agreement:
+    """What a composite is told in several of its fields that must agree.
+
+    Looked at as soon as all ``of`` are known; ``broken`` takes the known values by name and the
+    expanded uncertainties (k = 2) of those that have one.
+
+    Attributes
+    ----------
+    of : tuple of str
+        Fields of the composite, in any section, or ``part.result`` of a step.
+    broken : callable
+    message, right : str
+        What is wrong, in words of the trade, and what would be right.
+    fields : tuple of str
+        Fields that the error names; those of ``of`` where not given. A field that is not known
+        is left out.
+    """
+
+    of: tuple[str, ...]
+    broken: Callable[[Mapping[str, Any], Mapping[str, Any]], bool]
+    message: str
+    right: str
+    fields: tuple[str, ...] = ()
+
+
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
 class Step:
     """One part of a composite: a calculation, and where its inputs come from.
@@ -237,6 +264,22 @@ class Step:
         Heading of the part where the calculation's own would mislead.
     wants : callable
         Takes the part's inputs and results; what more to measure or tell, that would change them.
+    derive : callable
+        Takes the known values and the words of the verdicts so far by check; returns further
+        values for this step's sources, each with the name of the known one whose doubt it keeps.
+    falls_out : callable
+        Takes the known values; why the part is not worked out for this engine, or nothing. Asked
+        only where the part would apply otherwise. A part falls out where the work that it tells
+        of is not done on this engine; readings that cannot be true are refused.
+    rules_out : callable
+        Takes the known values once the step is done, answered or not: names that no part may rest
+        on from here, each with why.
+    after_work : bool
+        Whether the part states what a work leaves: ruled out, it is worked out without it, or
+        falls out.
+    gives_way : mapping
+        Result of the part to the ``part.result`` that stands in its place where that is known:
+        what several works change together is worked out once, together.
     """
 
     part: str
@@ -246,6 +289,13 @@ class Step:
     when: Callable[[Mapping[str, Any]], bool] = lambda known: True
     title: str = ""
     wants: Callable[[Any, Any], Sequence["Want"]] = lambda inputs, outputs: ()
+    derive: (
+        Callable[[Mapping[str, Any], Mapping[str, str]], Mapping[str, tuple[Any, str]]] | None
+    ) = None
+    falls_out: Callable[[Mapping[str, Any]], str] = lambda known: ""
+    rules_out: Callable[[Mapping[str, Any]], Mapping[str, str]] = lambda known: {}
+    after_work: bool = False
+    gives_way: Mapping[str, str] = dataclasses.field(default_factory=dict)
 
     @property
     def heading(self) -> str:
@@ -264,9 +314,12 @@ class Composite(Declared):
     derive : callable or None
         Takes the known values by name; returns further ones, each with the name of the field
         that it was taken from (and whose doubt it keeps).
+    agreements : tuple of Agreement
+        What is told in several fields and must agree.
     """
 
     steps: tuple[Step, ...]
+    agreements: tuple[Agreement, ...] = ()
     derive: Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]] | None = None
 
     @property

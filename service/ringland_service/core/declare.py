@@ -7,7 +7,7 @@ import dataclasses
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from ringland_service.core.limits import Limit
+from ringland_service.core.holding import Agreement, Check, Notice, Rule, Want, Way
 from ringland_service.core.records import (
     NO_EXAMPLE,
     REQUIRED,
@@ -81,69 +81,6 @@ __all__ = [
     "usual_figures",
 ]
 
-# Fields that must be given together to answer one need.
-Way = tuple[str, ...]
-
-
-@dataclasses.dataclass(frozen=True)
-class Rule:
-    """A rule between fields. Skipped while one of the fields is absent.
-
-    ``broken`` takes the inputs and answers a bool, or an array of them for a column.
-    ``field`` (the first of ``fields``) is the one that the error names.
-    """
-
-    fields: tuple[str, ...]
-    broken: Callable[[Any], Any]
-    message: str
-    right: str
-
-
-@dataclasses.dataclass(frozen=True)
-class Notice:
-    """A warning that rides with an answer. ``when`` takes inputs and results.
-
-    ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it.
-    """
-
-    code: str
-    field: str
-    when: Callable[[Any, Any], Any]
-    message: str
-    unless_doubted: str = ""
-
-
-@dataclasses.dataclass(frozen=True)
-class Check:
-    """A verdict to be passed on one value.
-
-    Attributes
-    ----------
-    name : str
-        Unique over all calculations, so that a whole job can address it.
-    value : str
-        Name of the result (or input) judged.
-    words : str
-    default : callable or None
-        Takes inputs and results, returns the ``Limit`` that judges when the request gives none.
-    settle : str
-        What would narrow the doubt.
-    doubt_fails : str
-        Where set, too close to call counts as fail; says why.
-    each : str
-        Where ``value`` is a list, each of its members gets a verdict of its own; names the list
-        of results that says which is which.
-    """
-
-    name: str
-    value: str
-    words: str
-    settle: str
-    default: Callable[[Any, Any], Limit | None] | None = None
-    doubt_fails: str = ""
-    each: str = ""
-
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
 class Declared:
@@ -205,44 +142,6 @@ class Calculation(Declared):
     columns: bool = True
 
 
-@dataclasses.dataclass(frozen=True)
-class Want:
-    """What to measure or tell more, and why; each way a set of fields, any one way will do.
-
-    Where no further field would tell, ``advice`` says what to do with those given.
-    """
-
-    why: str
-    ways: tuple[Way, ...] = ()
-    advice: str = ""
-
-
-@dataclasses.dataclass(frozen=True)
-class Agreement:
-    """What a composite is told in several of its fields that must agree.
-
-    Looked at as soon as all ``of`` are known; ``broken`` takes the known values by name and the
-    expanded uncertainties (k = 2) of those that have one.
-
-    Attributes
-    ----------
-    of : tuple of str
-        Fields of the composite, in any section, or ``part.result`` of a step.
-    broken : callable
-    message, right : str
-        What is wrong, in words of the trade, and what would be right.
-    fields : tuple of str
-        Fields that the error names; those of ``of`` where not given. A field that is not known
-        is left out.
-    """
-
-    of: tuple[str, ...]
-    broken: Callable[[Mapping[str, Any], Mapping[str, Any]], bool]
-    message: str
-    right: str
-    fields: tuple[str, ...] = ()
-
-
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
 class Step:
     """One part of a composite: a calculation, and where its inputs come from.
@@ -258,6 +157,8 @@ class Step:
         Field of the calculation to where it may come from, best first: a field of the
         composite, or ``part.result`` of an earlier step. Fields not named come from the
         composite's field of the same name.
+    fixed : mapping
+        Fields of the calculation that the step itself gives, whatever is known.
     when : callable
         Takes the composite's known values by name; whether the part applies to this engine.
     title : str
@@ -286,6 +187,7 @@ class Step:
     calculation: Calculation
     purpose: str
     sources: Mapping[str, tuple[str, ...]] = dataclasses.field(default_factory=dict)
+    fixed: Mapping[str, Any] = dataclasses.field(default_factory=dict)
     when: Callable[[Mapping[str, Any]], bool] = lambda known: True
     title: str = ""
     wants: Callable[[Any, Any], Sequence["Want"]] = lambda inputs, outputs: ()

@@ -135,6 +135,7 @@ class _Card:
             self.known |= taken_from(self.known, step.derive(known, self._words()))
         keys = {n: source_key(step, n, self.known) for n in asked(step.calculation.inputs)}
         taken = {n: None if key is None else self.known[key] for n, key in keys.items()}
+        taken |= {name: Known(value, (name,)) for name, value in step.fixed.items()}
         needs = missing(step, taken, self.where)
         if needs:
             ways = least_ways([need for need in needs if need])

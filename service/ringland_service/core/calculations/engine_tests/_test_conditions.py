@@ -78,6 +78,14 @@ RULES = (
         "leave the weather's part out, or give the altitude alone",
     ),
     Rule(
+        ("weather_kpa_diff", "weather_report_kpa_abs"),
+        lambda i: i.weather_kpa_diff > 0,
+        "a weather report has the weather in it",
+        "leave the weather's part out and state the report's own uncertainty; or give the altitude "
+        "alone",
+    ),
+    *condition.AIR_PRESSURE_RULES,
+    Rule(
         ("weather_kpa_diff",),
         lambda i: (i.altitude_m is None) & (i.weather_kpa_diff > 0),
         "the weather's part belongs to an air pressure worked out from altitude",
@@ -143,6 +151,7 @@ NOTICES = (
         lambda i, _: (
             i.altitude_m is not None
             and i.air_pressure_kpa_abs is None
+            and i.weather_report_kpa_abs is None
             and i.weather_kpa_diff is None
             and i.gauge_error_pct is not None
         ),

@@ -44,6 +44,7 @@ class Inputs:
     weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
     altitude_m: Number | None = same(LEVEL, "altitude_m")
     air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)
+    weather_report_kpa_abs: Number | None = same(LEVEL, "weather_report_kpa_abs", example=None)
     cycle: str | None = same(LEVEL, "cycle")
     valve_gear: str | None = same(LEVEL, "valve_gear")
     decompressor: str | None = same(LEVEL, "decompressor")

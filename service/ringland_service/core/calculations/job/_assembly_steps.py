@@ -85,8 +85,8 @@ ENGINE_AFTER = (
         purpose="the reading that the mended engine should give down at sea level",
         title="Expected cranking pressure after the work, at sea level",
         sources={
-            "altitude_m": (),
             "air_pressure_kpa_abs": (),
+            "weather_report_kpa_abs": (),
             "ratio": (
                 "dynamic_ratio_after.dynamic_ratio",
                 "port_timing.trapped_ratio_after",
@@ -95,6 +95,7 @@ ENGINE_AFTER = (
             "bore_mm": (*NEW_BORE, "bore_mm"),
             "clearance_cc": ("overbore_ratio.clearance_after_cc", "port_timing.clearance_after_cc"),
         },
+        fixed={"altitude_m": 0.0},
         when=_at_altitude,
     ),
     Step(

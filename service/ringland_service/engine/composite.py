@@ -161,10 +161,14 @@ class _Card:
         gone = {name: why for name, why in new.items() if self.known.pop(name, None) is not None}
         for step in self.composite.steps:
             resting = self.rests_on.get(step.part, set()) & gone.keys()
-            if not step.after_work or not resting:
+            waiting = bool(self.open.get(step.part)) and step.part not in self.parts
+            if not step.after_work or not gone or not (resting or waiting):
                 continue
-            why = gone[min(resting)]
-            gone |= dict.fromkeys(self._forget(step), why)
+            why = gone[min(resting or gone)]
+            if resting:
+                gone |= dict.fromkeys(self._forget(step), why)
+            elif step.when(values(self.known)):
+                continue
             self.work_out(step)
             if step.part not in self.parts:
                 self.open.pop(step.part, None)

@@ -10,6 +10,7 @@ from ringland_service.core.calculations.cylinder import (
     ring_gap,
     ring_side_clearance,
 )
+from ringland_service.core.calculations.decision import _ruled_out as ruled
 from ringland_service.core.calculations.decision import (
     bore_order,
     clean_up,
@@ -161,13 +162,15 @@ OVERSIZE = (
         purpose="finish bore as two limits, and what the machinist bores to",
         sources={"piston_mm": ("oversize_choice.chosen_piston_mm",)},
         when=lambda known: FINISH in known,
+        after_work=True,
     ),
     Step(
         part="liner_wall",
         calculation=liner_wall.CALCULATION,
         purpose="the wall that boring leaves",
         sources={"finish_bore_max_mm": ("bore_order.finish_high_mm", "new_bore_mm")},
-        when=lambda known: "liner_od_mm" in known and may_be_bored(known),
+        when=lambda known: "liner_od_mm" in known and kind_known(known),
+        falls_out=ruled.never_bored,
     ),
 )
 AFTER = (
@@ -176,6 +179,7 @@ AFTER = (
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
         sources={"new_bore_mm": NEW_BORE},
+        after_work=True,
     ),
     Step(
         part="overbore_ratio",
@@ -183,6 +187,7 @@ AFTER = (
         purpose="compression ratio after machining, and the gasket's room",
         sources={"new_bore_mm": NEW_BORE},
         when=_larger_bore,
+        after_work=True,
     ),
 )
 GAPS = Step(
@@ -190,6 +195,7 @@ GAPS = Step(
     calculation=ring_gap.CALCULATION,
     purpose="ring end gaps: wanted, to file, and what wear added",
     sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
+    after_work=True,
 )
 DECISION = (
     Step(
@@ -226,6 +232,7 @@ DECISION = (
             "best": ("piston_selection.best",),
         },
         wants=cylinder_ways.wanted,
+        rules_out=ruled.of_the_decision,
     ),
 )
 STEPS = (SURVEY, *FITS, *OVERSIZE, GAPS, *AFTER, *DECISION)

@@ -14,14 +14,19 @@ from ringland_service.core.calculations.assembly import (
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
 from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
 from ringland_service.core.calculations.decision._cylinder_steps import NEW_BORE, begun
+from ringland_service.core.calculations.decision._ruled_out import never_bored
 from ringland_service.core.calculations.engine_tests import cranking_pressure
-from ringland_service.core.calculations.engine_tests._compression_steps import four_stroke
+from ringland_service.core.calculations.engine_tests._compression_steps import (
+    four_stroke,
+    two_stroke,
+)
 from ringland_service.core.calculations.geometry import dynamic_ratio
 from ringland_service.core.calculations.job import before_assembly, parts_to_order, re_check
 from ringland_service.core.declare import Step
 
 Known = Mapping[str, Any]
 DECISION = "cylinder_decision.decision"
+NO_PREMIX = "oil goes into the fuel of a two-stroke; this engine is a four-stroke"
 PISTON = ("oversize_choice.chosen", "piston_selection.best")
 WANTED_GAPS = {
     "top_wanted_mm": ("ring_gap.top_wanted_mm",),
@@ -114,6 +119,7 @@ ENGINE_AFTER = (
         purpose="what the hone must be set to",
         sources={"bore_mm": (*NEW_BORE, "bore_survey.max_mm", "bore_mm")},
         when=begun("spindle_rpm", "hone_travel_mm", "full_cycles_rpm"),
+        falls_out=never_bored,
     ),
     Step(
         part="sleeve_fit",
@@ -198,6 +204,7 @@ ASSEMBLY = (
         part="premix",
         calculation=premix.CALCULATION,
         purpose="oil for the fuel",
+        falls_out=lambda known: "" if two_stroke(known) or "cycle" not in known else NO_PREMIX,
         when=begun("fuel_l", "ratio_fuel_to_oil", "tank_has_l"),
     ),
     Step(

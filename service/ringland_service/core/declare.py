@@ -168,6 +168,8 @@ class Step:
     derive : callable
         Takes the known values and the words of the verdicts so far by check; returns further
         values for this step's sources, each with the name of the known one whose doubt it keeps.
+    without : callable
+        Takes the known values; fields of the calculation that it does without for now.
     falls_out : callable
         Takes the known values; why the part is not worked out for this engine, or nothing. Asked
         only where the part would apply otherwise. A part falls out where the work that it tells
@@ -194,6 +196,7 @@ class Step:
     derive: (
         Callable[[Mapping[str, Any], Mapping[str, str]], Mapping[str, tuple[Any, str]]] | None
     ) = None
+    without: Callable[[Mapping[str, Any]], tuple[str, ...]] = lambda known: ()
     falls_out: Callable[[Mapping[str, Any]], str] = lambda known: ""
     rules_out: Callable[[Mapping[str, Any]], Mapping[str, str]] = lambda known: {}
     after_work: bool = False

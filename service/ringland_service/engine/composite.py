@@ -5,9 +5,8 @@ results of earlier parts, doubt and all. What is still missing says by itself wh
 A part whose work is not done on this engine falls out with its reason; the others stand.
 """
 
-import dataclasses
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from ringland_service.core.declare import Composite, Step, asked, declared
@@ -124,6 +123,9 @@ class _Card:
     def work_out(self, step: Step) -> None:
         """Answer the step where its inputs are known; else say what opens it, or why it is out."""
         self.open.pop(step.part, None)
+        if step.derive is not None:
+            found = step.derive(values(self.known), self._words())
+            self.known |= taken_from(self.known, found)
         known = values(self.known)
         if not step.when(known):
             return
@@ -131,9 +133,8 @@ class _Card:
         if why:
             self.fallen_out[step.part] = why
             return
-        if step.derive is not None:
-            self.known |= taken_from(self.known, step.derive(known, self._words()))
         keys = {n: source_key(step, n, self.known) for n in asked(step.calculation.inputs)}
+        keys |= dict.fromkeys(step.without(known), None)
         taken = {n: None if key is None else self.known[key] for n, key in keys.items()}
         taken |= {name: Known(value, (name,)) for name, value in step.fixed.items()}
         needs = missing(step, taken, self.where)
@@ -158,6 +159,7 @@ class _Card:
         """Let no part rest on these any more: one worked out before goes without, or falls out."""
         new = {name: why for name, why in names.items() if name not in self.ruled_out}
         self.ruled_out |= new
+        self._ask_no_more({self.where.pop(name) for name in new if name in self.where})
         gone = {name: why for name, why in new.items() if self.known.pop(name, None) is not None}
         for step in self.composite.steps:
             resting = self.rests_on.get(step.part, set()) & gone.keys()
@@ -173,6 +175,14 @@ class _Card:
             if step.part not in self.parts:
                 self.open.pop(step.part, None)
                 self.fallen_out[step.part] = why
+
+    def _ask_no_more(self, gone: set[Path]) -> None:
+        """Take the fields out of what would open a part."""
+        for part, opened in self.open.items():
+            left = [replace(o, ways=tuple(w for w in o.ways if not gone & set(w))) for o in opened]
+            self.open[part] = [
+                o for o, was in zip(left, opened, strict=True) if o.ways or not was.ways
+            ]
 
     def _forget(self, step: Step) -> list[str]:
         """Take a part's answer back; return the names of its results."""
@@ -200,15 +210,13 @@ def _joint(step: Step, card: _Card) -> Answer:
     if not joint:
         return part
     card.replaced[step.part] = {name: known.path for name, (known, _) in joint.items()}
-    outputs = dataclasses.replace(
-        part.outputs, **{n: known.value for n, (known, _) in joint.items()}
-    )
+    outputs = replace(part.outputs, **{n: known.value for n, (known, _) in joint.items()})
     u = {name: one for name, one in part.u.items() if name not in joint}
     for name, (_, source) in joint.items():
         of, result = source.split(".")
         if result in card.parts[of].u:
             u[name] = card.parts[of].u[result]
-    return dataclasses.replace(part, outputs=outputs, u=u)
+    return replace(part, outputs=outputs, u=u)
 
 
 def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
@@ -221,7 +229,7 @@ def _with_steps(composite: Composite, parts: Mapping[str, Answer]) -> list[tuple
 
 
 def _warned(step: Step, part: Answer) -> list[Warned]:
-    return [dataclasses.replace(w, field=f"{step.part}.{w.field}") for w in part.warnings]
+    return [replace(w, field=f"{step.part}.{w.field}") for w in part.warnings]
 
 
 def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, ...]:
@@ -246,7 +254,7 @@ def _part_question(
         if isinstance(field_, FindingsField):
             values[name] = tuple(findings)
     inputs = step.calculation.inputs(**values)
-    return dataclasses.replace(question, inputs=inputs, doubts=doubts)
+    return replace(question, inputs=inputs, doubts=doubts)
 
 
 def _named_here(fault: CoreError, taken: Mapping[str, Known | None]) -> CoreError:

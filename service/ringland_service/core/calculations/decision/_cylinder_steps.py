@@ -21,16 +21,15 @@ from ringland_service.core.calculations.decision import (
     piston_selection,
 )
 from ringland_service.core.calculations.decision._bored import NEVER_BORED
+from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import displacement, overbore_ratio
 from ringland_service.core.declare import Step
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.survey import same_depth
-from ringland_service.core.verdicts import at_most
 
 Known = Mapping[str, Any]
 When = Callable[[Known], bool]
-FINISH = "oversize_choice.chosen_finish_mm"
-NEW_BORE = ("new_bore_mm", FINISH)
+FINISH, NEW_BORE = works.FINISH, works.NEW_BORE
 
 
 def begun(*names: str) -> When:
@@ -59,15 +58,6 @@ def kind_known(known: Known) -> bool:
 def _may_be_cleaned_up(known: Known) -> bool:
     """Return whether boring may be thought of: a bore that bears it, and its survey."""
     return may_be_bored(known) and begun("survey", "depth_mm")(known)
-
-
-def _larger_bore(known: Known) -> bool:
-    """Return whether a new bore is known that the gasket clears."""
-    new = next((known[name] for name in NEW_BORE if name in known), None)
-    if "new_bore_mm" in known or new is None:
-        return new is not None
-    gasket = known.get("new_gasket_bore_mm", known.get("gasket_bore_mm"))
-    return gasket is None or not at_most(gasket, new)
 
 
 def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
@@ -185,8 +175,11 @@ AFTER = (
         part="overbore_ratio",
         calculation=overbore_ratio.CALCULATION,
         purpose="compression ratio after machining, and the gasket's room",
-        sources={"new_bore_mm": NEW_BORE},
-        when=_larger_bore,
+        title="Compression ratio after the work",
+        sources=works.SOURCES,
+        when=works.changes,
+        derive=works.derived,
+        without=works.without,
         after_work=True,
     ),
 )

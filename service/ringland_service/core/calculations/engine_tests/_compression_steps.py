@@ -11,6 +11,7 @@ from ringland_service.core.calculations.engine_tests import (
     wet_gain,
 )
 from ringland_service.core.calculations.general import air_pressure
+from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
     dynamic_ratio,
@@ -85,6 +86,15 @@ EXPECTATION = (
         sources={"clearance_cc": CLEARANCE},
         when=lambda known: two_stroke(known) or _four_stroke_with_ports(known),
         falls_out=lambda known: "" if two_stroke(known) else NO_PORTS,
+        gives_way={
+            **works.CLEARANCE_AFTER,
+            "geometric_ratio_after": works.RATIO_AFTER["ratio_after"],
+            "trapped_ratio_after": f"{works.PORTS}.trapped_ratio",
+            "trapped_volume_after_cc": f"{works.PORTS}.trapped_volume_cc",
+            "exhaust_duration_after_deg": f"{works.PORTS}.exhaust_duration_deg",
+            "transfer_duration_after_deg": f"{works.PORTS}.transfer_duration_deg",
+            "blowdown_after_deg": f"{works.PORTS}.blowdown_deg",
+        },
     ),
     Step(
         part="cranking_pressure",

@@ -20,7 +20,8 @@ from ringland_service.core.calculations.engine_tests._compression_steps import (
     four_stroke,
     two_stroke,
 )
-from ringland_service.core.calculations.geometry import dynamic_ratio
+from ringland_service.core.calculations.geometry import _after_works as works
+from ringland_service.core.calculations.geometry import dynamic_ratio, port_timing
 from ringland_service.core.calculations.job import before_assembly, parts_to_order, re_check
 from ringland_service.core.declare import Step
 
@@ -36,6 +37,11 @@ WANTED_GAPS = {
 
 def _ratio_after(known: Known) -> bool:
     return four_stroke(known) and "overbore_ratio.clearance_after_cc" in known
+
+
+def _ports_after(known: Known) -> bool:
+    asked = {"port_timing.trapped_ratio", "overbore_ratio.clearance_after_cc"}
+    return two_stroke(known) and asked <= known.keys()
 
 
 def _at_altitude(known: Known) -> bool:
@@ -61,8 +67,25 @@ ENGINE_AFTER = (
         calculation=dynamic_ratio.CALCULATION,
         purpose="compression ratio from the intake's closing, after machining",
         title="Dynamic compression ratio after machining",
-        sources={"bore_mm": NEW_BORE, "clearance_cc": ("overbore_ratio.clearance_after_cc",)},
+        sources={
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc",),
+        },
         when=_ratio_after,
+    ),
+    Step(
+        part=works.PORTS,
+        calculation=port_timing.CALCULATION,
+        purpose="port timing and trapped ratio after all works together",
+        title="Port timing and trapped ratio after the work",
+        sources={
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc",),
+            "thinner_base_gasket_by_mm": (),
+            **{name: (f"{name}_after",) for name in (*works.TOPS, works.EDGE)},
+        },
+        when=_ports_after,
+        derive=works.ports_derived,
     ),
     Step(
         part="cranking_pressure_after",
@@ -72,6 +95,7 @@ ENGINE_AFTER = (
         sources={
             "ratio": (
                 "dynamic_ratio_after.dynamic_ratio",
+                f"{works.PORTS}.trapped_ratio",
                 "port_timing.trapped_ratio_after",
                 "squish.trapped_ratio_after",
             ),
@@ -80,6 +104,7 @@ ENGINE_AFTER = (
         },
         when=begun(
             "dynamic_ratio_after.dynamic_ratio",
+            f"{works.PORTS}.trapped_ratio",
             "port_timing.trapped_ratio_after",
             "squish.trapped_ratio_after",
         ),
@@ -94,6 +119,7 @@ ENGINE_AFTER = (
             "weather_report_kpa_abs": (),
             "ratio": (
                 "dynamic_ratio_after.dynamic_ratio",
+                f"{works.PORTS}.trapped_ratio",
                 "port_timing.trapped_ratio_after",
                 "squish.trapped_ratio_after",
             ),

@@ -68,9 +68,10 @@ CALCULATION = Composite(
         *test_steps.TESTS,
         test_steps.DIAGNOSIS,
         head_steps.SQUISH,
+        # What head work changes counts in the ratio after, which follows with the cylinder.
+        *head_steps.HEAD,
         *cylinder.STEPS,
         assembly.ROD,
-        *head_steps.HEAD,
         *assembly.ENGINE_AFTER,
         *assembly.AFTER_DECISION,
         *assembly.ASSEMBLY,

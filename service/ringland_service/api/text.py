@@ -9,6 +9,7 @@ from typing import Any
 from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
 STANDING_WORDS = {
@@ -110,18 +111,25 @@ def limit_sides(limit: Mapping[str, Any]) -> str:
 
 def limit_text(limit: Mapping[str, Any]) -> str:
     """Return a limit in words, with its standing."""
-    return f"limit {limit_sides(limit)} ({STANDING_WORDS[limit['standing']]})"
+    standing = STANDING_WORDS[limit["standing"]]
+    if limit.get("with_decompressor"):
+        standing += ", decompressor at work"
+    return f"limit {limit_sides(limit)} ({standing})"
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
     """Return a verdict in words: value, doubt, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
+    if verdict["why"] is not None:
+        word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
+    if verdict["to_judge"] is not None:
+        parts.append(f"to judge it: {verdict['to_judge']}")
     return "; ".join(parts)
 
 

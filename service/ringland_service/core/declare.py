@@ -39,9 +39,12 @@ from ringland_service.core.records import (
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
+from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
 
 __all__ = [
+    "LOWERS",
     "NO_EXAMPLE",
+    "RAISES",
     "REQUIRED",
     "Agreement",
     "Calculation",
@@ -51,6 +54,7 @@ __all__ = [
     "Notice",
     "Rule",
     "Step",
+    "Unjudged",
     "Want",
     "Way",
     "any_quantity",

@@ -15,6 +15,7 @@ from ringland_service.core.fields import (
     ResultField,
     SectionField,
 )
+from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
 _TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
@@ -212,6 +213,9 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         if verdict["doubt_fails"]:
             remarks.append(f"Doubt counts as fail: {verdict['doubt_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
+    if verdict["why"] is not None:
+        remarks.append(f"Because {WHY[verdict['why']]}")
+        remarks.append(f"To judge it: {verdict['to_judge']}")
     return Judged(
         words=text.judged_on(verdict),
         value=text.value_text(verdict),

@@ -8,6 +8,7 @@ from ringland_service.core.calculations.decision._conditions import (
     holds,
     unknown,
 )
+from ringland_service.core.condition import CLEAN, CORRODED, SCORED, SMEARED, SURFACE
 from ringland_service.core.declare import Want
 
 NONE = "none"
@@ -20,14 +21,6 @@ DAMAGE: dict[str, str] = {
     "pulled_stud_boss": "a pulled stud boss",
     "port_bridge_broken": "a broken port bridge",
     FLAKED: "plating flaked in the ring travel",
-}
-CLEAN, GLAZED, SCORED, CORRODED, SMEARED = "clean", "glazed", "scored", "corroded", "smeared"
-SURFACE: dict[str, str] = {
-    CLEAN: "clean: hone marks to be seen, no score, no glaze",
-    GLAZED: "glazed: bright and hard, hone marks gone",
-    SCORED: "scored or seized",
-    CORRODED: "pitted by rust or corrosion",
-    SMEARED: "aluminium of the piston smeared on it",
 }
 CATCHES = "catches_a_nail"
 RIDGE: dict[str, str] = {

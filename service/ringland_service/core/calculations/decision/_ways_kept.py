@@ -12,13 +12,8 @@ from ringland_service.core.calculations.decision._conditions import (
     judged,
     unknown,
 )
-from ringland_service.core.calculations.decision._damage import (
-    GLAZED,
-    SCORED,
-    undamaged,
-    unridged,
-    unscored,
-)
+from ringland_service.core.calculations.decision._damage import undamaged, unridged, unscored
+from ringland_service.core.condition import GLAZED, SCORED
 
 LEAVE_ALONE = "leave_alone"
 HONE = "hone_and_rering"

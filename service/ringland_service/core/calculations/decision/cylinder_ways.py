@@ -94,7 +94,7 @@ class Inputs:
         "worst damage found on the cylinder itself", seen.DAMAGE, example="none", default=None
     )
     surface: str | None = choice(
-        "look of the bore's surface", seen.SURFACE, example="scored", default=None
+        "look of the bore's surface", condition.SURFACE, example="scored", default=None
     )
     ridge: str | None = choice(
         "ridge above the ring travel", seen.RIDGE, example="none", default=None
@@ -246,7 +246,7 @@ CALCULATION = Calculation(
         ),
         Rule(
             ("surface", "scores"),
-            lambda i: i.surface == seen.CLEAN,
+            lambda i: i.surface == condition.CLEAN,
             "the surface is called clean, and scores are listed",
             "surface: scored, or no scores",
         ),

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from ringland_service.core.condition import ACTIVE
-from ringland_service.core.declare import Rule
+from ringland_service.core.declare import RAISES, Rule, Unjudged
 from ringland_service.core.limits import GRADES
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.verdicts import at_most, beyond
@@ -67,6 +67,7 @@ GRADEABLE = {
     "supply_outside": "a supply outside 550 to 700 kPa: other steps hold there",
 }
 NOT_GRADEABLE = "not_gradeable"
+OTHER_TESTER = ("restrictor_not_known", "restrictor_outside", "supply_outside")
 GRADE = {**GRADES["leak_down"].choices, NOT_GRADEABLE: "not gradeable by the common steps"}
 # Largest error of a gauge over the supply that leaves a reading (as of any stated uncertainty).
 COARSEST = 0.25
@@ -95,6 +96,33 @@ def gradeable(inputs: Any) -> str:
 
 def _within(value: float, sides: tuple[float, float]) -> bool:
     return bool(at_most(sides[0], value) and at_most(value, sides[1]))
+
+
+UNJUDGED = (
+    Unjudged(
+        "not_at_firing_dead_centre",
+        lambda i, *_: i.piston_at in ("overlap_tdc", "below_tdc"),
+        "bring the piston to firing top dead centre, lock the crank, and read again",
+    ),
+    Unjudged(
+        "tester_outside_the_scale",
+        lambda _, o, limit: limit.standing == "common_practice" and o.gradeable in OTHER_TESTER,
+        "give the scale of the tester's maker, or the bore of its restrictor (0.9 to 1.1 mm) and "
+        "a supply of 550 to 700 kPa; otherwise turn the reading into a leak area",
+    ),
+    Unjudged(
+        "place_of_piston_unknown",
+        lambda i, *_: i.piston_at == UNKNOWN,
+        "say where the piston stood: at firing top dead centre all valves are shut",
+        RAISES,
+    ),
+    Unjudged(
+        "decompressor_lets_air_out",
+        lambda i, *_: i.decompressor_state == ACTIVE,
+        "hold the decompressor off and read again; what is left then is the cylinder's own leak",
+        RAISES,
+    ),
+)
 
 
 def makers_grade(inputs: Any, leak_pct: float) -> str | None:

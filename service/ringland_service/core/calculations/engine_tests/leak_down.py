@@ -227,12 +227,10 @@ def influences(inputs: Inputs) -> list[Influence]:
     ]
 
 
-def _service(inputs: Inputs, outputs: Outputs) -> Limit | None:
+def _service(inputs: Inputs, _: Outputs) -> Limit | None:
     own = inputs.makers_serviceable_to_pct
     if own is not None:
         return Limit(high=own, source="serviceable on the tester maker's own scale")
-    if outputs.gradeable != "yes":
-        return None
     return LIMITS[f"leak_down.{inputs.use}"].limit()
 
 
@@ -256,6 +254,7 @@ CALCULATION = Calculation(
             "read both gauges on one pressure, take their difference out, and read again with the "
             "crank rocked to each side",
             _service,
+            unjudged=words.UNJUDGED,
         ),
     ),
     rules=(*words.readings_rules(_held_kpa, _gauge_error_kpa), *words.RULES),

@@ -7,7 +7,7 @@ the part ``overbore_ratio``; the parts that tell of one work each show that rati
 from collections.abc import Mapping
 from typing import Any
 
-from ringland_service.core.verdicts import PASS, at_most
+from ringland_service.core.verdicts import CLOSE, FAIL, at_most
 
 Known = Mapping[str, Any]
 Derived = Mapping[str, tuple[Any, str]]
@@ -73,7 +73,7 @@ def derived(known: Known, words: Mapping[str, str]) -> Derived:
     """
     found: dict[str, tuple[Any, str]] = {}
     loss = "flatness.chamber_loss_cc"
-    to_do = words.get("flatness", PASS) != PASS or bool(known.get("skim_allowance_mm"))
+    to_do = words.get("flatness") in (FAIL, CLOSE) or bool(known.get("skim_allowance_mm"))
     if loss in known and to_do:
         found["skim_to_do_cc"] = (known[loss], loss)
     whole = next((n for n in WHOLE if n in known), None)

@@ -73,6 +73,13 @@ STATES_OF: dict[str, tuple[str, ...]] = {
     "manual_lifter": ("manual_not_used",),
     "manual_two_stroke_valve": ("manual_not_used",),
 }
+# Kinds that engines of one cycle alone have: the others lift a valve.
+CYCLE_OF_DECOMPRESSOR = {
+    "automatic_exhaust_lifter": "four_stroke",
+    "automatic_intake_side": "four_stroke",
+    "manual_lifter": "four_stroke",
+    "manual_two_stroke_valve": "two_stroke",
+}
 CERTAIN_STATES = ("none", "automatic_held_off", "manual_not_used")
 ACTIVE = "automatic_active"
 
@@ -86,6 +93,12 @@ REPORT_KPA = 2.0
 def valve_gear_contradicts(cycle: str, valve_gear: str) -> bool:
     """Return whether engines of this cycle do not have this valve gear."""
     return valve_gear != UNKNOWN and valve_gear not in VALVE_GEAR_OF[cycle]
+
+
+def decompressor_of_the_other_cycle(cycle: str, decompressor: str) -> bool:
+    """Return whether engines of this cycle do not have this kind of decompressor."""
+    only = CYCLE_OF_DECOMPRESSOR.get(decompressor)
+    return only is not None and only != cycle
 
 
 def decompressor_contradicts(kind: str, state: str) -> bool:
@@ -137,6 +150,28 @@ def air_pressure_here_kpa(
     if weather_report_kpa_abs is None:
         return air.altitude_pressure_kpa(altitude_m)
     return air.altitude_pressure_kpa(altitude_m, weather_report_kpa_abs)
+
+
+ENGINE_RULES: tuple[Rule, ...] = (
+    Rule(
+        ("decompressor", "decompressor_state"),
+        lambda i: decompressor_contradicts(i.decompressor, i.decompressor_state),
+        "a decompressor of this kind cannot be in that state",
+        "automatic: held off or active; manual: not used; no decompressor: none",
+    ),
+    Rule(
+        ("valve_gear", "cycle"),
+        lambda i: valve_gear_contradicts(i.cycle, i.valve_gear),
+        "engines of this cycle do not have this valve gear",
+        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
+    ),
+    Rule(
+        ("decompressor", "cycle"),
+        lambda i: decompressor_of_the_other_cycle(i.cycle, i.decompressor),
+        "engines of this cycle do not have this kind of decompressor",
+        "four-stroke: one that lifts a valve; two-stroke: manual_two_stroke_valve; or none",
+    ),
+)
 
 
 def _neither(i: Any, _: Any) -> bool:

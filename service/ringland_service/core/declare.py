@@ -102,6 +102,8 @@ class Declared:
     one_of : tuple of tuple of Way
         Each a list of ways, of which one must be given; a way is one field, or several together.
     rules : tuple of Rule
+    agreements : tuple of Agreement
+        What is told in several fields and must agree within its uncertainty.
     cautions : tuple of str
         Steps of the table of cautions that ride with every answer.
     formulas : str
@@ -116,6 +118,7 @@ class Declared:
     inputs: type
     one_of: tuple[tuple[Way, ...], ...] = ()
     rules: tuple[Rule, ...] = ()
+    agreements: tuple[Agreement, ...] = ()
     cautions: tuple[str, ...] = ()
     formulas: str = "1"
 
@@ -223,12 +226,9 @@ class Composite(Declared):
     derive : callable or None
         Takes the known values by name; returns further ones, each with the name of the field
         that it was taken from (and whose doubt it keeps).
-    agreements : tuple of Agreement
-        What is told in several fields and must agree.
     """
 
     steps: tuple[Step, ...]
-    agreements: tuple[Agreement, ...] = ()
     derive: Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]] | None = None
 
     @property

@@ -95,7 +95,7 @@ class Want:
 
 @dataclasses.dataclass(frozen=True)
 class Agreement:
-    """What a composite is told in several of its fields that must agree.
+    """What is told in several fields that must agree within its uncertainty.
 
     Looked at as soon as all ``of`` are known; ``broken`` takes the known values by name and the
     expanded uncertainties (k = 2) of those that have one.
@@ -103,7 +103,7 @@ class Agreement:
     Attributes
     ----------
     of : tuple of str
-        Fields of the composite, in any section, or ``part.result`` of a step.
+        Fields of the inputs, of a composite in any section, or ``part.result`` of a step.
     broken : callable
     message, right : str
         What is wrong, in words of the trade, and what would be right.

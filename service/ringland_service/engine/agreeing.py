@@ -1,14 +1,42 @@
 """Whether what a composite is told in several fields agrees, within its uncertainty."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Agreement
+from ringland_service.core.declare import Agreement, Declared
 from ringland_service.core.errors import Contradiction
-from ringland_service.engine.known import Known, values
-from ringland_service.engine.question import Path
+from ringland_service.core.uncertainty import Influence
+from ringland_service.engine.answer import Refused
+from ringland_service.engine.known import Known, known_values, values
+from ringland_service.engine.question import Path, Question, stated_influences
+
+
+def insist_agree(calculation: Declared, question: Question) -> None:
+    """Raise ``Refused`` with everything told in several fields that does not agree."""
+    if not calculation.agreements:
+        return
+    known = known_values(question.inputs, question.doubts)
+    moved = on_inputs(stated_influences(question))
+    found = [
+        fault
+        for agreement in calculation.agreements
+        if all(name in known for name in agreement.of)
+        for fault in faults(agreement, known, moved)
+    ]
+    if found:
+        raise Refused(found)
+
+
+def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
+    """Return u of each input that influences move directly, by its path."""
+    squares: dict[Path, Any] = {}
+    for influence in influences:
+        for move in influence.moves:
+            share = influence.u * move.by
+            squares[move.path] = squares.get(move.path, 0.0) + share * share
+    return {path: np.sqrt(square) for path, square in squares.items()}
 
 
 def faults(

@@ -14,7 +14,7 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import FindingsField
 from ringland_service.core.findings import Finding
 from ringland_service.core.notices import Warned
-from ringland_service.engine import agreeing
+from ringland_service.engine.agreeing import faults, on_inputs
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
 from ringland_service.engine.known import (
@@ -29,7 +29,7 @@ from ringland_service.engine.known import (
 )
 from ringland_service.engine.opening import Open, least_ways, missing, wanted
 from ringland_service.engine.question import Path, Question, Stated, stated_influences
-from ringland_service.engine.single import answer, cautions_of, insist_on, on_inputs
+from ringland_service.engine.single import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)
@@ -118,7 +118,7 @@ class _Card:
             if place in self.agreed or not all(name in self.known for name in agreement.of):
                 continue
             self.agreed.add(place)
-            self.faults += agreeing.faults(agreement, self.known, self.moved)
+            self.faults += faults(agreement, self.known, self.moved)
 
     def work_out(self, step: Step) -> None:
         """Answer the step where its inputs are known; else say what opens it, or why it is out."""

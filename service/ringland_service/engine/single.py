@@ -13,6 +13,7 @@ from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
 from ringland_service.core.fields import LimitSideField, ResultField, UsualFiguresField
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
+from ringland_service.engine.agreeing import insist_agree, on_inputs
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import Path, Question, all_influences
@@ -35,6 +36,7 @@ def answer(calculation: Calculation, question: Question) -> Answer:
     if inputs is not question.inputs:
         question = dataclasses.replace(question, inputs=inputs)
     insist_on(calculation.rules, inputs)
+    insist_agree(calculation, question)
     try:
         with np.errstate(**LOUD):
             return _answer(calculation, question)
@@ -77,16 +79,6 @@ def doubt(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
     return u, moved
-
-
-def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
-    """Return u of each input that influences move directly, by its path."""
-    squares: dict[Path, Any] = {}
-    for influence in influences:
-        for move in influence.moves:
-            share = influence.u * move.by
-            squares[move.path] = squares.get(move.path, 0.0) + share * share
-    return {path: np.sqrt(square) for path, square in squares.items()}
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:

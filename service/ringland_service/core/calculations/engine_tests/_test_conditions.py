@@ -146,18 +146,7 @@ def _broken(name: str, message: str) -> Notice:
 
 
 RULES = (
-    Rule(
-        ("decompressor", "decompressor_state"),
-        lambda i: condition.decompressor_contradicts(i.decompressor, i.decompressor_state),
-        "a decompressor of this kind cannot be in that state",
-        "automatic: held off or active; manual: not used; no decompressor: none",
-    ),
-    Rule(
-        ("valve_gear", "cycle"),
-        lambda i: condition.valve_gear_contradicts(i.cycle, i.valve_gear),
-        "engines of this cycle do not have this valve gear",
-        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
-    ),
+    *condition.ENGINE_RULES,
     Rule(
         ("weather_kpa_diff", "air_pressure_kpa_abs"),
         lambda i: i.weather_kpa_diff > 0,

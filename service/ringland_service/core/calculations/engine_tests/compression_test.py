@@ -1,5 +1,6 @@
 """A whole compression test in one answer: C02, C05 to C08 and C10, as far as they are known."""
 
+from ringland_service.core.calculations._agreements import AGREEMENTS
 from ringland_service.core.calculations.engine_tests import _compression_steps as steps
 from ringland_service.core.calculations.engine_tests import (
     compression_level,
@@ -89,4 +90,5 @@ CALCULATION = Composite(
     one_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
+    agreements=AGREEMENTS,
 )

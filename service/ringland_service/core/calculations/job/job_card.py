@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
+from ringland_service.core.calculations._agreements import AGREEMENTS
 from ringland_service.core.calculations.decision import _cylinder_steps as cylinder
 from ringland_service.core.calculations.engine_tests import _compression_steps as compression
 from ringland_service.core.calculations.job import _assembly_steps as assembly
@@ -77,5 +78,6 @@ CALCULATION = Composite(
         *assembly.ASSEMBLY,
     ),
     derive=_derived,
+    agreements=AGREEMENTS,
     cautions=("records", "lifting"),
 )

@@ -175,6 +175,8 @@ class Step:
     derive : callable
         Takes the known values and the words of the verdicts so far by check; returns further
         values for this step's sources, each with the name of the known one whose doubt it keeps.
+    needs : callable
+        Takes the known values; what the part needs besides for this engine, as in ``one_of``.
     without : callable
         Takes the known values; fields of the calculation that it does without for now.
     falls_out : callable
@@ -203,6 +205,7 @@ class Step:
     derive: (
         Callable[[Mapping[str, Any], Mapping[str, str]], Mapping[str, tuple[Any, str]]] | None
     ) = None
+    needs: Callable[[Mapping[str, Any]], tuple[tuple[Way, ...], ...]] = lambda known: ()
     without: Callable[[Mapping[str, Any]], tuple[str, ...]] = lambda known: ()
     falls_out: Callable[[Mapping[str, Any]], str] = lambda known: ""
     rules_out: Callable[[Mapping[str, Any]], Mapping[str, str]] = lambda known: {}

@@ -40,13 +40,16 @@ def least_ways(needs: Sequence[Sequence[frozenset[Path]]]) -> tuple[tuple[Path, 
 
 
 def missing(
-    step: Step, taken: Mapping[str, Known | None], where: Mapping[str, Path]
+    step: Step,
+    taken: Mapping[str, Known | None],
+    where: Mapping[str, Path],
+    besides: Sequence[tuple[Way, ...]],
 ) -> list[list[frozenset[Path]]]:
     """Return what the part still waits for: per need, the sets of fields of which one will do."""
     calculation = step.calculation
     optional = defaults(calculation.inputs)
     needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
-    needs += list(calculation.one_of)
+    needs += [*calculation.one_of, *besides]
     found = []
     for ways in needs:
         lacking = [[name for name in way if taken[name] is None] for way in ways]

@@ -23,7 +23,7 @@ from ringland_service.core.calculations.engine_tests._compression_steps import (
 from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import dynamic_ratio, port_timing
 from ringland_service.core.calculations.job import before_assembly, parts_to_order, re_check
-from ringland_service.core.declare import Step
+from ringland_service.core.declare import Step, Way
 
 Known = Mapping[str, Any]
 DECISION = "cylinder_decision.decision"
@@ -162,6 +162,14 @@ def _ordered(known: Known) -> bool:
     return work is not None and (work != "sleeve" or "sleeve_fit.interference_mm" in known)
 
 
+def _order_needs(known: Known) -> tuple[tuple[Way, ...], ...]:
+    """Return what an order states of this work: it is open without, and the card stands."""
+    bored = known["cylinder_decision.work"] == "bore_and_hone"
+    fit: tuple[tuple[Way, ...], ...] = ((("clearance_low_mm", "clearance_high_mm"),),)
+    piston: tuple[tuple[Way, ...], ...] = ((("piston_mm",),),)
+    return (*(fit if bored else ()), *(piston if bored or "piston_mark" in known else ()))
+
+
 AFTER_DECISION = (
     Step(
         part="order_card",
@@ -178,6 +186,7 @@ AFTER_DECISION = (
             "wall_floor_mm": ("wall_floor_mm", "liner_wall.floor_used_mm"),
         },
         when=_ordered,
+        needs=_order_needs,
     ),
     Step(
         part="parts_to_order",

@@ -8,10 +8,12 @@ import numpy as np
 from marshmallow import ValidationError
 
 from ringland_service.api import query
-from ringland_service.api.bounds import bounds
+from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.hints import taken_for
 from ringland_service.api.quantity_fields import (
+    check_exact,
     check_keys,
     fail,
     faults_of,
@@ -174,6 +176,7 @@ def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str,
     if isinstance(known, declared.ReadingsField) or not query.is_scalar(known):
         raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
     if isinstance(known, declared.QuantityField):
+        check_exact(known.exact, column)
         _quantities(draft, name, known.type, column)
         return
     check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
@@ -192,12 +195,10 @@ def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any
     symbol = read_unit(column, of.kind)
     numbers = _numbers(draft, name, column["values"])
     within, measure = bounds(of, symbol), unit(of.kind, symbol)
-    outside = (numbers < within.low) | (numbers > within.high)
-    for row in np.flatnonzero(outside).tolist():
-        detail = (
-            f"{of.words}: {numbers[row]:.6g} {symbol} is outside"
-            f" {within.low:g} to {within.high:g} {symbol}"
-        )
+    strays = (numbers < within.low) | (numbers > within.high)
+    for row in np.flatnonzero(strays).tolist():
+        told = outside(float(numbers[row]), within.low, within.high, symbol)
+        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:
@@ -231,10 +232,11 @@ def _uncertainties(
     doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
     within = bounds(of, symbol)
     most = np.full(draft.count, within.most_uncertainty)
-    if of.low > 0 or of.high < 0:
-        most = np.fmin(most, np.abs(numbers) / 4.0)
-    outside = (doubts < within.least_uncertainty) | (doubts > most)
-    for row in np.flatnonzero(outside).tolist():
+    if of.excludes_zero:
+        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
+        most = np.fmin(most, np.abs(numbers + shift) / 4.0)
+    strays = (doubts < within.least_uncertainty) | (doubts > most)
+    for row in np.flatnonzero(strays).tolist():
         detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
     draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
@@ -248,6 +250,7 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
         raise fail(Fault("unknown_field", "no such limit here", allowed))
     kind = kinds[check]
+    check_exact(True, column, "a limit")
     check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)
     if kind is not None:
         read_unit(column, kind)

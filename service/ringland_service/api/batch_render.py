@@ -8,7 +8,7 @@ from typing import Any
 import numpy as np
 
 from ringland_service.api.flat_table import cell
-from ringland_service.api.render import members, shown_digits, shown_unit
+from ringland_service.api.render import expanded, members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
@@ -64,7 +64,20 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             doubts = [_expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
+        elif name in found.u and any(isinstance(v, Quantified) for v in values):
+            shown[public]["uncertainties"] = [
+                _of_any_kind(value, u, field, system)
+                for value, u in zip(values, found.u[name], strict=True)
+            ]
     return shown
+
+
+def _of_any_kind(value: Quantified | None, u: Any, field: ResultField, system: str) -> float | None:
+    """Return the expanded uncertainty of a quantity of any kind, in the unit of its column."""
+    if value is None or not u:
+        return None
+    unit = shown_unit(value.kind, system) if field.kind_of else value.unit
+    return expanded(u, unit.ratio)
 
 
 def _rows(record: type, rows: Any, system: str) -> list[dict[str, Any]] | None:

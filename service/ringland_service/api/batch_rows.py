@@ -16,6 +16,7 @@ from ringland_service.api.batch import (
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import (
     any_unit,
+    check_exact,
     check_keys,
     fail,
     faults_of,
@@ -55,6 +56,7 @@ def _check_members(known: Field, column: dict[str, Any]) -> None:
     if not isinstance(known, (declared.QuantityField, declared.AnyQuantityField)):
         check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
         return
+    check_exact(known.exact, column)
     check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
     doubts = column.get("uncertainty")
     if isinstance(doubts, list) and len(doubts) != len(column["values"]):

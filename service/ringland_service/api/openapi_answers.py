@@ -17,6 +17,7 @@ from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.limits import STANDINGS
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import CLOSE, FAIL, PASS, RULES, WORDS
+from ringland_service.engine.standing_in import may_be_absent
 
 NUMBER_OR_NULL = {"type": ["number", "null"]}
 
@@ -323,12 +324,8 @@ def result_component(calculation: Calculation, components: Components) -> str:
     if name not in components:
         optional = defaults(calculation.outputs)
         fields = declared_fields(calculation.outputs)
-        sure = [f.public(n) for n, f in fields.items() if n not in optional and not _graded(f)]
+        absent = may_be_absent(calculation)
+        sure = [f.public(n) for n, f in fields.items() if n not in optional and n not in absent]
         found = shown_record(calculation.outputs)
         components[name] = {**found, "required": sure} if sure else found
     return name
-
-
-def _graded(field: Field) -> bool:
-    """Return whether a result falls away with the common-practice limits."""
-    return isinstance(field, ResultField) and field.common_practice

@@ -17,6 +17,7 @@ from ringland_service.api.envelope import (
     limit_members,
 )
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.quantity_fields import NO_UNCERTAINTY
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Composite, Declared, asked, defaults
 from ringland_service.core.fields import Field
@@ -83,7 +84,7 @@ def quantity_pattern(kind: Kind | None) -> str:
     return rf"^\s*{NUMBER}({'|'.join(units)})(\s*{PLUS_MINUS}\s*{NUMBER})?\s*$"
 
 
-def plain_pattern(kind: Kind) -> str:
+def plain_pattern(kind: Kind | None) -> str:
     """Return the pattern of a quantity's text without a doubt: a limit."""
     return quantity_pattern(kind).replace(rf"(\s*{PLUS_MINUS}\s*{NUMBER})?", "")
 
@@ -92,6 +93,10 @@ def _alternatives(known: Iterable[str], counted: bool) -> str:
     """Return symbols as a pattern; those that begin with a digit need a space before them."""
     chosen = sorted((s for s in known if s[0].isdigit() is counted), key=len, reverse=True)
     return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
+
+
+# What a quantity of any kind looks like where the field itself shows none.
+ANY_EXAMPLE = (68.0, "mm")
 
 
 def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
@@ -147,7 +152,8 @@ def example_text(field: Field) -> str:
     if isinstance(field, declared.QuantityField):
         return f"{field.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.AnyQuantityField):
-        return f"{field.example[0]:g} {field.example[1]}"
+        value, unit = field.example or ANY_EXAMPLE
+        return f"{value:g} {unit}"
     if isinstance(field, declared.FlagField):
         return "true" if field.example else "false"
     return str(field.example)
@@ -250,6 +256,8 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
         value: Any = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
+    elif kinds[check] is None and _SEPARATOR.search(text):
+        raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
         value = scalar_text(RATIO, text)
     else:

@@ -1,11 +1,13 @@
 """An answer as JSON: full floats, a unit on every quantity, suggested digits beside it."""
 
 from collections.abc import Mapping
+from fractions import Fraction
 from functools import cache
 from typing import Any
 
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
+    AnyQuantityField,
     Field,
     Quantified,
     RecordsField,
@@ -32,6 +34,13 @@ def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
     return max((3 if digits is None else digits) + shown_unit(kind, system).decimals, 0)
 
 
+def expanded(u: Any, ratio: Fraction) -> float:
+    """Return the expanded uncertainty (k = 2) of u in a unit; one stated comes back as stated."""
+    if isinstance(u, Fraction):
+        return float(2 * u / ratio)
+    return float(2.0 * u / float(ratio))
+
+
 def quantity(
     value: Any, kind: Kind, digits: int | None, system: str, u: Any = None
 ) -> dict[str, Any]:
@@ -43,7 +52,7 @@ def quantity(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainty"] = float(2.0 * u / unit.factor)
+        found["uncertainty"] = expanded(u, unit.ratio)
     return found
 
 
@@ -58,7 +67,7 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [None if v is None else float(2.0 * v / unit.factor) for v in u]
+        found["uncertainties"] = [None if v is None else expanded(v, unit.ratio) for v in u]
     return found
 
 
@@ -73,25 +82,26 @@ def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
     return tree
 
 
-def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any]:
-    """Return a quantity of any kind in the unit that it was given in."""
+def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> dict[str, Any]:
+    """Return a quantity of any kind in its own unit; an input as it was given."""
     unit = value.unit
-    factor = float(unit.ratio)
-    number = float((value.value - unit.offset) / factor)
+    number = float((value.value - unit.offset) / float(unit.ratio))
+    number = value.given if as_given else number
     found: dict[str, Any] = {
         "value": number,
         "unit": unit.symbol,
         "digits": decimals(number, significant_digits(value.given) + 1),
     }
     if u is not None:
-        found["uncertainty"] = float(2.0 * u / factor)
+        found["uncertainty"] = expanded(u, unit.ratio)
     return found
 
 
 def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
     """Return a field's value as JSON; ``u`` is its doubt, of an input with parts by part."""
     if isinstance(value, Quantified):
-        return any_quantity(value, system, u["value"] if isinstance(u, dict) else u)
+        of_value = u["value"] if isinstance(u, dict) else u
+        return any_quantity(value, of_value, isinstance(field, AnyQuantityField))
     if isinstance(field, SectionField):
         return members(field.record, value, value, system, u or {})
     if isinstance(field, RecordsField):

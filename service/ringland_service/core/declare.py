@@ -35,11 +35,13 @@ from ringland_service.core.records import (
     section,
     some_of,
     text,
+    uncertainty_of,
     unit_symbol,
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
 from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
+from ringland_service.core.usual import Figure, usual
 
 __all__ = [
     "LOWERS",
@@ -51,6 +53,7 @@ __all__ = [
     "Check",
     "Composite",
     "Declared",
+    "Figure",
     "Notice",
     "Rule",
     "Step",
@@ -81,7 +84,9 @@ __all__ = [
     "section",
     "some_of",
     "text",
+    "uncertainty_of",
     "unit_symbol",
+    "usual",
     "usual_figures",
 ]
 
@@ -137,6 +142,11 @@ class Calculation(Declared):
     notices : tuple of Notice
     influences : callable or None
         Takes the inputs, returns further influences on them that no single field states.
+    figures : tuple of Figure
+        Common-practice figures that stand in where a field is left out.
+    one_for_one : callable or None
+        Takes the inputs; names results that move one for one with inputs, and with which: their
+        uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -146,6 +156,8 @@ class Calculation(Declared):
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
+    figures: tuple[Figure, ...] = ()
+    one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
 
 

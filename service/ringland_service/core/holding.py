@@ -33,7 +33,8 @@ class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
     ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it.
+    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
+    with the common-practice figures.
     """
 
     code: str
@@ -41,6 +42,7 @@ class Notice:
     when: Callable[[Any, Any], Any]
     message: str
     unless_doubted: str = ""
+    common_practice: bool = False
 
 
 @dataclasses.dataclass(frozen=True)

@@ -102,10 +102,19 @@ def _decide(value: Any, guard: Any, limit: Limit) -> Any:
 
 
 def margin_to(value: Any, limit: Limit) -> Any:
-    """Return min(high − value, value − low): positive inside."""
-    sides = [] if limit.high is None else [limit.high - value]
-    sides += [] if limit.low is None else [value - limit.low]
+    """Return min(high − value, value − low): positive inside, 0 on the limit.
+
+    Equality is that of ``at_most``: what the units leave in the last digits is no margin.
+    """
+    sides = [] if limit.high is None else [_apart(limit.high, value)]
+    sides += [] if limit.low is None else [_apart(value, limit.low)]
     return sides[0] if len(sides) == 1 else _smaller(*sides)
+
+
+def _apart(a: Any, b: Any) -> Any:
+    """Return a − b; 0 where the two are equal up to the tolerance."""
+    equal = at_most(a, b) & at_most(b, a)
+    return np.where(equal, 0.0, a - b) if is_column(equal) else 0.0 if equal else a - b
 
 
 def normal_cdf(x: Any) -> Any:

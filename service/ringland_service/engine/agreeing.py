@@ -1,16 +1,15 @@
 """Whether what a composite is told in several fields agrees, within its uncertainty."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core.declare import Agreement, Declared
-from ringland_service.core.errors import Contradiction
-from ringland_service.core.uncertainty import Influence
+from ringland_service.core.errors import Contradiction, CoreError
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.known import Known, known_values, values
-from ringland_service.engine.question import Path, Question, stated_influences
+from ringland_service.engine.question import Path, Question, on_inputs, stated_influences
 
 
 def insist_agree(calculation: Declared, question: Question) -> None:
@@ -18,7 +17,10 @@ def insist_agree(calculation: Declared, question: Question) -> None:
     if not calculation.agreements:
         return
     known = known_values(question.inputs, question.doubts)
-    moved = on_inputs(stated_influences(question))
+    try:
+        moved = on_inputs(stated_influences(question))
+    except CoreError as fault:
+        raise Refused([fault]) from fault
     found = [
         fault
         for agreement in calculation.agreements
@@ -27,16 +29,6 @@ def insist_agree(calculation: Declared, question: Question) -> None:
     ]
     if found:
         raise Refused(found)
-
-
-def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
-    """Return u of each input that influences move directly, by its path."""
-    squares: dict[Path, Any] = {}
-    for influence in influences:
-        for move in influence.moves:
-            share = influence.u * move.by
-            squares[move.path] = squares.get(move.path, 0.0) + share * share
-    return {path: np.sqrt(square) for path, square in squares.items()}
 
 
 def faults(

@@ -14,7 +14,7 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import FindingsField
 from ringland_service.core.findings import Finding
 from ringland_service.core.notices import Warned
-from ringland_service.engine.agreeing import faults, on_inputs
+from ringland_service.engine.agreeing import faults
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
 from ringland_service.engine.known import (
@@ -28,7 +28,14 @@ from ringland_service.engine.known import (
     values,
 )
 from ringland_service.engine.opening import Open, least_ways, missing, wanted
-from ringland_service.engine.question import Path, Question, Stated, stated_influences
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    Stated,
+    as_stated,
+    on_inputs,
+    stated_influences,
+)
 from ringland_service.engine.single import answer, cautions_of, insist_on
 
 
@@ -85,7 +92,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(o for opened in card.open.values() for o in opened),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        card.moved,
+        as_stated(question.doubts, card.moved),
         card.fallen_out,
         card.replaced,
     )
@@ -96,7 +103,10 @@ class _Card:
 
     def __init__(self, composite: Composite, question: Question) -> None:
         self.composite, self.question = composite, question
-        self.moved = on_inputs(stated_influences(question))
+        try:
+            self.moved = on_inputs(stated_influences(question))
+        except CoreError as fault:
+            raise Refused([fault]) from fault
         self.known = known_values(question.inputs, question.doubts)
         self.known |= derived(composite, self.known)
         self.where = paths(composite.inputs)
@@ -212,11 +222,14 @@ def _joint(step: Step, card: _Card) -> Answer:
     card.replaced[step.part] = {name: known.path for name, (known, _) in joint.items()}
     outputs = replace(part.outputs, **{n: known.value for n, (known, _) in joint.items()})
     u = {name: one for name, one in part.u.items() if name not in joint}
+    left_out = {name: one for name, one in part.left_out.items() if name not in joint}
     for name, (_, source) in joint.items():
         of, result = source.split(".")
         if result in card.parts[of].u:
             u[name] = card.parts[of].u[result]
-    return replace(part, outputs=outputs, u=u)
+        if result in card.parts[of].left_out:
+            left_out[name] = card.parts[of].left_out[result]
+    return replace(part, outputs=outputs, u=u, left_out=left_out)
 
 
 def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
@@ -254,7 +267,15 @@ def _part_question(
         if isinstance(field_, FindingsField):
             values[name] = tuple(findings)
     inputs = step.calculation.inputs(**values)
-    return replace(question, inputs=inputs, doubts=doubts)
+    left: dict[Path, Mapping[str, Any]] = {
+        (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
+    }
+    told = question.weigh
+    return replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
+
+
+def _is_one(value: Any) -> bool:
+    return isinstance(value, float)
 
 
 def _named_here(fault: CoreError, taken: Mapping[str, Known | None]) -> CoreError:

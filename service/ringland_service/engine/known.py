@@ -13,11 +13,12 @@ from ringland_service.engine.question import Path, Stated
 
 @dataclass(frozen=True)
 class Known:
-    """A value that a part can take, with its doubt and where it came from."""
+    """A value that a part can take, with its doubt, what that leaves out, and its origin."""
 
     value: Any
     path: Path
     doubts: Mapping[Path, Stated] = field(default_factory=dict)
+    left_out: Mapping[str, Any] = field(default_factory=dict)
 
 
 def known_values(inputs: Any, doubts: Mapping[Path, Stated], path: Path = ()) -> dict[str, Known]:
@@ -85,5 +86,7 @@ def results_of(step: Step, part: Answer) -> dict[str, Known]:
             doubts: dict[Path, Stated] = {}
             if u is not None:
                 doubts[(name,)] = Stated(uncertainty=2.0 * u)
-            found[f"{step.part}.{name}"] = Known(value, (step.part, name), doubts)
+            found[f"{step.part}.{name}"] = Known(
+                value, (step.part, name), doubts, part.left_out.get(name, {})
+            )
     return found

@@ -30,6 +30,7 @@ from ringland_service.core.survey import same_depth
 Known = Mapping[str, Any]
 When = Callable[[Known], bool]
 FINISH, NEW_BORE = works.FINISH, works.NEW_BORE
+FINISH_MAX = ("bore_order.finish_high_mm",)
 
 
 def begun(*names: str) -> When:
@@ -168,7 +169,7 @@ AFTER = (
         part="displacement",
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
-        sources={"new_bore_mm": NEW_BORE},
+        sources={"new_bore_mm": NEW_BORE, "new_bore_max_mm": FINISH_MAX},
         after_work=True,
     ),
     Step(
@@ -190,6 +191,18 @@ GAPS = Step(
     sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
     after_work=True,
 )
+# What the tests said: from their parts on a job card, else as told.
+TESTED: Mapping[str, tuple[str, ...]] = {
+    "leak_pct": ("leak_down.leak_pct", "leak_pct"),
+    "leak_gradeable": ("leak_down.gradeable", "leak_gradeable"),
+    "leak_grade": ("leak_down.grade_on_makers_scale", "leak_grade"),
+    "excess_gain_pct": ("wet_gain.excess_gain_pct", "excess_gain_pct"),
+    "level_ratio": ("compression_level.ratio", "level_ratio"),
+    "oil_use_grade": ("oil_use.grade", "oil_use_grade"),
+    "diagnosis_headline": ("diagnosis.headline", "diagnosis_headline"),
+    "suspects": ("diagnosis.suspects", "suspects"),
+    "next_test": ("diagnosis.next_test", "next_test"),
+}
 DECISION = (
     Step(
         part="hone_and_rering",
@@ -223,6 +236,7 @@ DECISION = (
             "chosen": ("oversize_choice.chosen",),
             "finish_mm": ("bore_order.finish_high_mm", FINISH),
             "best": ("piston_selection.best",),
+            **TESTED,
         },
         wants=cylinder_ways.wanted,
         rules_out=ruled.of_the_decision,

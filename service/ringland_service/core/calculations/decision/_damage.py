@@ -6,6 +6,7 @@ from ringland_service.core.calculations.decision._conditions import (
     Condition,
     broken,
     holds,
+    missing,
     unknown,
 )
 from ringland_service.core.condition import CLEAN, CORRODED, SCORED, SMEARED, SURFACE
@@ -48,7 +49,7 @@ def undamaged(i: Any) -> Condition:
 def unscored(i: Any) -> Condition:
     """Return whether no score, pit or smear stands against keeping the surface."""
     if i.surface is None and i.scores is None:
-        return unknown("the look of the bore's surface is not told", ("surface",))
+        return missing("the look of the bore's surface is not told", ("surface",))
     if i.surface == SMEARED:
         return unknown(
             "aluminium smeared on the bore: have it taken off by a specialist, then survey again"

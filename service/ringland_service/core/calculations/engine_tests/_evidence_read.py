@@ -4,7 +4,13 @@ from collections.abc import Iterator
 from typing import Any
 
 from ringland_service.core import condition
-from ringland_service.core.calculations.engine_tests._leak_words import NOT_GRADEABLE
+from ringland_service.core.calculations.engine_tests._leak_words import (
+    GRADED,
+    NOT_GRADEABLE,
+    UPPER_BOUND,
+    YES,
+    tight,
+)
 from ringland_service.core.calculations.engine_tests._test_conditions import LEAST_CRANKING_V
 from ringland_service.core.limits import GRADES
 from ringland_service.core.suspects import EVIDENCE, RULES, of_kind
@@ -56,6 +62,7 @@ def unwanted(i: Any) -> dict[str, str]:
     lacking = {
         "baseline": i.build_up_pattern == "pattern_not_judged",
         "gradeable": _not_gradeable(i),
+        "upper_bound": _upper_bound(i),
     }
     rules = [rule for rule in of_kind("wants") if lacking[rule.id]]
     told = set(i.evidence or ())
@@ -63,6 +70,11 @@ def unwanted(i: Any) -> dict[str, str]:
 
 
 Read = Iterator[str]
+
+
+def _word(i: Any, grade: str, value: Any) -> str | None:
+    """Return the word of a value by the common steps; None where those are switched off."""
+    return str(GRADES[grade].word(value)) if i.usual else None
 
 
 def _conditions(i: Any, _: Any) -> Read:
@@ -80,7 +92,7 @@ def _level_word(i: Any) -> str | None:
     """Return the word of a level that can be graded."""
     if i.level_ratio is None or i.level_gradeable == NOT_BY_LEVEL:
         return None
-    return str(GRADES["compression_level"].word(i.level_ratio))
+    return _word(i, "compression_level", i.level_ratio)
 
 
 def _level(i: Any, found: dict[str, str]) -> Read:
@@ -92,8 +104,8 @@ def _level(i: Any, found: dict[str, str]) -> Read:
         yield NORMAL_LEVEL if word == "good" else "E12"
 
 
-def _low(ratio: Any) -> bool:
-    return ratio is not None and GRADES["compression_level"].word(ratio) in LOW_LEVELS
+def _low(i: Any, ratio: Any) -> bool:
+    return ratio is not None and _word(i, "compression_level", ratio) in LOW_LEVELS
 
 
 def _all_low(i: Any) -> bool:
@@ -101,7 +113,7 @@ def _all_low(i: Any) -> bool:
     if i.each_over_highest is None or not _all_told(i):
         return False
     best = i.level_ratio / max(min(i.each_over_highest), 1e-9)
-    return _low(best) and _spread_word(i) == "good"
+    return _low(i, best) and _spread_word(i) == "good"
 
 
 def _all_told(i: Any) -> bool:
@@ -114,7 +126,7 @@ def _spread_word(i: Any) -> str | None:
     spread = i.spread_pct
     if spread is None and i.each_over_highest is not None:
         spread = 100.0 * (1.0 - min(i.each_over_highest))
-    return None if spread is None else str(GRADES["cylinder_spread"].word(spread))
+    return None if spread is None else _word(i, "cylinder_spread", spread)
 
 
 def _spread(i: Any, _: Any) -> Read:
@@ -136,20 +148,20 @@ def _neighbours_sound(i: Any) -> bool:
     lowest = each.index(min(each))
     beside = [k for k in (lowest - 1, lowest + 1) if 0 <= k < len(each)]
     same_bank = [each[k] for k in beside if k // bank == lowest // bank]
-    return all(GRADES["cylinder_share"].word(share) == "sound" for share in same_bank)
+    return all(_word(i, "cylinder_share", share) == "sound" for share in same_bank)
 
 
 def _wet(i: Any, found: dict[str, str]) -> Read:
     if i.excess_gain_pct is None:
         return
-    word = GRADES["wet_gain"].word(i.excess_gain_pct)
+    word = _word(i, "wet_gain", i.excess_gain_pct)
     if word == "rings_and_bore":
         yield "E20"
-        if _low(i.wet_over_expected):
+        if _low(i, i.wet_over_expected):
             yield "E23"
     elif word == "some_ring_leak":
         yield "E22"
-    elif not found.keys().isdisjoint(LOW):
+    elif word is not None and not found.keys().isdisjoint(LOW):
         yield "E21"
 
 
@@ -166,27 +178,47 @@ def _build_up(i: Any, _: Any) -> Read:
 def _full_at_once(i: Any) -> bool:
     if i.strokes_to_95 is None or i.last_over_expected is None:
         return False
-    full = GRADES["build_up_level"].word(i.last_over_expected) == "full"
+    full = _word(i, "build_up_level", i.last_over_expected) == "full"
     return full and bool(i.strokes_to_95 <= FIRST_STROKES)
 
 
 def _not_gradeable(i: Any) -> bool:
     if i.leak_grade is not None:
         return bool(i.leak_grade == NOT_GRADEABLE)
-    return i.leak_gradeable not in (None, "yes")
+    if i.leak_gradeable == NOT_BY_LEVEL:
+        return i.leak_pct is not None and not tight(i.leak_pct)
+    return i.leak_gradeable not in (None, *GRADED)
+
+
+def _upper_bound(i: Any) -> bool:
+    """Return whether a decompressor let air out as well, so that the leak is an upper bound."""
+    if i.leak_gradeable in (NOT_BY_LEVEL, UPPER_BOUND):
+        return True
+    return bool(i.leak_gradeable != YES and i.decompressor_state == condition.ACTIVE)
+
+
+def leak_word(i: Any) -> str | None:
+    """Return the grade of the leak-down: as given, else by the common steps where they hold.
+
+    None where nothing can be said: the piston stood elsewhere, the steps do not hold for the
+    tester, or an upper bound is not small enough to say that the cylinder is serviceable.
+    """
+    word = _leak_word(i)
+    return None if word in ("worn", "tear_down") and _upper_bound(i) else word
 
 
 def _leak_word(i: Any) -> str | None:
-    """Return the grade of the leak-down: as given, else by the common steps where they hold."""
+    if i.leak_gradeable == "not_at_firing_tdc":
+        return None
     if i.leak_grade is not None:
         return str(i.leak_grade)
-    if i.leak_pct is None or i.leak_gradeable != "yes":
+    if i.leak_pct is None or i.leak_gradeable not in (*GRADED, NOT_BY_LEVEL):
         return None
-    return str(GRADES["leak_down"].word(i.leak_pct))
+    return _word(i, "leak_down", i.leak_pct)
 
 
 def _leak(i: Any, _: Any) -> Read:
-    word = _leak_word(i)
+    word = leak_word(i)
     if word in ("good", "tear_down"):
         yield TIGHT if word == "good" else "E51"
 
@@ -210,5 +242,5 @@ def _oil_use(i: Any, found: dict[str, str]) -> Read:
     """Yield what oil use above its limit says, together with compression and leak-down."""
     if not found.keys().isdisjoint(LOW):
         yield "E91"
-    elif NORMAL_LEVEL in found and (TIGHT in found or _leak_word(i) == "serviceable"):
+    elif NORMAL_LEVEL in found and (TIGHT in found or leak_word(i) == "serviceable"):
         yield "E90"

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from ringland_service.core.calculations.engine_tests._leak_words import GOOD, UPPER_BOUND
 from ringland_service.core.condition import ACTIVE
 from ringland_service.core.declare import Notice
 from ringland_service.core.limits import GRADES
@@ -10,16 +11,24 @@ from ringland_service.core.materials import UNKNOWN
 # Common practice, no source: about as much as both valves open let through, and next to nothing.
 NEAR_ALL_PCT = 90.0
 NEAR_NOTHING_PCT = 0.5
-GOOD_PCT, WORN_PCT = (GRADES["leak_down"].steps[i]["above"] for i in (-1, 0))
+
+
+def _step_pct(place: int) -> float:
+    """Return from where on a step of the grade counts."""
+    return float(GRADES["leak_down"].steps[place]["above"])
+
+
+def _worn_pct() -> float:
+    return _step_pct(0)
 
 
 def _not_gradeable(*why: str) -> Any:
     return lambda _, o: o.gradeable in why
 
 
-def _perhaps_at_overlap(i: Any, o: Any) -> bool:
-    unsaid = i.piston_at == UNKNOWN and i.cycle != "two_stroke"
-    return bool(unsaid and WORN_PCT < o.leak_pct < NEAR_ALL_PCT)
+def _proven_tight(o: Any) -> bool:
+    """Return whether an upper bound of the leak is small enough to call the cylinder tight."""
+    return bool(o.gradeable == UPPER_BOUND or o.grade_on_makers_scale == GOOD)
 
 
 def _halved(_: Any, o: Any) -> bool:
@@ -44,9 +53,12 @@ NOTICES = (
     Notice(
         "dead_centre_not_stated",
         "piston_at",
-        lambda i, o: i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > WORN_PCT,
+        lambda i, o: (
+            i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > _worn_pct()
+        ),
         "above 30 %, check first that the piston is at firing top dead centre: a turn of the crank "
         "away both valves are open, and a head comes off for nothing",
+        common_practice=True,
     ),
     Notice(
         "not_at_firing_tdc",
@@ -58,8 +70,16 @@ NOTICES = (
     Notice(
         "decompressor_active",
         "decompressor_state",
-        lambda i, _: i.decompressor_state == ACTIVE,
-        "a decompressor at work leaks like a valve: hold it off and read again; a change shows it",
+        lambda i, o: i.decompressor_state == ACTIVE and not _proven_tight(o),
+        "a decompressor at work leaks like a valve, so the figure is an upper bound and fails no "
+        "cylinder: hold it off and read again; a change shows it",
+    ),
+    Notice(
+        "tight_with_decompressor_active",
+        "decompressor_state",
+        lambda i, o: i.decompressor_state == ACTIVE and _proven_tight(o),
+        "the decompressor at work can only have added to this leak: the figure is an upper bound, "
+        "and so small a one proves the cylinder tight",
     ),
     Notice(
         "restrictor_not_known",
@@ -86,9 +106,10 @@ NOTICES = (
     Notice(
         "rock_the_crank",
         "rocked_forward_kpa",
-        lambda i, o: o.leak_spread_pct is None and o.leak_pct > GOOD_PCT,
+        lambda i, o: o.leak_spread_pct is None and o.leak_pct > _step_pct(-1),
         "repeat with the crank rocked to each side, and after a tap on the valve stem: ring gaps "
         "in line or a chip of carbon on a seat leak too; the lowest reading counts",
+        common_practice=True,
     ),
     Notice(
         "leak_moves_with_the_crank",

@@ -5,6 +5,7 @@ from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.calculations.geometry._rod import ROD_RULES
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     number,
@@ -12,6 +13,7 @@ from ringland_service.core.declare import (
     record,
     result,
     same,
+    usual,
 )
 from ringland_service.core.formulas import crank, cranking, geometry
 from ringland_service.core.formulas._elementary import at_most
@@ -46,7 +48,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.2,
-        default=1.2,
+        default=usual(1.2),
     )
     n_mid: Number = number(
         "compression exponent of a usual engine on the starter",
@@ -54,7 +56,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.25,
-        default=1.25,
+        default=usual(1.25),
     )
     n_high: Number = number(
         "compression exponent of a fast, warm and tight engine",
@@ -62,7 +64,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.3,
-        default=1.3,
+        default=usual(1.3),
     )
     throttle_closed_manifold_kpa_abs: Number | None = quantity(
         quantities.MANIFOLD, "intake pressure with the throttle closed, absolute", default=None
@@ -212,6 +214,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(Figure("n_low"), Figure("n_mid"), Figure("n_high")),
     rules=(
         Rule(
             ("n_low", "n_mid", "n_high"),

@@ -7,12 +7,14 @@ from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     quantity,
     record,
     result,
     same,
+    usual,
 )
 from ringland_service.core.formulas import leak
 from ringland_service.core.numbers import Number
@@ -68,7 +70,7 @@ class Inputs:
     coefficient_doubt_pct: Number = quantity(
         tests.FLOW_COEFFICIENT_DOUBT,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
-        default=15.0,
+        default=usual(15.0),
         exact=True,
     )
     bore_mm: Number | None = quantity(
@@ -239,4 +241,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("leak_down",),
+    figures=(Figure("coefficient_doubt_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
 )

@@ -78,7 +78,9 @@ def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
     unknown = [name for name in data if name not in ("shared", "columns")]
     if unknown:
         allowed = ["shared", "columns"]
-        raise Faulty([Fault("unknown_field", "not known here", allowed).under(n) for n in unknown])
+        raise Faulty(
+            Fault("unknown_field", "not known here", allowed, given=n).under(n) for n in unknown
+        )
     columns, shared = data.get("columns"), data.get("shared", {})
     if not isinstance(columns, dict) or not columns:
         detail = f'columns are needed: {{"bore": {RIGHT_COLUMN}}}'
@@ -101,7 +103,7 @@ def count_rows(columns: Mapping[str, Any]) -> int:
         values = column.get("values") if isinstance(column, dict) else None
         if not isinstance(values, list) or not values:
             detail = f"a column is needed: {RIGHT_COLUMN}"
-            faults.append(Fault("wrong_type", detail, pointer=f"/columns/{name}"))
+            faults.append(Fault("wrong_type", detail).under(name).under("columns"))
         else:
             lengths[name] = len(values)
     if len(set(lengths.values())) > 1:
@@ -126,13 +128,14 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     draft = Draft(count_rows(columns))
     question, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
+    known = sorted(core)
     faults: list[Fault] = []
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
                 _limit_column(calculation, draft, name, column)
             elif name not in core:
-                raise fail(Fault("unknown_field", "no such column here", sorted(core)))
+                raise fail(Fault("unknown_field", "no such column here", known, given=name))
             else:
                 _column(calculation, draft, core[name], column)
         except ValidationError as error:
@@ -163,7 +166,8 @@ def check_shared(
     both = sorted(shared.keys() & columns.keys())
     if both:
         detail = "given as a column and as shared"
-        raise Faulty([Fault("given_twice", detail, None, 422, f"/shared/{name}") for name in both])
+        fault = Fault("given_twice", detail, None, 422)
+        raise Faulty(fault.under(name).under("shared") for name in both)
     try:
         return partly_understood(calculation, shared)
     except Faulty as error:
@@ -248,7 +252,7 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
     kinds = kinds_judged(calculation)
     if check not in kinds or side not in ("low", "high"):
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
-        raise fail(Fault("unknown_field", "no such limit here", allowed))
+        raise fail(Fault("unknown_field", "no such limit here", allowed, given=name))
     kind = kinds[check]
     check_exact(True, column, "a limit")
     check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)

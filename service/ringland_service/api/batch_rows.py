@@ -43,7 +43,8 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
             if name.startswith("limit."):
                 limit_of_column(calculation, name, column)
             elif name not in known or not query.is_scalar(known[name]):
-                raise fail(Fault("unknown_field", "no such column here", sorted(known)))
+                allowed = sorted(known)
+                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
             else:
                 _check_members(known[name], column)
         except ValidationError as error:

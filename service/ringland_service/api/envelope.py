@@ -69,7 +69,8 @@ class LimitsField(ma.Field[dict[str, Limit]]):
         for name in value:
             if name not in self.kinds:
                 detail = f"no check {show(name)} here"
-                raise fail(Fault("unknown_field", detail, sorted(self.kinds)).under(name))
+                fault = Fault("unknown_field", detail, sorted(self.kinds), given=name)
+                raise fail(fault.under(name))
         return {n: nested(n, self._read, n, given) for n, given in value.items()}
 
     def _read(self, name: str, given: Any) -> Limit:
@@ -179,7 +180,7 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
     if other is None or other.set_in is not None:
         detail = f"{instrument.set_in!r} is no instrument here that stands on its own"
         allowed = sorted(name for name, i in by_id.items() if i.set_in is None)
-        raise fail(Fault("unknown_instrument", detail, allowed, 422))
+        raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.set_in))
 
 
 def temperature_doubt(given: Any) -> float:

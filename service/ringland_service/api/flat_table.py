@@ -5,16 +5,29 @@ import io
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from ringland_service.api.printed import REMARK
 from ringland_service.api.text import plain
+from ringland_service.core.notices import UNSTATED
 
-COLUMNS = ("part", "name", "value", "unit", "uncertainty", "verdict", "low", "high", "standing")
+COLUMNS = (
+    "part",
+    "name",
+    "value",
+    "unit",
+    "uncertainty",
+    "verdict",
+    "low",
+    "high",
+    "standing",
+    UNSTATED,
+)
 
 
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
 
 def table(found: Mapping[str, Any]) -> str:
-    """Return an answer as one flat CSV table."""
+    """Return an answer, as it is to be printed, as one flat CSV table."""
     text = io.StringIO()
     writer = csv.writer(text)
     writer.writerow(COLUMNS)
@@ -61,17 +74,26 @@ def _rows(found: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
             "low": _number(verdict["limit"]["low"])[1],
             "high": _number(verdict["limit"]["high"])[1],
             "standing": verdict["limit"]["standing"],
+            UNSTATED: verdict.get(REMARK),
         }
 
 
 def _number(value: Any) -> tuple[str, Any]:
-    return (value["unit"], value["value"]) if isinstance(value, Mapping) else ("", value)
+    return (value.get("unit", ""), value["value"]) if isinstance(value, Mapping) else ("", value)
 
 
 def _result_rows(part: str, name: str, value: Any) -> Iterator[dict[str, Any]]:
     if isinstance(value, Mapping) and "values" in value:
-        for i, one in enumerate(value["values"]):
-            yield {"part": part, "name": f"{name} {i + 1}", "value": one, "unit": value["unit"]}
+        doubts = value.get("uncertainties") or [None] * len(value["values"])
+        for i, (one, doubt) in enumerate(zip(value["values"], doubts, strict=True), start=1):
+            yield {
+                "part": part,
+                "name": f"{name} {i}",
+                "value": one,
+                "unit": value.get("unit", ""),
+                "uncertainty": doubt,
+                UNSTATED: value.get(REMARK),
+            }
     elif isinstance(value, Mapping) and "value" not in value:
         for inner, one in value.items():
             yield from _result_rows(name, inner, one)
@@ -80,5 +102,12 @@ def _result_rows(part: str, name: str, value: Any) -> Iterator[dict[str, Any]]:
             yield from _result_rows(part, f"{name} {i + 1}", one)
     else:
         unit, number = _number(value)
-        doubt = value.get("uncertainty") if isinstance(value, Mapping) else None
-        yield {"part": part, "name": name, "value": number, "unit": unit, "uncertainty": doubt}
+        more = value if isinstance(value, Mapping) else {}
+        yield {
+            "part": part,
+            "name": name,
+            "value": number,
+            "unit": unit,
+            "uncertainty": more.get("uncertainty"),
+            UNSTATED: more.get(REMARK),
+        }

@@ -4,6 +4,7 @@ A quantity is one field, not a nested schema: that keeps a request within a frac
 Flask. Each raises ``Fault`` objects, which carry code, words and what is allowed.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -49,7 +50,8 @@ def is_number(value: Any) -> bool:
 
 def show(value: Any) -> str:
     """Return a value as a message may repeat it, cut to a sensible length."""
-    text = repr(value)
+    # The end of a long text is never shown, so it is not escaped either.
+    text = repr(value[:61] if isinstance(value, str) else value)
     return text if len(text) <= 60 else text[:60] + "…"
 
 
@@ -60,9 +62,10 @@ def check_keys(value: Any, keys: frozenset[str], right: str) -> None:
         raise fail(Fault("not_a_quantity", f"{detail}: write {right}", right))
     unknown = [name for name in value if name not in keys]
     if unknown:
+        known = sorted(keys)
         raise fail(
             *(
-                Fault("unknown_field", f"unknown field {show(name)}", sorted(keys)).under(name)
+                Fault("unknown_field", f"unknown field {show(name)}", known, given=name).under(name)
                 for name in unknown
             )
         )
@@ -78,8 +81,15 @@ def read_unit(value: dict[str, Any], kind: Kind) -> str:
     try:
         unit(kind, symbol)
     except UnknownUnit as error:
-        raise fail(Fault("unknown_unit", str(error), list(error.allowed)).under("unit")) from error
+        raise fail(_unknown_unit(symbol, str(error), error.allowed).under("unit")) from error
     return symbol
+
+
+def _unknown_unit(symbol: str, why: str, known: Sequence[str]) -> Fault:
+    """Return the fault of a unit; a near one is suggested where ``why`` says nothing better."""
+    plain = f"{symbol!r} is not a"
+    given = symbol if why.startswith(plain) and "did you mean" not in why else None
+    return Fault("unknown_unit", why, list(known), given=given)
 
 
 def check_value(of: QuantityType, number: Any, symbol: str) -> float:
@@ -291,7 +301,7 @@ def any_unit(symbol: Any) -> tuple[str, tuple[Kind, ...]]:
     found = kinds_of(symbol)
     if not found:
         known = every_symbol()
-        raise fail(Fault("unknown_unit", why_unknown(symbol, "a known unit", known), list(known)))
+        raise fail(_unknown_unit(symbol, why_unknown(symbol, "a known unit", known), known))
     return symbol, found
 
 

@@ -1,10 +1,10 @@
 """An answer as JSON: full floats, a unit on every quantity, suggested digits beside it."""
 
 from collections.abc import Mapping
-from fractions import Fraction
 from functools import cache
 from typing import Any
 
+from ringland_service.api.expanded import expanded_in, uncertainties
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
     AnyQuantityField,
@@ -34,13 +34,6 @@ def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
     return max((3 if digits is None else digits) + shown_unit(kind, system).decimals, 0)
 
 
-def expanded(u: Any, ratio: Fraction) -> float:
-    """Return the expanded uncertainty (k = 2) of u in a unit; one stated comes back as stated."""
-    if isinstance(u, Fraction):
-        return float(2 * u / ratio)
-    return float(2.0 * u / float(ratio))
-
-
 def quantity(
     value: Any, kind: Kind, digits: int | None, system: str, u: Any = None
 ) -> dict[str, Any]:
@@ -52,7 +45,7 @@ def quantity(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainty"] = expanded(u, unit.ratio)
+        found["uncertainty"] = expanded_in(u, unit.ratio)
     return found
 
 
@@ -67,7 +60,7 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [None if v is None else expanded(v, unit.ratio) for v in u]
+        found["uncertainties"] = [None if v is None else expanded_in(v, unit.ratio) for v in u]
     return found
 
 
@@ -93,7 +86,7 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> di
         "digits": decimals(number, significant_digits(value.given) + 1),
     }
     if u is not None:
-        found["uncertainty"] = expanded(u, unit.ratio)
+        found["uncertainty"] = expanded_in(u, unit.ratio)
     return found
 
 
@@ -229,6 +222,7 @@ def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
             calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
         ),
         "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "uncertainties": uncertainties(found.outputs, found.u),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

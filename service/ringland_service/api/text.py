@@ -6,9 +6,11 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
+from ringland_service.api.printed import REMARK, printed
 from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
@@ -35,7 +37,7 @@ def plain(value: float, digits: int | None = None) -> str:
 def shown(value: Any, digits: int | None = None) -> str:
     """Return a JSON value of an answer as text; ``digits`` are the decimals of a bare number."""
     if isinstance(value, Mapping):
-        return _quantity(value)
+        return _quantity(value, digits)
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
@@ -50,22 +52,31 @@ def shown(value: Any, digits: int | None = None) -> str:
     return str(value).replace("_", " ") if isinstance(value, str) else str(value)
 
 
-def _quantity(value: Mapping[str, Any]) -> str:
-    if "values" in value:
-        numbers = ("–" if v is None else plain(v, value["digits"]) for v in value["values"])
-        return f"{', '.join(numbers)} {value['unit']}"
-    if "value" not in value:
+def _quantity(value: Mapping[str, Any], bare_digits: int | None) -> str:
+    """Return a quantity as text, or a bare number with its uncertainty; a remark stands for ±."""
+    if "values" not in value and "value" not in value:
         return "; ".join(f"{name.replace('_', ' ')} {shown(v)}" for name, v in value.items())
-    doubt = ""
-    if value.get("uncertainty") is not None:
-        doubt = f" ± {plain(value['uncertainty'], _doubt_digits(value))}"
-    return f"{plain(value['value'], value.get('digits'))}{doubt} {value['unit']}"
+    numbers = value["values"] if "values" in value else [value["value"]]
+    doubts = value.get("uncertainties", [value.get("uncertainty")])
+    if doubts is None or len(doubts) != len(numbers) or REMARK in value:
+        doubts = [None] * len(numbers)
+    digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+    remark = f" ({value[REMARK]})" if REMARK in value else ""
+    return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _doubt_digits(value: Mapping[str, Any]) -> int:
-    """Return decimals enough for one figure of the doubt."""
-    digits = int(value.get("digits", 3))
-    while digits < 9 and round(value["uncertainty"], digits) == 0:
+def _with_doubt(value: float | None, doubt: float | None, digits: int) -> str:
+    """Return a number with its expanded uncertainty, where it has one."""
+    if value is None:
+        return "–"
+    text = plain(value, digits)
+    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+
+
+def doubt_digits(doubt: float, digits: int) -> int:
+    """Return decimals enough for one figure of an uncertainty."""
+    while digits < 9 and round(doubt, digits) == 0:
         digits += 1
     return digits
 
@@ -122,7 +133,7 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     word = WORDS[verdict["verdict"]].upper()
     if verdict["why"] is not None:
         word = f"{word} ({WHY[verdict['why']]})"
-    coverage = "" if verdict["uncertainty"] is None else " (k = 2)"
+    coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
@@ -136,11 +147,13 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
 def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, doubt = verdict["value"], verdict["uncertainty"]
+    if REMARK in verdict:
+        return f"{shown(value)} ({verdict[REMARK]})"
     if doubt is None:
         return shown(value)
     if isinstance(value, Mapping):
         return shown({**value, "uncertainty": doubt["value"]})
-    return f"{shown(value)} ± {plain(doubt, 4)}"
+    return f"{shown(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -162,11 +175,15 @@ def judged_on(verdict: Mapping[str, Any]) -> str:
 
 
 NOT_STATED = "no_uncertainty_stated"
+# Said at the number itself.
+SAID_THERE = (NOT_STATED, UNSTATED)
 
 
 def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
     """Return warnings as texts; the values without a stated doubt are named in one."""
-    texts = [f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] != NOT_STATED]
+    texts = [
+        f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] not in SAID_THERE
+    ]
     bare = [words_of(w["field"]) for w in warnings if w["code"] == NOT_STATED]
     if bare:
         texts.append(f"no uncertainty was stated, so the value alone decides: {', '.join(bare)}")
@@ -236,6 +253,7 @@ def cell(value: Any, field: Field | None) -> str:
 
 def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:
     """Return the answer of one calculation as text."""
+    found = printed(calculation, found)
     lines = block(calculation.title, result_lines(calculation, found["result"]))
     lines += block("Verdicts", verdict_lines(found["verdicts"]))
     lines += block("How it was worked out", _trace(found.get("trace", ())))

@@ -32,6 +32,7 @@ from ringland_service.engine.single import (
     with_limit_sides,
 )
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
@@ -200,6 +201,10 @@ def _answer_group(
     judged = {verdict.check.name for verdict in passed}
     for warned in (*left.needs, *needs_limits(calculation, question, judged, left.outputs)):
         found.warn(warned, group)
+    unstated = left_out(calculation, question, outputs, u, moved)
+    for warned, holds in false_precision(calculation, outputs, u, unstated):
+        where = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
+        found.warn(warned, [group[i] for i in where])
     for verdict in passed:
         _put_verdict(found, verdict, group)
         if verdict.u is None:

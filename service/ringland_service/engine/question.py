@@ -66,6 +66,11 @@ class Question:
         Whether common-practice figures stand in where the request gives none.
     rule : str
     measuring : Measuring
+    left_out : mapping
+        Path of a field to what its uncertainty leaves out, by the words of the inputs of an
+        earlier part that state none (expanded, k = 2).
+    told : bool or None
+        Of a part: whether the whole question states any uncertainty.
     """
 
     inputs: Any
@@ -74,6 +79,17 @@ class Question:
     defaults: bool = True
     rule: str = DEFAULT_RULE
     measuring: Measuring = field(default_factory=Measuring)
+    left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
+    told: bool | None = None
+
+    @property
+    def weigh(self) -> bool:
+        """Whether the user states an uncertainty; of a part, in the whole question.
+
+        Usual readings are common practice: where that is switched off, none is weighed.
+        """
+        told = bool(self.doubts) if self.told is None else self.told
+        return told and self.defaults
 
 
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:
@@ -114,7 +130,7 @@ def field_at(record: type, path: Path) -> Field:
     return asked(record)[names[-1]]
 
 
-def _places(path: Path, value: Any) -> list[tuple[Path, Any]]:
+def places(path: Path, value: Any) -> list[tuple[Path, Any]]:
     """Return where the field's readings stand: itself, or each reading of its list."""
     if isinstance(value, tuple):
         return [((*path, i), v) for i, v in enumerate(value) if v is not None]
@@ -141,7 +157,7 @@ def stated_influences(question: Question) -> list[Influence]:
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
-                Measured(stated.instrument, place, v, scale) for place, v in _places(path, value)
+                Measured(stated.instrument, place, v, scale) for place, v in places(path, value)
             ]
         else:
             found += [
@@ -203,7 +219,7 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
     scale, each = field_.type.scale, isinstance(value, tuple) and np.ndim(uncertainty) > 0
     return [
         (Move(place, scale), uncertainty[place[-1]] if each else uncertainty)
-        for place, _ in _places(path, value)
+        for place, _ in places(path, value)
     ]
 
 

@@ -29,6 +29,7 @@ from ringland_service.engine.question import (
     stated_influences,
 )
 from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -67,6 +68,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     u, moved = doubt(calculation, inputs, outputs, influences)
     shown = as_stated(question.doubts, moved)
     u |= _one_for_one(calculation, inputs, shown)
+    unstated = left_out(calculation, question, outputs, u, moved)
     left = kept(calculation, question, outputs, moved)
     passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
@@ -75,10 +77,13 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
         *left.needs,
         *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
         *needs_errors(question),
+        *(warned for warned, _ in false_precision(calculation, outputs, u, unstated)),
     )
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
-    return Answer(calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown)
+    return Answer(
+        calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown, unstated
+    )
 
 
 def doubt(

@@ -12,6 +12,7 @@ from ringland_service.api.pages import blocks
 from ringland_service.api.pages.order_page import IN_PLACE, order
 from ringland_service.api.pages.templates import filled
 from ringland_service.api.pictures.bore_picture import drawing
+from ringland_service.api.printed import printed
 from ringland_service.core.declare import Calculation, Composite, Declared, Step, declared
 
 DECISION, ORDER = "cylinder_decision", "order_card"
@@ -60,6 +61,8 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
     parts = {step.part: step.calculation for step in of.steps}
+    picture = _picture(parts, found)
+    found = printed(of, found)
     result = found["result"]
     about = found["inputs"].get("about", {})
     return filled(
@@ -69,7 +72,7 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
         decision=_decision(parts, result),
         order=order(result.get(ORDER, {})),
         verdicts=blocks.verdicts(found["verdicts"]),
-        picture=_picture(parts, found),
+        picture=picture,
         bench=_sections(of, result, lambda step: step.part in BENCH),
         figures=_sections(of, result, lambda step: step.part not in (*BENCH, DECISION)),
         warnings=text.warning_texts(found["warnings"]),

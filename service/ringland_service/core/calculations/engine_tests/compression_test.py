@@ -21,6 +21,7 @@ from ringland_service.core.numbers import Number
 LEVEL, CRANKING = compression_level.Inputs, cranking_pressure.Inputs
 RATIO, DYNAMIC, PORTS = compression_ratio.Inputs, dynamic_ratio.Inputs, port_timing.Inputs
 Readings = tuple[float, ...]
+EXPONENT = "compression exponent of the gain that oil's own volume makes"
 
 
 @record
@@ -35,10 +36,12 @@ class Inputs:
         pressure_build_up.Inputs, "baseline_first_over_last"
     )
     readings_kpa: Readings | None = same(cylinder_spread.Inputs, "readings_kpa", example=None)
+    first_again_kpa: Number | None = same(cylinder_spread.Inputs, "first_again_kpa", example=None)
     layout: str | None = same(cylinder_spread.Inputs, "layout")
     wet_kpa: Number | None = same(wet_gain.Inputs, "wet_kpa", example=None)
     oil_ml: Number | None = same(wet_gain.Inputs, "oil_ml")
-    n: Number | None = same(wet_gain.Inputs, "n")
+    n: Number | None = same(wet_gain.Inputs, "n", words=EXPONENT)
+    cylinder_upright: bool | None = same(wet_gain.Inputs, "cylinder_upright")
     expected_kpa: Number | None = same(LEVEL, "expected_kpa", example=None)
     n_low: Number | None = same(CRANKING, "n_low")
     n_mid: Number | None = same(CRANKING, "n_mid")
@@ -81,6 +84,15 @@ class Inputs:
     )
     piston_edge_below_deck_at_tdc_mm: Number | None = same(
         PORTS, "piston_edge_below_deck_at_tdc_mm", example=None
+    )
+    thinner_base_gasket_by_mm: Number | None = same(
+        PORTS, "thinner_base_gasket_by_mm", example=None
+    )
+    exhaust_duration_wanted_deg: Number | None = same(
+        PORTS, "exhaust_duration_wanted_deg", example=None
+    )
+    transfer_duration_wanted_deg: Number | None = same(
+        PORTS, "transfer_duration_wanted_deg", example=None
     )
 
 

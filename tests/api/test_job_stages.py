@@ -77,7 +77,7 @@ def asked(request: dict[str, Any]) -> dict[str, Any]:
 
 def parts(card: dict[str, Any]) -> set[str]:
     """Return the parts that are worked out."""
-    return set(card["result"]) - {"measure_next"}
+    return set(card["result"]) - {"measure_next", "not_worked_out"}
 
 
 def put(request: dict[str, Any], dotted: str, value: Any) -> None:

@@ -14,7 +14,8 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite, asked
 from ringland_service.core.fields import SectionField
 from ringland_service.engine.answer import Refused
-from ringland_service.engine.composite import CompositeAnswer, answer_composite, least_ways
+from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.opening import least_ways
 from ringland_service.engine.question import Path
 
 found = BY_NAME["job-card"]

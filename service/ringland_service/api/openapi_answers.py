@@ -126,6 +126,10 @@ def _shared() -> Components:
             },
             description="what would open a part of the answer (any one way), or settle a verdict",
         ),
+        "NotWorkedOut": _object(
+            {"part": text, "words": text, "why": text},
+            description="a part that is not worked out for this engine, and why",
+        ),
         "Taken": _object(
             {"field": text, "from": text},
             description="where a part's field came from, where the names differ",
@@ -229,6 +233,7 @@ def _results(calculation: Declared, components: Components) -> dict[str, Any]:
             step.part: ref(result_component(step.calculation, components))
             for step in calculation.steps
         }
+        parts["not_worked_out"] = {"type": "array", "items": ref("NotWorkedOut")}
         parts["measure_next"] = {"type": "array", "items": ref("MeasureNext")}
         return {"type": "object", "required": ["measure_next"], "properties": parts}
     assert isinstance(calculation, Calculation)  # noqa: S101 - the other kind of Declared

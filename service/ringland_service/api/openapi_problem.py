@@ -26,6 +26,12 @@ def faults_schema() -> dict[str, Any]:
                 "type": "string",
                 "description": "pointer of the earlier entry that carries this entry's allowed",
             },
+            "pointers": {
+                "type": "array",
+                "items": text,
+                "description": "all fields that a contradiction lies between, that of pointer"
+                " first",
+            },
         },
     }
     return {

@@ -117,6 +117,8 @@ def _answer_group(
     calculation: Calculation, rows: Rows, group: list[int], found: ColumnAnswer
 ) -> None:
     question = question_of(rows, calculation, group)
+    if any(present(question.inputs, agreement.of) for agreement in calculation.agreements):
+        raise NeedsRows
     bad = _broken(calculation.rules, question.inputs, group, found)
     if bad:
         group = [row for row in group if row not in bad]

@@ -17,6 +17,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
+from ringland_service.engine.agreeing import insist_agree
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import (
@@ -48,6 +49,7 @@ def answer(calculation: Calculation, question: Question) -> Answer:
     if inputs is not question.inputs:
         question = dataclasses.replace(question, inputs=inputs)
     insist_on(calculation.rules, inputs)
+    insist_agree(calculation, question)
     try:
         with np.errstate(**LOUD):
             return _answer(calculation, question)
@@ -183,8 +185,9 @@ def present(inputs: Any, names: Sequence[str]) -> bool:
 
 
 def contradiction(rule: Rule) -> Contradiction:
-    """Return the error of a broken rule."""
-    return Contradiction(rule.fields[0], rule.message, rule.right)
+    """Return the error of a broken rule; it names every field that the rule lies between."""
+    first, *others = dict.fromkeys(rule.fields)
+    return Contradiction(first, rule.message, rule.right, tuple(others))
 
 
 def insist_on(rules: Sequence[Rule], inputs: Any) -> None:

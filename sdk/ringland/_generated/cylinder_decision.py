@@ -11,7 +11,7 @@ from ringland._answers import Answer
 from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked, RatioLimitAsked
-from ringland._generated._parts import MeasureNext
+from ringland._generated._parts import MeasureNext, NotWorkedOut
 from ringland._generated._words import Defaults, Rule, Units
 from ringland._generated.bore_order import BoreOrderResult
 from ringland._generated.bore_survey import BoreSurveyResult
@@ -83,6 +83,27 @@ class CylinderDecisionPiston(TypedDict):
     piston: QuantityLike
 
 
+class CylinderDecisionSuspect(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    suspect : str
+        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
+        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
+        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
+        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
+        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
+        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
+        crankcase not tight, or its reed leaking)
+    score : float
+        score of the diagnosis
+    """
+
+    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    score: float
+
+
 class CylinderDecisionLimits(TypedDict, total=False):
     """Limits of your own, by check: cylinder-decision.
 
@@ -137,7 +158,7 @@ class CylinderDecisionLimits(TypedDict, total=False):
     class_limit : LimitAsked
         displacement within its class
     class_limit_after : LimitAsked
-        displacement after machining within its class
+        displacement after machining within its class, at the largest finish bore
     gasket_clearance_per_side : LimitAsked
         gasket clear of the new bore on each side
     compression_ratio_after : RatioLimitAsked
@@ -206,9 +227,9 @@ class HoneAndReringResult:
 
     Attributes
     ----------
-    hone_removal_used : Quantity
+    hone_removal_used : Quantity | None
         what the hone takes off, on the diameter
-    bore_after_hone : Quantity
+    bore_after_hone : Quantity | None
         largest bore after the hone
     worn_zone_growth : Quantity | None
         what the worn zone adds to the gap of a new ring, after the hone
@@ -222,8 +243,8 @@ class HoneAndReringResult:
         depth of the deepest score, radial
     """
 
-    hone_removal_used: Quantity
-    bore_after_hone: Quantity
+    hone_removal_used: Quantity | None = None
+    bore_after_hone: Quantity | None = None
     worn_zone_growth: Quantity | None = None
     worn_zone_gap_low: Quantity | None = None
     worn_zone_gap_high: Quantity | None = None
@@ -237,29 +258,29 @@ class PistonSelectionResult:
 
     Attributes
     ----------
-    marks : tuple[str | float, ...]
+    marks : tuple[str | float, ...] | None
         pistons offered, in the order given
-    clearance_mins : Readings
+    clearance_mins : Readings | None
         clearance of each piston in the smallest bore of the skirt travel, diametral
-    clearance_maxs : Readings
+    clearance_maxs : Readings | None
         clearance of each piston in the largest bore of the skirt travel, diametral
-    outcomes : tuple[str | float, ...]
+    outcomes : tuple[str | float, ...] | None
         how each piston fits, by the figures alone
-    best : str
+    best : str | None
         the piston that sits most central in the new fit
-    best_piston : Quantity
+    best_piston : Quantity | None
         size of that piston
-    best_fits : bool
+    best_fits : bool | None
         whether it lies within the new fit, by the figures alone
     """
 
-    marks: tuple[str | float, ...]
-    clearance_mins: Readings
-    clearance_maxs: Readings
-    outcomes: tuple[str | float, ...]
-    best: str
-    best_piston: Quantity
-    best_fits: bool
+    marks: tuple[str | float, ...] | None = None
+    clearance_mins: Readings | None = None
+    clearance_maxs: Readings | None = None
+    outcomes: tuple[str | float, ...] | None = None
+    best: str | None = None
+    best_piston: Quantity | None = None
+    best_fits: bool | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -303,6 +324,11 @@ class CylinderWaysResult:
         what to do with the cylinder
     reason : str
         why, in one line
+    fault_shown : Literal['shown', 'not_shown', 'contradicted'] | None
+        whether the fault that is mended is shown to be the cause of the complaint; absent where the
+        cylinder is left alone, or may be
+    would_show : str | None
+        what would show it, where it is not shown
     ways : tuple[CylinderWaysResultWay, ...]
         every way in order, whether it stands, and why
     must_not : tuple[str | float, ...]
@@ -324,6 +350,8 @@ class CylinderWaysResult:
         "find_out",
     ]
     reason: str
+    fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
+    would_show: str | None = None
     ways: tuple[CylinderWaysResultWay, ...]
     must_not: tuple[str | float, ...]
     work: Literal["light_hone", "bore_and_hone", "sleeve", "replate"] | None = None
@@ -349,6 +377,7 @@ class CylinderDecisionResult:
     hone_and_rering : HoneAndReringResult | None
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
+    not_worked_out : tuple[NotWorkedOut, ...] | None
     measure_next : tuple[MeasureNext, ...]
     """
 
@@ -366,6 +395,7 @@ class CylinderDecisionResult:
     hone_and_rering: HoneAndReringResult | None = None
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
+    not_worked_out: tuple[NotWorkedOut, ...] | None = None
     measure_next: tuple[MeasureNext, ...]
 
 
@@ -386,11 +416,17 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "class_limit": "quantity",
         "chamber": "quantity",
         "gasket_bore": "quantity",
+        "gasket_area": "quantity",
         "gasket_thickness": "quantity",
         "deck": "quantity",
         "dome": "quantity",
         "dish": "quantity",
         "crevice": "quantity",
+        "new_dome": "quantity",
+        "new_dish": "quantity",
+        "new_deck": "quantity",
+        "new_gasket_bore": "quantity",
+        "new_gasket_thickness": "quantity",
         "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
         "bore_max": "quantity",
         "bore_min": "quantity",
@@ -422,6 +458,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "old_gap_pin_axis": "quantity",
         "old_gap_thrust_axis": "quantity",
         "gap_when_new": "quantity",
+        "bore_rise": "quantity",
+        "ring_rise": "quantity",
+        "ring_alpha": "quantity",
         "worn_pin_axis": "quantity",
         "worn_thrust_axis": "quantity",
         "rering_gap": "quantity",
@@ -445,6 +484,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "returned_readings": "readings",
         "returned_out_of_round": "quantity",
         "returned_taper": "quantity",
+        "size_uncertainty": "quantity",
+        "leak": "quantity",
+        "excess_gain": "quantity",
         "limits": {
             "bore_max": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
@@ -504,14 +546,21 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         class_limit: QuantityLike | None = None,
         chamber: QuantityLike | None = None,
         gasket_bore: QuantityLike | None = None,
+        gasket_area: QuantityLike | None = None,
         gasket_thickness: QuantityLike | None = None,
         deck: QuantityLike | None = None,
         dome: QuantityLike | None = None,
         dish: QuantityLike | None = None,
         crevice: QuantityLike | None = None,
+        new_dome: QuantityLike | None = None,
+        new_dish: QuantityLike | None = None,
+        new_deck: QuantityLike | None = None,
+        new_gasket_bore: QuantityLike | None = None,
+        new_gasket_thickness: QuantityLike | None = None,
         survey: CylinderDecisionSurvey | None = None,
         bore_max: QuantityLike | None = None,
         bore_min: QuantityLike | None = None,
+        bore_use: Literal["used", "rering", "fresh"] | None = None,
         unworn_bore: QuantityLike | None = None,
         skirt_from: QuantityLike | None = None,
         skirt_to: QuantityLike | None = None,
@@ -578,6 +627,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         old_gap_pin_axis: QuantityLike | None = None,
         old_gap_thrust_axis: QuantityLike | None = None,
         gap_when_new: QuantityLike | None = None,
+        bore_rise: QuantityLike | None = None,
+        ring_rise: QuantityLike | None = None,
+        ring_alpha: QuantityLike | None = None,
         worn_pin_axis: QuantityLike | None = None,
         worn_thrust_axis: QuantityLike | None = None,
         rering_gap: QuantityLike | None = None,
@@ -604,6 +656,54 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         returned_readings: ReadingsLike | None = None,
         returned_out_of_round: QuantityLike | None = None,
         returned_taper: QuantityLike | None = None,
+        size_uncertainty: QuantityLike | None = None,
+        leak: QuantityLike | None = None,
+        leak_gradeable: Literal[
+            "yes",
+            "not_at_firing_tdc",
+            "upper_bound",
+            "decompressor_active",
+            "restrictor_not_known",
+            "restrictor_outside",
+            "supply_outside",
+        ]
+        | None = None,
+        leak_grade: Literal["tear_down", "worn", "serviceable", "good", "not_gradeable"]
+        | None = None,
+        heard_at: Literal[
+            "oil_filler_or_breather",
+            "exhaust",
+            "intake",
+            "radiator",
+            "neighbour_plug_hole",
+            "head_joint",
+            "nowhere",
+        ]
+        | None = None,
+        decompressor_state: Literal[
+            "none", "automatic_held_off", "automatic_active", "manual_not_used", "unknown"
+        ]
+        | None = None,
+        excess_gain: QuantityLike | None = None,
+        level_ratio: float | None = None,
+        oil_use_grade: Literal["find_out", "worn", "usual"] | None = None,
+        diagnosis_headline: Literal[
+            "test_not_valid",
+            "nothing_wrong_shown",
+            "no_strong_suspect",
+            "hold_decompressor_off_first",
+            "measure_lash_first",
+            "not_settled",
+            "leads",
+            "nothing_tested",
+            "ranking_only",
+            "nothing_weighed",
+        ]
+        | None = None,
+        suspects: Sequence[CylinderDecisionSuspect] | None = None,
+        next_test: str | None = None,
+        least_score: float | None = None,
+        least_lead: float | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -630,9 +730,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         class_limit : QuantityLike, optional
             largest displacement that the class or licence allows
         chamber : QuantityLike, optional
-            combustion chamber in the head; it is kept as it is
+            combustion chamber in the head before; kept but for what head work is told
         gasket_bore : QuantityLike, optional
             bore of the head gasket; without a gasket, of the joint
+        gasket_area : QuantityLike, optional
+            opening of a head gasket that is not round; wins over its bore
         gasket_thickness : QuantityLike, optional
             compressed head gasket; 0 without one
         deck : QuantityLike, optional
@@ -643,12 +745,26 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             dish and valve pockets of the old piston, never negative
         crevice : QuantityLike, optional
             crevice above the top ring; kept
+        new_dome : QuantityLike, optional
+            dome of the new piston; like the old one's where not given
+        new_dish : QuantityLike, optional
+            dish and valve pockets of the new piston; like the old one's where not given
+        new_deck : QuantityLike, optional
+            crown edge of the new piston below (+) or proud of (−) the deck; like the old one's
+            where not given
+        new_gasket_bore : QuantityLike, optional
+            bore of the new head gasket; kept where not given
+        new_gasket_thickness : QuantityLike, optional
+            compressed new head gasket; kept where not given
         survey : CylinderDecisionSurvey, optional
             bore survey, in place of largest and smallest bore
         bore_max : QuantityLike, optional
             largest bore in the skirt travel
         bore_min : QuantityLike, optional
             smallest bore in the skirt travel
+        bore_use : str, optional
+            what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore,
+            to be honed and given new rings; fresh: a freshly bored and honed one)
         unworn_bore : QuantityLike, optional
             that bore where no ring runs
         skirt_from : QuantityLike, optional
@@ -750,6 +866,12 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             bore across the pin at that depth
         gap_when_new : QuantityLike, optional
             the used ring's gap when new
+        bore_rise : QuantityLike, optional
+            bore above 20 °C when running
+        ring_rise : QuantityLike, optional
+            ring above 20 °C when running
+        ring_alpha : QuantityLike, optional
+            expansion of the ring
         worn_pin_axis : QuantityLike, optional
             worn zone where the new top ring will run, along the pin, after honing
         worn_thrust_axis : QuantityLike, optional
@@ -806,11 +928,63 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             out-of-round of the finished bore, difference of two diameters at one depth
         returned_taper : QuantityLike, optional
             taper of the finished bore, difference of two diameters on one axis
+        size_uncertainty : QuantityLike, optional
+            expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work;
+            instead of one stated with the readings
+        leak : QuantityLike, optional
+            leak-down; counts where it can be graded
+        leak_gradeable : str, optional
+            whether the common steps grade that leak-down (yes: the common steps hold for this
+            tester; not_at_firing_tdc: the piston is not at firing top dead centre; upper_bound: a
+            decompressor lets air out as well: the figure is an upper bound, and 10 % or less proves
+            the cylinder tight; decompressor_active: a decompressor lets the air out;
+            restrictor_not_known: the restrictor is not known; restrictor_outside: a restrictor
+            outside 0.9 to 1.1 mm: other steps hold there; supply_outside: a supply outside 550 to
+            700 kPa: other steps hold there)
+        leak_grade : str, optional
+            leak-down graded already, on the tester maker's own scale say; goes before the per cent
+            (tear_down: tear down; worn: worn; serviceable: serviceable; good: good; not_gradeable:
+            not gradeable by the common steps)
+        heard_at : str, optional
+            where the air is heard, the loudest place (oil_filler_or_breather: oil filler, dipstick
+            hole or breather; exhaust: exhaust outlet; intake: carburettor or intake; radiator:
+            bubbles in radiator or header tank; neighbour_plug_hole: plug hole of the neighbour;
+            head_joint: foam at head joint, plug, adaptor or stud; nowhere: somebody listened and
+            heard nothing)
+        decompressor_state : str, optional
+            decompressor during the test (none: no decompressor; automatic_held_off: automatic one
+            held off during the test; automatic_active: automatic one at work during the test;
+            manual_not_used: manual one not used during the test; unknown: not known)
+        excess_gain : QuantityLike, optional
+            gain of the wet test beyond the oil's own volume
+        level_ratio : float, optional
+            compression reading over the expected one
+        oil_use_grade : str, optional
+            oil use (find_out: find out; worn: worn; usual: usual)
+        diagnosis_headline : str, optional
+            what the ranking of the diagnosis amounts to (test_not_valid: test not valid: repeat;
+            nothing_wrong_shown: nothing wrong shown by these tests; no_strong_suspect: no strong
+            suspect from these tests; hold_decompressor_off_first: not settled: hold the
+            decompressor off and repeat first; measure_lash_first: not settled: measure the lash
+            first; not_settled: not settled; leads: a suspect leads; nothing_tested: nothing tested
+            or seen yet: the complaint says where to begin; ranking_only: ranking only: common
+            practice is off, and no figure says when a lead is one; nothing_weighed: nothing
+            weighed: common practice is off, and the request weighs none of this)
+        suspects : Sequence[CylinderDecisionSuspect], optional
+            suspects as the diagnosis ranks them
+        next_test : str, optional
+            what the diagnosis would test next
+        least_score : float, optional
+            score from which a suspect is a strong one; absent, 2
+        least_lead : float, optional
+            lead from which the first suspect is settled; absent, 1.1
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CylinderDecisionLimits, optional
@@ -833,14 +1007,21 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "class_limit": class_limit,
             "chamber": chamber,
             "gasket_bore": gasket_bore,
+            "gasket_area": gasket_area,
             "gasket_thickness": gasket_thickness,
             "deck": deck,
             "dome": dome,
             "dish": dish,
             "crevice": crevice,
+            "new_dome": new_dome,
+            "new_dish": new_dish,
+            "new_deck": new_deck,
+            "new_gasket_bore": new_gasket_bore,
+            "new_gasket_thickness": new_gasket_thickness,
             "survey": survey,
             "bore_max": bore_max,
             "bore_min": bore_min,
+            "bore_use": bore_use,
             "unworn_bore": unworn_bore,
             "skirt_from": skirt_from,
             "skirt_to": skirt_to,
@@ -882,6 +1063,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "old_gap_pin_axis": old_gap_pin_axis,
             "old_gap_thrust_axis": old_gap_thrust_axis,
             "gap_when_new": gap_when_new,
+            "bore_rise": bore_rise,
+            "ring_rise": ring_rise,
+            "ring_alpha": ring_alpha,
             "worn_pin_axis": worn_pin_axis,
             "worn_thrust_axis": worn_thrust_axis,
             "rering_gap": rering_gap,
@@ -908,6 +1092,20 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "returned_readings": returned_readings,
             "returned_out_of_round": returned_out_of_round,
             "returned_taper": returned_taper,
+            "size_uncertainty": size_uncertainty,
+            "leak": leak,
+            "leak_gradeable": leak_gradeable,
+            "leak_grade": leak_grade,
+            "heard_at": heard_at,
+            "decompressor_state": decompressor_state,
+            "excess_gain": excess_gain,
+            "level_ratio": level_ratio,
+            "oil_use_grade": oil_use_grade,
+            "diagnosis_headline": diagnosis_headline,
+            "suspects": suspects,
+            "next_test": next_test,
+            "least_score": least_score,
+            "least_lead": least_lead,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

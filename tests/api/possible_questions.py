@@ -221,6 +221,9 @@ def job_card(draw: Draw) -> Values:
     moved = of_engine | of_place | sizes | ports_of
     bore = engine["bore_mm"]
     engine |= {name: test[name] for name in test if name in moved - of_place}
+    if "readings_kpa" in test:
+        # One reading a cylinder: of fewer cylinders they would be of another engine.
+        engine["cylinders"] = len(test["readings_kpa"])
     fit = piston_fit(draw, bore)
     warm = {"bore_temperature_c": fit.pop("bore_temperature_c", 20.0)}
     engine |= {"bore_kind": fit.pop("bore_kind"), "cycle": fit.pop("cycle")}

@@ -18,8 +18,9 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.measuring import Instrument
 from ringland_service.core.uncertainty import Influence, Move, propagate
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import Rows, answer_rows
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Measuring, Path, Question, Stated
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 SIX_DIGITS = 5e-6

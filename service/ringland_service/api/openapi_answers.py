@@ -2,15 +2,11 @@
 
 from typing import Any
 
-from ringland_service.api.openapi_batch import (
-    NUMBER_OR_NULL,
-    NUMBERS_OR_NULL,
-    batch_answer,
-    column,
-)
-from ringland_service.api.openapi_batch import object_of as _object
+from ringland_service.api.openapi_batch import batch_components
 from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.api.openapi_problem import problem_component
+from ringland_service.api.openapi_shapes import NUMBER_OR_NULL, NUMBERS_OR_NULL, column
+from ringland_service.api.openapi_shapes import object_of as _object
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
     Calculation,
@@ -139,7 +135,7 @@ def _shared() -> Components:
             description="where a part's field came from, where the names differ",
         ),
         "Column": column(),
-        "BatchAnswer": batch_answer(),
+        **batch_components(),
         "Problem": problem_component(),
     }
 

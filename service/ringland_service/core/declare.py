@@ -4,7 +4,7 @@ The words of its records come from ``records.py`` and are had from here as well.
 """
 
 import dataclasses
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from typing import Any
 
 from ringland_service.core.holding import Agreement, Check, Notice, Rule, Want, Way
@@ -149,6 +149,9 @@ class Calculation(Declared):
         uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
+    left_out : callable or None
+        Takes the inputs; returns the paths of readings that no result rests on, such as pieces
+        that a choice left lying. Their uncertainty is not worked through: it moves nothing.
     """
 
     outputs: type
@@ -159,6 +162,7 @@ class Calculation(Declared):
     figures: tuple[Figure, ...] = ()
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
+    left_out: Callable[[Any], Collection[tuple[str | int, ...]]] | None = None
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)

@@ -94,7 +94,8 @@ def doubt(
         return {}, {}
     moved = on_inputs(influences)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
-    u = single | propagate(calculation.compute, inputs, influences, outputs)
+    working = _working(calculation, inputs, influences)
+    u = single | propagate(calculation.compute, inputs, working, outputs)
     for name, value in u.items():
         if not np.all(np.isfinite(value)):
             raise OutOfBounds(
@@ -115,6 +116,20 @@ def _one_for_one(
         if each:
             found[name] = math.hypot(*each)
     return found
+
+
+def _working(
+    calculation: Calculation, inputs: Any, influences: Sequence[Influence]
+) -> Sequence[Influence]:
+    """Return the influences less the readings that no result rests on."""
+    gone = calculation.left_out(inputs) if calculation.left_out is not None else ()
+    if not gone:
+        return influences
+    working = [
+        dataclasses.replace(one, moves=tuple(m for m in one.moves if m.path not in gone))
+        for one in influences
+    ]
+    return [one for one in working if one.moves]
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:

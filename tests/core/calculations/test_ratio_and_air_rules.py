@@ -7,8 +7,9 @@ import pytest
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Refused
-from ringland_service.engine.columns import Rows, answer_rows
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Question
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 

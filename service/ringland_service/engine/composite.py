@@ -147,7 +147,7 @@ class _Card:
         keys |= dict.fromkeys(step.without(known), None)
         taken = {n: None if key is None else self.known[key] for n, key in keys.items()}
         taken |= {name: Known(value, (name,)) for name, value in step.fixed.items()}
-        needs = missing(step, taken, self.where, step.needs(known))
+        needs = missing(step, taken, self.where, step.needs(known), self.open)
         if needs:
             ways = least_ways([need for need in needs if need])
             self.open[step.part] = [Open(step.part, step.purpose, ways)] if ways else []

@@ -44,18 +44,34 @@ def missing(
     taken: Mapping[str, Known | None],
     where: Mapping[str, Path],
     besides: Sequence[tuple[Way, ...]],
+    opened: Mapping[str, Sequence[Open]],
 ) -> list[list[frozenset[Path]]]:
     """Return what the part still waits for: per need, the sets of fields of which one will do."""
     calculation = step.calculation
     optional = defaults(calculation.inputs)
     needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
     needs += [*calculation.one_of, *besides]
-    found = []
+    found, through = [], []
     for ways in needs:
         lacking = [[name for name in way if taken[name] is None] for way in ways]
         if all(lacking):
             found.append([s for names in lacking for s in _field_sets(step, names, where)])
-    return found
+            through.append([s for names in lacking for s in _through_parts(step, names, opened)])
+    if not any(found):
+        return found
+    # A need that no field fills is filled through the part that gives it, where that is open too.
+    whole = [direct or by_part for direct, by_part in zip(found, through, strict=True)]
+    return whole if all(whole) else [[] for _ in whole]
+
+
+def _through_parts(
+    step: Step, names: Sequence[str], opened: Mapping[str, Sequence[Open]]
+) -> list[frozenset[Path]]:
+    """Return the sets of fields that would open a part which gives the one name lacking."""
+    if len(names) != 1:
+        return []
+    parts = [source.split(".")[0] for source in sources_of(step, names[0]) if "." in source]
+    return [frozenset(way) for p in parts for one in opened.get(p, ()) for way in one.ways]
 
 
 def _field_sets(

@@ -13,7 +13,24 @@ from ringland_service.engine.question import Path, field_at
 
 COMPOSITES = [c for c in CALCULATIONS if isinstance(c, Composite)]
 # What a part is not to be told, and why.
+DERIVED = "read out of the job by the step itself: see tests/api/test_works_together.py"
+ON_THE_JOB = "follows from the head's own parts of the job"
 EXCEPTIONS = {
+    ("overbore_ratio", "clearance_cc"): DERIVED,
+    **{
+        ("port_timing_after", name): DERIVED
+        for name in (
+            "exhaust_port_top_below_deck_mm",
+            "transfer_port_top_below_deck_mm",
+            "piston_edge_below_deck_at_tdc_mm",
+            "thinner_base_gasket_by_mm",
+        )
+    },
+    ("overbore_ratio", "skim_loss_cc"): ON_THE_JOB,
+    (
+        "cranking_pressure_after_at_sea_level",
+        "weather_report_kpa_abs",
+    ): "worked out for sea level on purpose",
     ("cranking_pressure_after_at_sea_level", "altitude_m"): "worked out for sea level on purpose",
     (
         "cranking_pressure_after_at_sea_level",

@@ -21,7 +21,8 @@ from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.usual import Figure, Usual
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.columns import answer_rows
-from ringland_service.engine.composite import CompositeAnswer, answer_composite, paths
+from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.known import paths
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.single import answer
 from ringland_service.engine.standing_in import CODE, may_be_absent, public_place

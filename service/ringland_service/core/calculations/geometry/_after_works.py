@@ -19,10 +19,14 @@ SOURCES = {
     "new_bore_mm": (*NEW_BORE, "bore_mm"),
     "clearance_cc": ("whole_clearance_cc",),
     "crevice_cc": ("crevice_cc", "compression_ratio.crevice_counted_cc"),
-    "base_gasket_thinner_by_mm": ("thinner_base_gasket_by_mm", "squish.thinner_by_mm"),
+    "base_gasket_thinner_by_mm": (
+        "thinner_base_gasket_by_mm",
+        "squish.thinner_by_mm",
+        "base_gasket_thinner_by_mm",
+    ),
     "deck_cut_mm": ("deck_cut_mm",),
-    "skim_loss_cc": ("skim_to_do_cc",),
-    "sink_gain_cc": ("valve_sink.chamber_gain_cc",),
+    "skim_loss_cc": ("skim_to_do_cc", "skim_loss_cc"),
+    "sink_gain_cc": ("valve_sink.chamber_gain_cc", "sink_gain_cc"),
 }
 # Works other than a new bore that change the volume.
 GIVEN = (

@@ -7,9 +7,10 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.api.flat_table import cell
+from ringland_service.api.flat_table import cell, column_cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
+from ringland_service.api.shapes import members as shown_members
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Quantified, ResultField, UnitGiven
@@ -147,10 +148,10 @@ def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def table(found: dict[str, Any]) -> str:
+def table(calculation: Calculation, found: dict[str, Any]) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
     columns = [("row", [str(i + 1) for i in range(found["rows"])])]
-    columns += list(_result_columns(found))
+    columns += list(_result_columns(calculation, found))
     columns += list(_verdict_columns(found))
     columns.append(("problem", _problem_column(found)))
     text = io.StringIO()
@@ -164,9 +165,12 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
     return f"{name} [{shown['unit']}]" if "unit" in shown else name
 
 
-def _result_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
+def _result_columns(
+    calculation: Calculation, found: dict[str, Any]
+) -> Iterator[tuple[str, list[Any]]]:
+    known = shown_members(calculation.outputs)
     for name, shown in found["results"].items():
-        yield _headed(name, shown), [cell(v) for v in shown["values"]]
+        yield _headed(name, shown), [column_cell(known[name], v) for v in shown["values"]]
         if "units" in shown:
             yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:

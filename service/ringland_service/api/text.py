@@ -3,12 +3,11 @@
 import textwrap
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
-from functools import cache
 from typing import Any
 
+from ringland_service.api.shapes import Member, Shape, given
 from ringland_service.api.text_table import table
-from ringland_service.core.declare import Calculation, declared
-from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.declare import Calculation
 from ringland_service.core.verdicts import WORDS
 
 STANDING_WORDS = {
@@ -31,34 +30,64 @@ def plain(value: float, digits: int | None = None) -> str:
     return "0" if text == "-0" else text
 
 
-def shown(value: Any, digits: int | None = None) -> str:
-    """Return a JSON value of an answer as text; ``digits`` are the decimals of a bare number."""
-    if isinstance(value, Mapping):
-        return _quantity(value)
+def shown(member: Member, value: Any) -> str:
+    """Return the JSON value of a declared field as text."""
+    shape = member.shape
+    if shape is Shape.QUANTITY:
+        return quantity(value)
+    if shape is Shape.QUANTITIES:
+        numbers = ("–" if v is None else plain(v, value["digits"]) for v in value["values"])
+        return f"{', '.join(numbers)} {value['unit']}"
+    if shape is Shape.SECTION:
+        return _members(member, value)
+    if shape is Shape.RECORDS:
+        rows = (f"({i}) {_members(member, row)}" for i, row in enumerate(value, 1))
+        return "; ".join(rows) or NOTHING
+    if shape is Shape.LIST:
+        return _list(value, member.digits)
+    return bare(value, member.digits)
+
+
+NOTHING = "none"
+
+
+def _members(member: Member, values: Mapping[str, Any]) -> str:
+    return "; ".join(f"{words_of(m.name)} {shown(m, v)}" for m, v in member.given(values))
+
+
+def _list(values: Sequence[Any], digits: int | None) -> str:
+    between = "; " if any("," in str(item) for item in values) else ", "
+    return between.join(bare(item, digits) for item in values) or NOTHING
+
+
+def bare(value: Any, digits: int | None = None) -> str:
+    """Return a number, a yes or no, or a text; ``digits`` are the decimals of a number."""
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
         return plain(value, 4 if digits is None else digits)
-    if isinstance(value, list) and not value:
-        return "none"
-    if isinstance(value, list) and isinstance(value[0], Mapping):
-        return "; ".join(f"({i + 1}) {shown(row)}" for i, row in enumerate(value))
-    if isinstance(value, list):
-        between = "; " if any("," in str(item) for item in value) else ", "
-        return between.join(shown(item, digits) for item in value)
-    return str(value).replace("_", " ") if isinstance(value, str) else str(value)
+    return value.replace("_", " ") if isinstance(value, str) else str(value)
 
 
-def _quantity(value: Mapping[str, Any]) -> str:
-    if "values" in value:
-        numbers = ("–" if v is None else plain(v, value["digits"]) for v in value["values"])
-        return f"{', '.join(numbers)} {value['unit']}"
-    if "value" not in value:
-        return "; ".join(f"{name.replace('_', ' ')} {shown(v)}" for name, v in value.items())
+def quantity(value: Mapping[str, Any]) -> str:
+    """Return a quantity with its uncertainty, where there is one, and its unit."""
     doubt = ""
     if value.get("uncertainty") is not None:
         doubt = f" ± {plain(value['uncertainty'], _doubt_digits(value))}"
     return f"{plain(value['value'], value.get('digits'))}{doubt} {value['unit']}"
+
+
+def quantity_or_number(value: Any) -> tuple[Any, str]:
+    """Return number and unit of a value, limit or margin of a verdict; None where there is none.
+
+    A verdict has quantities, or bare numbers where what it judges has no unit.
+    """
+    return (value["value"], value["unit"]) if isinstance(value, Mapping) else (value, "")
+
+
+def judged_number(value: Any) -> str:
+    """Return a value, limit or margin of a verdict as text."""
+    return quantity(value) if isinstance(value, Mapping) else bare(value)
 
 
 def _doubt_digits(value: Mapping[str, Any]) -> int:
@@ -104,8 +133,10 @@ def limit_sides(limit: Mapping[str, Any]) -> str:
     """Return what a limit allows, in words."""
     low, high = limit["low"], limit["high"]
     if low is not None and high is not None:
-        return f"{shown(low)} to {shown(high)}"
-    return f"at least {shown(low)}" if high is None else f"at most {shown(high)}"
+        return f"{judged_number(low)} to {judged_number(high)}"
+    if high is None:
+        return f"at least {judged_number(low)}"
+    return f"at most {judged_number(high)}"
 
 
 def limit_text(limit: Mapping[str, Any]) -> str:
@@ -122,17 +153,29 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
-    return "; ".join(parts)
+    return "; ".join(parts + [f"{label}: {said}" for label, said in reasons(verdict)])
+
+
+def reasons(verdict: Mapping[str, Any]) -> list[tuple[str, str]]:
+    """Return why a verdict is as it is and what it needs, each with its label, where it says so."""
+    told = [(words_of(name), verdict.get(name)) for name in ("why", "to_judge")]
+    texts = ((label, [said] if isinstance(said, str) else said) for label, said in told if said)
+    return [(label, "; ".join(map(words_of_token, said))) for label, said in texts]
+
+
+def words_of_token(said: str) -> str:
+    """Return a sentence as it is, a token of the wire in words."""
+    return said if " " in said else said.replace("_", " ")
 
 
 def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, doubt = verdict["value"], verdict["uncertainty"]
     if doubt is None:
-        return shown(value)
+        return judged_number(value)
     if isinstance(value, Mapping):
-        return shown({**value, "uncertainty": doubt["value"]})
-    return f"{shown(value)} ± {plain(doubt, 4)}"
+        return quantity({**value, "uncertainty": quantity_or_number(doubt)[0]})
+    return f"{bare(value)} ± {plain(doubt, 4)}"
 
 
 def _probability(value: float) -> str:
@@ -180,50 +223,56 @@ def block(title: str, lines: Sequence[str]) -> list[str]:
     return [title, *lines, ""] if lines else []
 
 
-@cache
-def _digits(calculation: Calculation) -> Mapping[str, int | None]:
-    """Return the suggested decimals of each result, by public name."""
-    fields = declared(calculation.outputs)
-    return {f.public(n): f.digits for n, f in fields.items() if isinstance(f, ResultField)}
-
-
-def results(calculation: Calculation, result: Mapping[str, Any]) -> list[tuple[str, str]]:
+def results(record: type, result: Mapping[str, Any]) -> list[tuple[str, str]]:
     """Return results as rows of label and text."""
-    digits = _digits(calculation)
-    return [(words_of(name), shown(value, digits[name])) for name, value in result.items()]
+    return [
+        (words_of(member.name), shown(member, value)) for member, value in given(record, result)
+    ]
 
 
 def result_lines(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
     """Return results as lines: aligned rows, then long lists of texts, then tables of records."""
-    tables = {name: value for name, value in result.items() if _is_table(value)}
-    lists = {name: value for name, value in result.items() if _is_long_list(value)}
-    rest = {name: v for name, v in result.items() if name not in tables and name not in lists}
-    lines = aligned(results(calculation, rest))
-    for name, texts in lists.items():
-        lines += ["", f"  {words_of(name).upper()}", *bullets(texts)]
-    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
-    for name, rows in tables.items():
-        record = getattr(fields[name], "record", None)
-        known = {f.public(n): f for n, f in declared(record).items()} if record else {}
-        cells = [{words_of(n): cell(v, known.get(n)) for n, v in row.items()} for row in rows]
-        lines += ["", f"  {words_of(name).upper()}", *table(cells, WIDTH)]
+    found = list(given(calculation.outputs, result))
+    tables = [(member, value) for member, value in found if is_table(member, value)]
+    lists = [(member, value) for member, value in found if is_long_list(member, value, WIDTH)]
+    apart = {member.name for member, _ in (*tables, *lists)}
+    rest = {name: value for name, value in result.items() if name not in apart}
+    lines = aligned(results(calculation.outputs, rest))
+    for member, texts in lists:
+        lines += ["", f"  {words_of(member.name).upper()}", *bullets(texts)]
+    for member, rows in tables:
+        cells = [{words_of(m.name): cell(m, v) for m, v in member.given(row)} for row in rows]
+        lines += ["", f"  {words_of(member.name).upper()}", *table(cells, WIDTH)]
     return lines
 
 
-def _is_long_list(value: Any) -> bool:
-    texts = isinstance(value, list) and all(isinstance(one, str) for one in value)
-    return texts and sum(map(len, value)) > WIDTH
+def is_long_list(member: Member, value: Any, width: int) -> bool:
+    """Return whether a value is a list of texts, together longer than ``width``."""
+    return is_texts(member, value) and sum(map(len, value)) > width
 
 
-def _is_table(value: Any) -> bool:
-    return isinstance(value, list) and bool(value) and isinstance(value[0], Mapping)
+def is_texts(member: Member, value: Any) -> bool:
+    """Return whether a value is a list of texts, with any in it."""
+    texts = member.shape is Shape.LIST and all(isinstance(one, str) for one in value)
+    return texts and bool(value)
 
 
-def cell(value: Any, field: Field | None) -> str:
+def is_table(member: Member, value: Any) -> bool:
+    """Return whether a value is a list of records, with any in it."""
+    return member.shape is Shape.RECORDS and bool(value)
+
+
+def cell(member: Member, value: Any) -> str:
     """Return a member of a record as text; a text of one's own stays as it was written."""
-    if isinstance(value, str) and getattr(field, "choices", None) is None:
+    if isinstance(value, str) and member.choices is None:
         return value
-    return shown(value, getattr(field, "digits", None))
+    return shown(member, value)
+
+
+def reading_text(reading: Mapping[str, str]) -> str:
+    """Return a reading to take: what it is, and what measures it."""
+    how = reading["instrument"]
+    return f"{reading['words']} ({how})" if how else reading["words"]
 
 
 def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:

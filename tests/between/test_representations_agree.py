@@ -14,15 +14,18 @@ from xml.etree import ElementTree
 
 import pytest
 from asking import post, strict
+from drawing import Drawn
 from flask.testing import FlaskClient
 from questions import Asked, demo_files, every, examples
 
+from between_tally import Tally
 from page_reader import Reader
 from ringland_service.api import flat_table, forms, shapes, text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
-from ringland_service.core.declare import Calculation
+from ringland_service.core.declare import Calculation, Declared
 from ringland_service.core.verdicts import WORDS
 
+RELATION = "every representation"
 # What a value looks like where it was printed instead of shown.
 OF_PYTHON = re.compile(
     r"\bNone\b|\bNaN\b|\bnan\b|\binf\b|\bInfinity\b|\bTrue\b|\bFalse\b"
@@ -72,7 +75,8 @@ def own_rows(rows: list[dict[str, str]]) -> list[dict[str, str]]:
 
 
 @WITH_FORM
-def test_csv_says_what_the_json_says(client: FlaskClient, asked: Asked) -> None:
+def test_csv_says_what_the_json_says(client: FlaskClient, asked: Asked, tally: Tally) -> None:
+    tally.add(0.0, str(asked))
     answer = post(client, asked.calculation, asked.body)
     sheet = form(client, asked, forms.CSV)
     rows = list(csv.DictReader(io.StringIO(sheet), strict=True))
@@ -104,7 +108,8 @@ def assert_verdicts(rows: list[dict[str, str]], verdicts: list[dict[str, Any]]) 
 
 
 @WITH_FORM
-def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked) -> None:
+def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tally: Tally) -> None:
+    tally.add(0.0, str(asked))
     answer = post(client, asked.calculation, asked.body)
     printed = form(client, asked, forms.TEXT)
     assert not OF_PYTHON.search(printed)
@@ -137,7 +142,8 @@ FURTHER = [asked for asked in every() if asked.calculation in forms.FURTHER]
 
 
 @pytest.mark.parametrize("asked", FURTHER, ids=str)
-def test_pages_and_pictures_are_whole(client: FlaskClient, asked: Asked) -> None:
+def test_pages_and_pictures_are_whole(client: FlaskClient, asked: Asked, tally: Tally) -> None:
+    tally.add(0.0, str(asked))
     (further,) = forms.further(asked.declaration)
     shown = form(client, asked, further.media_type)
     answer = post(client, asked.calculation, asked.body)
@@ -274,3 +280,15 @@ def test_pick_of_a_part_reads_on_into_its_results(client: FlaskClient) -> None:
     for nothing in (part, f"{part}.nothing", f"{pick}.value.more", "measure_next"):
         refused = client.get("/v1/compression-test.txt", query_string={**query, "pick": nothing})
         assert refused.status_code == 422
+
+
+@pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
+def test_random_questions_in_every_form(
+    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+) -> None:
+    for i, body in enumerate(questions(calculation)):
+        asked = Asked(calculation.name, f"drawn {i}", body)
+        test_csv_says_what_the_json_says(client, asked, tally)
+        test_text_tells_verdicts_and_warnings(client, asked, tally)
+        if calculation.name in forms.FURTHER:
+            test_pages_and_pictures_are_whole(client, asked, tally)

@@ -24,8 +24,8 @@ MEMBERS = [
     "basis",
 ]
 VERDICT = {
-    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "without_uncertainty",
-    "probability_within", "margin", "rule", "doubt_fails", "to_settle",
+    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
+    "without_uncertainty", "probability_within", "margin", "rule", "doubt_fails", "to_settle",
 }  # fmt: skip
 
 
@@ -38,7 +38,9 @@ def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Declared
     for verdict in found["verdicts"]:
         assert verdict.keys() == VERDICT
         assert verdict["limit"].keys() == {"low", "high", "standing", "source"}
-        assert verdict["verdict"] in ("pass", "fail", "too_close_to_call")
+        assert verdict["verdict"] in ("pass", "fail", "too_close_to_call", "not_judged")
+        assert (verdict["why"] is None) == (verdict["verdict"] != "not_judged")
+        assert (verdict["to_judge"] is None) == (verdict["why"] is None)
         assert verdict["rule"] in ("simple", "guard_2u", "guard_1645u")
         assert verdict["limit"]["standing"] in (
             "maker", "common_practice", "standard", "computed",

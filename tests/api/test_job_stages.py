@@ -46,6 +46,7 @@ MORE: dict[str, Any] = {
     "place.air_pressure": {"value": 96.0, "unit": "kPa"},
     "place.altitude": {"value": 300, "unit": "m"},
     "cylinder.damage": "none",
+    "cylinder.pistons_stay_in": True,
     "signs.evidence": ["E20"],
     "signs.complaint_kind": "hard_start_weak",
     "leak_down.heard_at": "intake",

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from ringland_service.core.limits import Limit
+from ringland_service.core.unjudged import NOT_JUDGED
 from ringland_service.core.verdicts import (
     CLOSE,
     FAIL,
@@ -75,7 +76,7 @@ def test_decision_cases_as_one_column(rule: str) -> None:
 
 def test_every_rule_and_word_is_spoken() -> None:
     assert GUARDS.keys() == RULES.keys()
-    assert WORDS.keys() == {PASS, FAIL, CLOSE}
+    assert WORDS.keys() == {PASS, FAIL, CLOSE, NOT_JUDGED}
     # ISO 14253-1:2017 (from memory): one-sided 95 % of the normal distribution.
     assert pytest.approx(norm.ppf(0.95), rel=1e-12) == ONE_SIDED_95
 

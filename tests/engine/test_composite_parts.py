@@ -194,7 +194,8 @@ def fill(data: dict[str, Any], record: type, path: Path) -> None:
         assert isinstance(field, SectionField), path
         fill(data.setdefault(public, {}), field.record, tuple(rest))
         return
-    value = example_of(field) or SPARE.get(public)
+    value = example_of(field)
+    value = SPARE.get(public) if value is None else value
     assert value is not None, f"no example for {public}"
     data[public] = value
 

@@ -65,6 +65,7 @@ def test_case(case: Case) -> None:
         assert conforming[name] == pytest.approx(probability, rel=2e-5, abs=1e-9), name
     codes = {warned.code for warned in found.warnings}
     assert set(case.warnings.get("codes", ())) <= codes
+    assert codes.isdisjoint(case.warnings.get("absent", ()))
 
 
 def test_each_calculation_has_its_file() -> None:

@@ -109,6 +109,7 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
         doubts = [None if not u else 2.0 * u for u in rows.u]
         shown[check.name] = {
             "verdict": rows.verdict,
+            "why": rows.why,
             "margin": column(rows.margin, kind, digits, system, difference=True),
             "uncertainty": column(doubts, kind, digits, system, difference=True),
             "probability_within": [
@@ -180,6 +181,8 @@ def _result_columns(
 def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
     for check, shown in found["verdicts"].items():
         yield f"{check} verdict", [cell(v) for v in shown["verdict"]]
+        if any(shown["why"]):
+            yield f"{check} why", [cell(v) for v in shown["why"]]
         yield (
             _headed(f"{check} margin", shown["margin"]),
             [cell(v) for v in shown["margin"]["values"]],

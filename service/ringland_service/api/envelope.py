@@ -6,7 +6,7 @@ from typing import Any
 from marshmallow import fields as ma
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.fields import Choice, Count, Text
+from ringland_service.api.fields import Choice, Count, Flag, Text
 from ringland_service.api.quantity_fields import (
     LARGEST,
     any_number,
@@ -29,6 +29,7 @@ from ringland_service.units import unit
 
 RIGHT_LIMIT = '{"high": {"value": 0.1, "unit": "mm"}, "standing": "maker"}'
 LIMIT_KEYS = frozenset({"low", "high", "standing", "source"})
+WITH_DECOMPRESSOR = "with_decompressor"
 LONGEST_SOURCE = 200
 
 
@@ -47,12 +48,19 @@ def kinds_judged(calculation: Declared) -> dict[str, Kind | None]:
     return {check.name: kind_of(known[check.value]) for check in checks_of(calculation)}
 
 
+def limit_members(check: Check) -> tuple[str, ...]:
+    """Return what a limit of the check may say."""
+    more = (WITH_DECOMPRESSOR,) if check.with_decompressor else ()
+    return ("low", "high", "standing", "source", *more)
+
+
 class LimitsField(ma.Field[dict[str, Limit]]):
     """``{"<check>": {"low": …, "high": …, "standing": "maker", "source": "…"}}``."""
 
-    def __init__(self, kinds: dict[str, Kind | None], **kwargs: Any) -> None:
+    def __init__(self, calculation: Declared, **kwargs: Any) -> None:
         super().__init__(**kwargs)
-        self.kinds = kinds
+        self.kinds = kinds_judged(calculation)
+        self.members = {c.name: frozenset(limit_members(c)) for c in checks_of(calculation)}
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> dict[str, Limit]:
         if not isinstance(value, dict):
@@ -61,12 +69,15 @@ class LimitsField(ma.Field[dict[str, Limit]]):
             if name not in self.kinds:
                 detail = f"no check {show(name)} here"
                 raise fail(Fault("unknown_field", detail, sorted(self.kinds)).under(name))
-        return {n: nested(n, read_limit, self.kinds[n], given) for n, given in value.items()}
+        return {n: nested(n, self._read, n, given) for n, given in value.items()}
+
+    def _read(self, name: str, given: Any) -> Limit:
+        return read_limit(self.kinds[name], given, self.members[name])
 
 
-def read_limit(kind: Kind | None, given: Any) -> Limit:
+def read_limit(kind: Kind | None, given: Any, members: frozenset[str] = LIMIT_KEYS) -> Limit:
     """Return one limit as read."""
-    check_keys(given, LIMIT_KEYS, RIGHT_LIMIT)
+    check_keys(given, members, RIGHT_LIMIT)
     low, high = (
         nested(side, limit_side, kind, given[side]) if side in given else None
         for side in ("low", "high")
@@ -77,11 +88,13 @@ def read_limit(kind: Kind | None, given: Any) -> Limit:
         raise fail(Fault("contradiction", "low is above high", None, 422))
     standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
     source = nested("source", SOURCE.deserialize, given.get("source", ""))
-    return Limit(low, high, standing, source)
+    working = nested(WITH_DECOMPRESSOR, FLAG.deserialize, given.get(WITH_DECOMPRESSOR, False))
+    return Limit(low, high, standing, source, working)
 
 
 STANDING = Choice(tuple(STANDINGS))
 SOURCE = Text(LONGEST_SOURCE)
+FLAG = Flag()
 
 
 def limit_side(kind: Kind | None, given: Any) -> float:
@@ -217,5 +230,5 @@ def envelope_fields(calculation: Declared) -> dict[str, ma.Field[Any]]:
         "measuring": MeasuringField(error_messages=messages()),
     }
     if checks_of(calculation):
-        found["limits"] = LimitsField(kinds_judged(calculation), error_messages=messages())
+        found["limits"] = LimitsField(calculation, error_messages=messages())
     return found

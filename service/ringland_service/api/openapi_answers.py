@@ -15,13 +15,17 @@ from ringland_service.core.declare import (
 from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.limits import STANDINGS
-from ringland_service.core.verdicts import RULES, WORDS
+from ringland_service.core.unjudged import WHY
+from ringland_service.core.verdicts import CLOSE, FAIL, PASS, RULES, WORDS
 
 NUMBER_OR_NULL = {"type": ["number", "null"]}
 
 
-def _object(properties: dict[str, Any], **more: Any) -> dict[str, Any]:
-    return {"type": "object", "required": list(properties), "properties": properties, **more}
+def _object(
+    properties: dict[str, Any], optional: dict[str, Any] | None = None, **more: Any
+) -> dict[str, Any]:
+    every = {**properties, **(optional or {})}
+    return {"type": "object", "required": list(properties), "properties": every, **more}
 
 
 def _nullable(schema: dict[str, Any]) -> dict[str, Any]:
@@ -63,6 +67,12 @@ def _shared() -> Components:
                 "standing": {"type": "string", "enum": list(STANDINGS)},
                 "source": text,
             },
+            optional={
+                "with_decompressor": {
+                    "type": "boolean",
+                    "description": "stated for a reading with the decompressor at work",
+                }
+            },
             description="a limit with its standing",
         ),
         "Verdict": _object(
@@ -77,14 +87,27 @@ def _shared() -> Components:
                 "uncertainty": side,
                 "limit": ref("Limit"),
                 "verdict": {"type": "string", "enum": list(WORDS)},
-                "without_uncertainty": {"type": "string", "enum": list(WORDS)},
+                "why": {
+                    "type": ["string", "null"],
+                    "enum": [*WHY, None],
+                    "description": "why no verdict is due: "
+                    + "; ".join(f"{token}: {words}" for token, words in WHY.items()),
+                },
+                "to_judge": {
+                    "type": ["string", "null"],
+                    "description": "what would make a reading that is not judged one that can be",
+                },
+                "without_uncertainty": {
+                    "type": ["string", "null"],
+                    "enum": [PASS, FAIL, CLOSE, None],
+                },
                 "probability_within": NUMBER_OR_NULL,
                 "margin": value,
                 "rule": {"type": "string", "enum": list(RULES)},
                 "doubt_fails": {"type": ["string", "null"]},
                 "to_settle": _nullable(ref("ToSettle")),
             },
-            description="a verdict: value, limit, three-way word, and how to settle it",
+            description="a verdict: value, limit, word, and how to settle or to judge it",
         ),
         "ToSettle": _object({"needed_uncertainty": side, "advice": text}),
         "Warning": _object({"code": text, "field": text, "message": text}),
@@ -138,6 +161,7 @@ def _batch() -> dict[str, Any]:
     verdicts = _object(
         {
             "verdict": words,
+            "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
             "probability_within": {"type": "array", "items": NUMBER_OR_NULL},

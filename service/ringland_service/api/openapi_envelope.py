@@ -6,10 +6,12 @@ from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.envelope import (
     FIGURE_KINDS,
     LONGEST_SOURCE,
+    WITH_DECOMPRESSOR,
     InstrumentField,
     MeasuringField,
     checks_of,
     kinds_judged,
+    limit_members,
 )
 from ringland_service.api.openapi_fields import (
     Components,
@@ -53,6 +55,7 @@ def envelope_schema(calculation: Declared) -> dict[str, Any]:
 def limits_schema(calculation: Declared) -> dict[str, Any]:
     """Return the schema of the request's own limits, by check."""
     words = {check.name: check.words for check in checks_of(calculation)}
+    members = {check.name: limit_members(check) for check in checks_of(calculation)}
     return {
         "type": "object",
         "description": "limits by check; these win over the common-practice ones",
@@ -67,12 +70,21 @@ def limits_schema(calculation: Declared) -> dict[str, Any]:
                     "high": limit_quantity(kind),
                     "standing": {"type": "string", "enum": list(STANDINGS), "default": "maker"},
                     "source": {"type": "string", "maxLength": LONGEST_SOURCE},
+                    **_working(members[check]),
                 },
                 "anyOf": [{"required": ["low"]}, {"required": ["high"]}],
             }
             for check, kind in kinds_judged(calculation).items()
         },
     }
+
+
+def _working(members: tuple[str, ...]) -> dict[str, Any]:
+    """Return the property of a limit that may be stated with the decompressor at work."""
+    if WITH_DECOMPRESSOR not in members:
+        return {}
+    words = "stated for a reading with the decompressor at work; it judges such a reading, no other"
+    return {WITH_DECOMPRESSOR: {"type": "boolean", "default": False, "description": words}}
 
 
 def _figure(name: str) -> dict[str, Any]:

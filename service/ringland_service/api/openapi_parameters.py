@@ -3,7 +3,13 @@
 from typing import Any
 
 from ringland_service.api import query
-from ringland_service.api.envelope import LONGEST_SOURCE, kinds_judged
+from ringland_service.api.envelope import (
+    LONGEST_SOURCE,
+    WITH_DECOMPRESSOR,
+    checks_of,
+    kinds_judged,
+    limit_members,
+)
 from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.api.quantity_fields import LARGEST
 from ringland_service.core import fields as declared
@@ -88,6 +94,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
             "whether common-practice limits judge where none is given",
         ),
     ]
+    members = {check.name: limit_members(check) for check in checks_of(calculation)}
     for check, kind in kinds_judged(calculation).items():
         side: dict[str, Any] = {"type": "number", "minimum": -LARGEST, "maximum": LARGEST}
         if kind is not None:
@@ -98,6 +105,10 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
         found.append(_parameter(f"limit.{check}.standing", standing, f"standing of {check}"))
         source = {"type": "string", "maxLength": LONGEST_SOURCE}
         found.append(_parameter(f"limit.{check}.source", source, f"source of {check}"))
+        if WITH_DECOMPRESSOR in members[check]:
+            words = f"{check}: stated with the decompressor at work"
+            name = f"limit.{check}.{WITH_DECOMPRESSOR}"
+            found.append(_parameter(name, {"type": "boolean"}, words))
     return found
 
 

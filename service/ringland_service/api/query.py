@@ -10,7 +10,12 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 from typing import Any
 
-from ringland_service.api.envelope import checks_of, kinds_judged
+from ringland_service.api.envelope import (
+    WITH_DECOMPRESSOR,
+    checks_of,
+    kinds_judged,
+    limit_members,
+)
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Composite, Declared, asked, defaults
@@ -125,7 +130,7 @@ def scalar_text(field: Field, text: str) -> Any:
             raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
         return _float(text)
     if isinstance(field, declared.FlagField):
-        return {"true": True, "false": False}.get(text, text)
+        return FLAGS.get(text, text)
     return text
 
 
@@ -237,11 +242,14 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     _, _, rest = name.partition(".")
     check, _, member = rest.rpartition(".")
     kinds = kinds_judged(calculation)
-    if check not in kinds or member not in ("low", "high", "standing", "source"):
-        allowed = [f"limit.{c.name}.{m}" for c in checks_of(calculation) for m in LIMIT_MEMBERS]
+    members = {c.name: limit_members(c) for c in checks_of(calculation)}
+    if check not in kinds or member not in members[check]:
+        allowed = [f"limit.{name}.{m}" for name, of in members.items() for m in of]
         raise Faulty([Fault("unknown_field", "no such limit here", allowed)])
     if member in ("standing", "source"):
         value: Any = text
+    elif member == WITH_DECOMPRESSOR:
+        value = FLAGS.get(text, text)
     elif kinds[check] is None:
         value = scalar_text(RATIO, text)
     else:
@@ -252,7 +260,7 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     limits[check][member] = value
 
 
-LIMIT_MEMBERS = ("low", "high", "standing", "source")
+FLAGS = {"true": True, "false": False}
 RATIO = declared.NumberField(words="a bare number", low=-1e9, high=1e9)
 
 

@@ -140,7 +140,7 @@ def _public_fields(record: type) -> tuple[tuple[str, str, Field], ...]:
 
 
 def verdict(found: Verdict, system: str) -> dict[str, Any]:
-    """Return a verdict as JSON: value, limit with its standing, three-way word, how to settle."""
+    """Return a verdict as JSON: value, limit with its standing, word, how to settle or to judge."""
 
     def side(value: Any) -> Any:
         if value is None:
@@ -158,7 +158,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         digits = shown_digits(found.kind, found.digits, system)
         return {"value": float(value / unit.factor), "unit": unit.symbol, "digits": digits}
 
-    judged = found.judged
+    judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
         "words": found.check.words,
@@ -170,10 +170,15 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
             "high": side(found.limit.high),
             "standing": found.limit.standing,
             "source": found.limit.source,
+            **({"with_decompressor": True} if found.limit.with_decompressor else {}),
         },
         "verdict": found.word,
-        "without_uncertainty": judged.without,
-        "probability_within": None if judged.probability is None else float(judged.probability),
+        "why": found.why,
+        "to_judge": found.to_judge or None,
+        "without_uncertainty": judged.without if due else None,
+        "probability_within": float(judged.probability)
+        if due and judged.probability is not None
+        else None,
         "margin": difference(judged.margin),
         "rule": found.rule,
         "doubt_fails": found.check.doubt_fails or None,
@@ -181,7 +186,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
             "needed_uncertainty": difference(judged.needed) if judged.margin else None,
             "advice": found.advice,
         }
-        if judged.verdict == CLOSE
+        if due and judged.verdict == CLOSE
         else None,
     }
 

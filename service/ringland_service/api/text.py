@@ -8,6 +8,7 @@ from typing import Any
 from ringland_service.api.shapes import Member, Shape, given
 from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation
+from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
 STANDING_WORDS = {
@@ -141,31 +142,26 @@ def limit_sides(limit: Mapping[str, Any]) -> str:
 
 def limit_text(limit: Mapping[str, Any]) -> str:
     """Return a limit in words, with its standing."""
-    return f"limit {limit_sides(limit)} ({STANDING_WORDS[limit['standing']]})"
+    standing = STANDING_WORDS[limit["standing"]]
+    if limit.get("with_decompressor"):
+        standing += ", decompressor at work"
+    return f"limit {limit_sides(limit)} ({standing})"
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
     """Return a verdict in words: value, doubt, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
+    if verdict["why"] is not None:
+        word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
-    return "; ".join(parts + [f"{label}: {said}" for label, said in reasons(verdict)])
-
-
-def reasons(verdict: Mapping[str, Any]) -> list[tuple[str, str]]:
-    """Return why a verdict is as it is and what it needs, each with its label, where it says so."""
-    told = [(words_of(name), verdict.get(name)) for name in ("why", "to_judge")]
-    texts = ((label, [said] if isinstance(said, str) else said) for label, said in told if said)
-    return [(label, "; ".join(map(words_of_token, said))) for label, said in texts]
-
-
-def words_of_token(said: str) -> str:
-    """Return a sentence as it is, a token of the wire in words."""
-    return said if " " in said else said.replace("_", " ")
+    if verdict["to_judge"] is not None:
+        parts.append(f"to judge it: {verdict['to_judge']}")
+    return "; ".join(parts)
 
 
 def value_text(verdict: Mapping[str, Any]) -> str:

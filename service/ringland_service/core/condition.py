@@ -6,7 +6,7 @@ import numpy as np
 
 from ringland_service.core.choices import OVERHEAD, PORTS, SIDE_VALVE
 from ringland_service.core.choices import VALVE_GEAR as VALVE_GEAR  # all vocabularies in one place
-from ringland_service.core.declare import Notice
+from ringland_service.core.declare import Notice, Unjudged
 from ringland_service.core.formulas import air
 from ringland_service.core.materials import BORE_KINDS, UNKNOWN
 from ringland_service.core.numbers import Number
@@ -45,6 +45,20 @@ PISTON_KIND: dict[str, str] = {
     "two_stroke_iron": "two-stroke, for an iron bore",
     "two_stroke_plated": "two-stroke, for a plated bore",
 }
+CLEAN, GLAZED, SCORED, CORRODED, SMEARED = "clean", "glazed", "scored", "corroded", "smeared"
+SURFACE: dict[str, str] = {
+    CLEAN: "clean: hone marks to be seen, no score, no glaze",
+    GLAZED: "glazed: bright and hard, hone marks gone",
+    SCORED: "scored or seized",
+    CORRODED: "pitted by rust or corrosion",
+    SMEARED: "aluminium of the piston smeared on it",
+}
+# A bore with metal on it has no size of its own to be judged.
+SMEARED_BORE = Unjudged(
+    "surface_smeared",
+    lambda i, *_: i.surface == SMEARED,
+    "have the aluminium taken off by a specialist, then measure the bore again",
+)
 FIT: dict[str, str] = {
     "new": "new fit: piston and bore as they go together",
     "used": "used parts against their service limit",

@@ -39,9 +39,12 @@ from ringland_service.core.records import (
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
+from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
 
 __all__ = [
+    "LOWERS",
     "NO_EXAMPLE",
+    "RAISES",
     "REQUIRED",
     "Calculation",
     "Check",
@@ -50,6 +53,7 @@ __all__ = [
     "Notice",
     "Rule",
     "Step",
+    "Unjudged",
     "Want",
     "Way",
     "any_quantity",
@@ -125,7 +129,8 @@ class Check:
         Name of the result (or input) judged.
     words : str
     default : callable or None
-        Takes inputs and results, returns the ``Limit`` that judges when the request gives none.
+        Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
+        with ``each`` perhaps a tuple of them, one a member.
     settle : str
         What would narrow the doubt.
     doubt_fails : str
@@ -133,15 +138,21 @@ class Check:
     each : str
         Where ``value`` is a list, each of its members gets a verdict of its own; names the list
         of results that says which is which.
+    unjudged : tuple of Unjudged
+        The conditions under which no verdict is due, the weightiest first.
+    with_decompressor : bool
+        Whether a limit may say that it is stated with the decompressor at work.
     """
 
     name: str
     value: str
     words: str
     settle: str
-    default: Callable[[Any, Any], Limit | None] | None = None
+    default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
     doubt_fails: str = ""
     each: str = ""
+    unjudged: tuple[Unjudged, ...] = ()
+    with_decompressor: bool = False
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)

@@ -7,6 +7,16 @@ outside ``low`` and ``high``; answered with a warning outside ``warn_low`` and `
 from ringland_service.core import kinds
 from ringland_service.core.fields import QuantityType
 
+HOSE_ERROR = QuantityType(
+    "hose_error",
+    kinds.PERCENT,
+    -60,
+    0,
+    "error of a compression reading by the room in the gauge's hose; negative: it reads low",
+    -4.0,
+    1,
+    instrument="worked out from the hose's volume",
+)
 LEAK_SUPPLY = QuantityType(
     "leak_supply",
     kinds.PRESSURE_GAUGE,

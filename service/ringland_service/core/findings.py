@@ -11,7 +11,7 @@ class Finding:
     """A verdict passed so far: its check, the three-way word, and the sentence that says it.
 
     ``of`` says of which, where the check passes a verdict on each of several; ``settle`` how to
-    settle one that is too close to call, whatever it counts as.
+    settle one that is too close to call, whatever it counts as, or to judge one that is not judged.
     """
 
     check: str

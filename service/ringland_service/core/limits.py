@@ -25,12 +25,16 @@ NO_SOURCE = "common practice, no source"
 
 @dataclass(frozen=True)
 class Limit:
-    """The limits that a value is judged by, in the value's canonical unit; inclusive."""
+    """The limits that a value is judged by, in the value's canonical unit; inclusive.
+
+    ``with_decompressor`` says that it is stated for a reading with the decompressor at work.
+    """
 
     low: Number | None = None
     high: Number | None = None
     standing: str = "maker"
     source: str = ""
+    with_decompressor: bool = False
 
 
 @dataclass(frozen=True)

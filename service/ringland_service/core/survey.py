@@ -1,5 +1,6 @@
 """A bore survey as it is written down: depths, and the bore on two axes at each."""
 
+import itertools
 from typing import Any, cast
 
 import numpy as np
@@ -9,8 +10,10 @@ from ringland_service.core.declare import readings, record
 from ringland_service.core.numbers import Column, Number
 
 Gaps = tuple[float | None, ...]
-# Depths that differ by less are one depth: a conversion of units must not drop a reading.
-SAME_DEPTH_MM = 1e-6
+# Depths that differ by less are one depth: no gauge is held closer (common practice, no source).
+SAME_DEPTH_MM = 0.05
+# What a conversion of units may move a depth by; it must not drop a reading.
+ROUNDING_MM = 1e-6
 
 
 @record
@@ -43,8 +46,8 @@ class Survey:
 
 
 def same_depth(one_mm: float, other_mm: float) -> bool:
-    """Return whether two depths are one."""
-    return abs(one_mm - other_mm) <= SAME_DEPTH_MM
+    """Return whether two depths are one: less than 0.05 mm apart."""
+    return abs(one_mm - other_mm) < SAME_DEPTH_MM - ROUNDING_MM
 
 
 def uneven(survey: Survey) -> bool:
@@ -53,8 +56,9 @@ def uneven(survey: Survey) -> bool:
 
 
 def depth_repeated(survey: Survey) -> bool:
-    """Return whether a depth stands in the list twice."""
-    return len(set(survey.depth_mm)) < len(survey.depth_mm)
+    """Return whether a depth stands in the list twice, told a little differently or not."""
+    depths = sorted(survey.depth_mm)
+    return any(same_depth(one, other) for one, other in itertools.pairwise(depths))
 
 
 def depth_without_reading(survey: Survey) -> bool:
@@ -67,9 +71,9 @@ def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> 
     """Return which depths lie between two depths, both included; a row for each row of a column."""
     within: Any = np.ones(depths_mm.shape, dtype=bool)
     if from_mm is not None:
-        within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis] - SAME_DEPTH_MM)
+        within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis] - ROUNDING_MM)
     if to_mm is not None:
-        within = within & (depths_mm <= np.asarray(to_mm)[..., np.newaxis] + SAME_DEPTH_MM)
+        within = within & (depths_mm <= np.asarray(to_mm)[..., np.newaxis] + ROUNDING_MM)
     return within
 
 

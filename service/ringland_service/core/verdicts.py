@@ -1,10 +1,12 @@
-"""The three-way verdict and its rules, on one value or on a column of them.
+"""The verdict and its rules, on one value or on a column of them.
 
 A value y with standard uncertainty u, judged against low and high under a guard w:
 
 - pass: y − w ≥ low and y + w ≤ high
 - fail: y + w < low or y − w > high
 - otherwise too close to call
+
+Where the conditions of the test were not met the outcome is ``not_judged`` (``unjudged.py``).
 
 Equality accepts, equality never rejects. ``a ≤ b`` holds when a − b ≤ 1e-9·max(|a|, |b|), so
 that binary dust decides nothing (0.005 + 0.005 against 0.010).
@@ -21,9 +23,15 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.limits import Limit
+from ringland_service.core.unjudged import NOT_JUDGED
 
 PASS, FAIL, CLOSE = "pass", "fail", "too_close_to_call"
-WORDS = {PASS: "pass", FAIL: "fail", CLOSE: "too close to call"}
+WORDS = {
+    PASS: "pass",
+    FAIL: "fail",
+    CLOSE: "too close to call",
+    NOT_JUDGED: "not judged",
+}
 
 ONE_SIDED_95 = 1.644853626951
 GUARDS = {"simple": 0.0, "guard_2u": 2.0, "guard_1645u": ONE_SIDED_95}
@@ -94,10 +102,19 @@ def _decide(value: Any, guard: Any, limit: Limit) -> Any:
 
 
 def margin_to(value: Any, limit: Limit) -> Any:
-    """Return min(high − value, value − low): positive inside."""
-    sides = [] if limit.high is None else [limit.high - value]
-    sides += [] if limit.low is None else [value - limit.low]
+    """Return min(high − value, value − low): positive inside, 0 on the limit.
+
+    Equality is that of ``at_most``: what the units leave in the last digits is no margin.
+    """
+    sides = [] if limit.high is None else [_apart(limit.high, value)]
+    sides += [] if limit.low is None else [_apart(value, limit.low)]
     return sides[0] if len(sides) == 1 else _smaller(*sides)
+
+
+def _apart(a: Any, b: Any) -> Any:
+    """Return a − b; 0 where the two are equal up to the tolerance."""
+    equal = at_most(a, b) & at_most(b, a)
+    return np.where(equal, 0.0, a - b) if is_column(equal) else 0.0 if equal else a - b
 
 
 def normal_cdf(x: Any) -> Any:

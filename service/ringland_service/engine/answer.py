@@ -24,7 +24,8 @@ class Refused(Exception):
 class Verdict:
     """A verdict with all that stands behind it; numbers in the canonical unit of ``kind``.
 
-    ``of`` says of which, where the check passes a verdict on each of several.
+    ``of`` says of which, where the check passes a verdict on each of several; ``why`` names the
+    condition under which no verdict is due, None where one is (in a column: empty).
     """
 
     check: Check
@@ -37,6 +38,12 @@ class Verdict:
     judged: Judged
     word: Any
     of: str = ""
+    why: Any = None
+
+    @property
+    def to_judge(self) -> str:
+        """What would make a value that is not judged one that can be."""
+        return next((u.to_judge for u in self.check.unjudged if u.why == self.why), "")
 
     @property
     def advice(self) -> str:

@@ -75,6 +75,7 @@ class RowVerdicts:
     margin: list[Any]
     u: list[Any]
     probability: list[Any]
+    why: list[Any]
 
 
 @dataclass
@@ -246,13 +247,25 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
     empty: list[Any] = [None] * found.count
     column = found.verdicts.setdefault(
         verdict.check.name,
-        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(5))),
+        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(6))),
     )
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
     scatter(column.margin, group, verdict.judged.margin)
     scatter(column.u, group, _where_doubted(verdict.u, verdict.u))
-    scatter(column.probability, group, _where_doubted(verdict.judged.probability, verdict.u))
+    scatter(column.probability, group, _probability(verdict))
+    whys = verdict.why
+    scatter(
+        column.why, group, [why or None for why in whys] if isinstance(whys, np.ndarray) else whys
+    )
+
+
+def _probability(verdict: Verdict) -> Any:
+    """Return the probability within; None in rows without uncertainty or without a verdict."""
+    found = _where_doubted(verdict.judged.probability, verdict.u)
+    if isinstance(verdict.why, np.ndarray) and isinstance(found, list):
+        return [None if why else p for p, why in zip(found, verdict.why.tolist(), strict=True)]
+    return None if isinstance(verdict.why, str) else found
 
 
 def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:

@@ -4,6 +4,7 @@ from typing import Any
 
 from ringland_service.core.findings import Finding
 from ringland_service.core.limits import Limit
+from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import CLOSE, WORDS
 from ringland_service.engine.answer import Answer, Verdict
 
@@ -15,6 +16,8 @@ def findings_of(part: Answer) -> tuple[Finding, ...]:
 
 def _finding(verdict: Verdict) -> Finding:
     settle = verdict.advice if verdict.judged.verdict == CLOSE else ""
+    if verdict.why is not None:
+        settle = verdict.to_judge
     return Finding(verdict.check.name, str(verdict.word), said(verdict), verdict.of, settle)
 
 
@@ -23,7 +26,9 @@ def said(verdict: Verdict) -> str:
     doubt = "" if verdict.u is None else f" ± {_number(verdict, 2.0 * verdict.u)}"
     unit = f" {verdict.kind.unit}" if verdict.kind else ""
     word = WORDS[verdict.judged.verdict]
-    if verdict.word != verdict.judged.verdict:
+    if verdict.why is not None:
+        word = f"{WORDS[verdict.word]}: {WHY[verdict.why]}"
+    elif verdict.word != verdict.judged.verdict:
         word = f"{word}, counts as {WORDS[verdict.word]} ({verdict.check.doubt_fails})"
     value = _number(verdict, verdict.value)
     standing = verdict.limit.standing.replace("_", " ")

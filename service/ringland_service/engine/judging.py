@@ -10,7 +10,8 @@ from ringland_service.core.fields import Field
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
 from ringland_service.core.significant import kind_and_digits
-from ringland_service.core.verdicts import CLOSE, FAIL, judge
+from ringland_service.core.unjudged import NOT_JUDGED, reasons
+from ringland_service.core.verdicts import CLOSE, FAIL, PASS, judge
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Question
 
@@ -24,16 +25,21 @@ def judged_field(
     return kind_and_digits(judged, inputs)
 
 
-def limit_in_force(check: Check, question: Question, inputs: Any, outputs: Any) -> Limit | None:
-    """Return the request's limit, else the default one, else None."""
+def limit_in_force(
+    check: Check, question: Question, inputs: Any, outputs: Any
+) -> Limit | tuple[Limit, ...] | None:
+    """Return the request's limit, else the default one (of each member its own), else None."""
     limit = question.limits.get(check.name)
-    if limit is None and check.default is not None:
-        limit = check.default(inputs, outputs)
-        if limit and not question.defaults and limit.standing == "common_practice":
-            return None
-    if limit is None or (limit.low is None and limit.high is None):
+    if limit is not None or check.default is None:
+        return limit
+    default = check.default(inputs, outputs)
+    if isinstance(default, tuple):
+        return default or None
+    if default is None or (default.low is None and default.high is None):
         return None
-    return limit
+    if not question.defaults and default.standing == "common_practice":
+        return None
+    return default
 
 
 def value_judged(check: Check, inputs: Any, outputs: Any) -> Any:
@@ -52,11 +58,15 @@ def verdicts(
         if limit is None or value is None:
             continue
         kind, digits = judged_field(calculation, check.value, question.inputs)
-        for of, one, doubt in _each(check, value, u.get(check.value), outputs):
+        for place, (of, one, doubt) in enumerate(_each(check, value, u.get(check.value), outputs)):
+            own = limit[place] if isinstance(limit, tuple) else limit
             rule = question.rule if doubt is not None else "simple"
-            judged = judge(one, doubt, limit, rule)
+            judged = judge(one, doubt, own, rule)
             word = _word(check, judged.verdict)
-            yield Verdict(check, kind, digits, one, doubt, limit, rule, judged, word, of)
+            why = reasons(check.unjudged, question.inputs, outputs, own, word == PASS)
+            yield Verdict(
+                check, kind, digits, one, doubt, own, rule, judged, _or_none(word, why), of, why
+            )
 
 
 def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[str, Any, Any]]:
@@ -68,6 +78,13 @@ def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[
     # A member that no doubt moves has none, as a single value has.
     doubts = [None] * len(value) if doubt is None else [u or None for u in doubt]
     yield from zip(names, value, doubts, strict=True)
+
+
+def _or_none(word: Any, why: Any) -> Any:
+    """Return the word of the verdict, or that none is due."""
+    if isinstance(why, np.ndarray):
+        return np.where(why == "", word, NOT_JUDGED)
+    return word if why is None else NOT_JUDGED
 
 
 def _word(check: Check, verdict: Any) -> Any:

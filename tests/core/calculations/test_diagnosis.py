@@ -100,6 +100,17 @@ def test_rule_7_what_cannot_be_judged_is_no_evidence() -> None:
     assert at_hand(by_the_common_steps) == {}
 
 
+def test_a_leak_with_a_decompressor_at_work_is_an_upper_bound() -> None:
+    """C11: small, it proves the cylinder tight; large, it says nothing, told or measured."""
+    tight = diagnosed("E50", leak_gradeable="decompressor_active")
+    assert set(at_hand(tight)) == {"E50"}
+    large = diagnosed("E51", leak_gradeable="decompressor_active")
+    assert at_hand(large) == {}
+    assert "upper bound" in why_left_out(large)["E51"]
+    too_large = diagnosed("E50", leak_pct=12.0, leak_gradeable="decompressor_active")
+    assert at_hand(too_large) == {}
+
+
 def why_left_out(found: Any) -> dict[str, str]:
     return {row.id: row.why for row in found.left_out}
 

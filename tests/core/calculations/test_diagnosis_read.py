@@ -11,6 +11,10 @@ def in_words(value: Any) -> str:
     return str(sorted(value)) if isinstance(value, set) else str(value)
 
 
+LIFTED = {
+    "decompressor": "automatic_exhaust_lifter",
+    "decompressor_state": "automatic_active",
+}
 MEASURED: list[tuple[dict[str, Any], set[str]]] = [
     # Level: below 0.80 low, 0.80 to 0.90 says nothing, to 1.10 good, above high.
     ({"level_ratio": 0.79}, {"E10"}),
@@ -64,6 +68,15 @@ MEASURED: list[tuple[dict[str, Any], set[str]]] = [
     ({"leak_pct": 30.1, "leak_gradeable": "yes"}, {"E51"}),
     ({"leak_pct": 30.1}, set()),
     ({"leak_pct": 9.0, "leak_gradeable": "restrictor_outside", "leak_grade": "good"}, {"E50"}),
+    # With a decompressor at work the leak is an upper bound: small proves tight, no more.
+    ({"leak_pct": 10.0, "leak_gradeable": "upper_bound"}, {"E50"}),
+    ({"leak_pct": 10.0, "leak_gradeable": "decompressor_active"}, {"E50"}),
+    ({"leak_pct": 10.1, "leak_gradeable": "decompressor_active"}, set()),
+    ({"leak_pct": 45.0, "leak_gradeable": "decompressor_active"}, set()),
+    ({"leak_grade": "tear_down", **LIFTED}, {"E06"}),
+    ({"leak_grade": "good", **LIFTED}, {"E06", "E50"}),
+    ({"leak_pct": 45.0, "leak_gradeable": "yes", **LIFTED}, {"E06", "E51"}),
+    ({"leak_grade": "tear_down", "leak_gradeable": "not_at_firing_tdc"}, set()),
     ({"heard_at": "oil_filler_or_breather"}, {"E60"}),
     ({"heard_at": "exhaust"}, {"E61"}),
     ({"heard_at": "intake"}, {"E62"}),

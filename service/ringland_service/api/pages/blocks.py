@@ -9,6 +9,7 @@ from ringland_service.api import shapes, text
 from ringland_service.api.shapes import Member, Shape
 from ringland_service.core.declare import Calculation
 from ringland_service.core.fields import NumberField
+from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
 _TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
@@ -185,7 +186,9 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         if verdict["doubt_fails"]:
             remarks.append(f"Doubt counts as fail: {verdict['doubt_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
-    remarks += [f"{label.capitalize()}: {said}" for label, said in text.reasons(verdict)]
+    if verdict["why"] is not None:
+        remarks.append(f"Because {WHY[verdict['why']]}")
+        remarks.append(f"To judge it: {verdict['to_judge']}")
     return Judged(
         words=text.judged_on(verdict),
         value=text.value_text(verdict),

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from typing import Any
 
+from ringland_service.core.condition import SMEARED_BORE
 from ringland_service.core.declare import Check
 from ringland_service.core.limits import LIMITS, Limit
 
@@ -39,14 +40,16 @@ def _most_taper(inputs: Any, _: Any) -> Limit:
     return LIMITS[f"bore_taper.{inputs.use}"].limit()
 
 
+SMEARED = (SMEARED_BORE,)
 CHECKS = (
-    Check("bore_max", "max_mm", "largest bore", SETTLE_SIZE, _most_bore),
+    Check("bore_max", "max_mm", "largest bore", SETTLE_SIZE, _most_bore, unjudged=SMEARED),
     Check(
         "out_of_round",
         "out_of_round_mm",
         "largest out-of-round, difference of two diameters",
         SETTLE_DIFFERENCE,
         _most_out_of_round,
+        unjudged=SMEARED,
     ),
     Check(
         "taper_pin_axis",
@@ -54,6 +57,7 @@ CHECKS = (
         "taper on the pin axis, difference of diameters",
         SETTLE_DIFFERENCE,
         _most_taper,
+        unjudged=SMEARED,
     ),
     Check(
         "taper_thrust_axis",
@@ -61,6 +65,14 @@ CHECKS = (
         "taper on the thrust axis, difference of diameters",
         SETTLE_DIFFERENCE,
         _most_taper,
+        unjudged=SMEARED,
     ),
-    Check("bore_wear", "wear_mm", "wear of the bore", SETTLE_DIFFERENCE, _most_wear),
+    Check(
+        "bore_wear",
+        "wear_mm",
+        "wear of the bore",
+        SETTLE_DIFFERENCE,
+        _most_wear,
+        unjudged=SMEARED,
+    ),
 )

@@ -44,7 +44,8 @@ RULES = (
     Rule(
         ("depth_mm",),
         _hardly_read,
-        "a depth stands there twice, or has no reading on either axis",
+        "a depth stands there twice (two less than 0.05 mm apart are one), or has no reading on "
+        "either axis",
         "each depth once, with the bore on at least one axis",
     ),
     Rule(

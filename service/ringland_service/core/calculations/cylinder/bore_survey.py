@@ -49,6 +49,9 @@ class Inputs(Survey):
     bore_alpha_per_k: Number | None = quantity(
         quantities.ALPHA, "expansion of the cylinder; wins over the kind of bore", default=None
     )
+    surface: str | None = choice(
+        "look of the bore's surface", condition.SURFACE, example="clean", default=None
+    )
 
 
 @record

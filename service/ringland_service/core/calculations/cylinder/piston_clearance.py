@@ -91,6 +91,9 @@ class Inputs:
         example=2.05e-5,
         default=None,
     )
+    surface: str | None = choice(
+        "look of the bore's surface", condition.SURFACE, example="clean", default=None
+    )
 
 
 @record
@@ -247,6 +250,14 @@ SETTLE = (
     "parts at 20 °C"
 )
 
+# A new fit is judged in the finished bore.
+SMEARED = (
+    replace(
+        condition.SMEARED_BORE,
+        when=lambda i, *_: i.fit == "used" and i.surface == condition.SMEARED,
+    ),
+)
+
 CALCULATION = Calculation(
     name="piston-clearance",
     number="C25",
@@ -260,8 +271,22 @@ CALCULATION = Calculation(
     compute=compute,
     one_of=((("bore_max_mm",), ("survey",)),),
     checks=(
-        Check("piston_clearance_max", "clearance_max_mm", "largest clearance", SETTLE, _most),
-        Check("piston_clearance_min", "clearance_min_mm", "smallest clearance", SETTLE, _least),
+        Check(
+            "piston_clearance_max",
+            "clearance_max_mm",
+            "largest clearance",
+            SETTLE,
+            _most,
+            unjudged=SMEARED,
+        ),
+        Check(
+            "piston_clearance_min",
+            "clearance_min_mm",
+            "smallest clearance",
+            SETTLE,
+            _least,
+            unjudged=SMEARED,
+        ),
     ),
     rules=parts.RULES,
     notices=parts.NOTICES,

@@ -1,17 +1,16 @@
 """What pistons and sizes an oversize is chosen among, and what the choice warns of."""
 
-import re
 from typing import Any
 
 from ringland_service.core.calculations.decision._bored import BORED_RULES
 from ringland_service.core.calculations.decision._candidates import AT_THE_HONE, TOO_LARGE
+from ringland_service.core.calculations.decision._marks import UNIT_IN_MARK, off_its_mark
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.verdicts import beyond
 
 LEAST_MARGIN_MM = 0.01
 OFFERED_MM = (-0.5, 3.0)
 MOST_FROM_CLEAN_UP_MM = 3.0
-UNIT_IN_MARK = re.compile(r"mm|in\b|inch|\"|″|thou", re.IGNORECASE)
 
 
 def _not_offered_for_this_bore(i: Any) -> bool:
@@ -30,6 +29,13 @@ def _far_from_clean_up(i: Any) -> bool:
 def _same_mark(i: Any) -> bool:
     marks = [one.mark.strip() for one in i.pistons]
     return "" in marks or len(set(marks)) < len(marks)
+
+
+def _off_mark(i: Any, _: Any) -> bool:
+    nominal, clearance = i.nominal_bore_mm, i.wanted_clearance_mm
+    return nominal is not None and any(
+        off_its_mark(one.mark, one.piston_mm, nominal, clearance) for one in i.pistons
+    )
 
 
 def _no_size(_: Any, o: Any) -> bool:
@@ -96,6 +102,14 @@ NOTICES = (
         lambda i, o: o.chosen is not None and o.runner_up is None,
         "no larger piston is on offer: if this one does not clean up there is none to go to, "
         "and no next rebuild",
+    ),
+    Notice(
+        "piston_not_as_marked",
+        "pistons",
+        _off_mark,
+        "a piston measures over 0.1 mm otherwise than its mark says over the nominal bore: "
+        "another piston, another nominal bore, or a reading in the wrong place; measure again "
+        "before anything is ordered",
     ),
     Notice(
         "mark_without_unit",

@@ -22,12 +22,16 @@ HOLDS, UNKNOWN, BROKEN = "holds", "unknown", "broken"
 
 @dataclass(frozen=True)
 class Condition:
-    """One thing that a way asks for: whether it holds, in words, and what would tell more."""
+    """One thing that a way asks for: whether it holds, in words, and what would tell more.
+
+    ``missing`` where it is only not known because nothing was measured or looked at.
+    """
 
     state: str
     said: str
     want: Want | None = None
     settle: str = ""
+    missing: bool = False
 
 
 @dataclass(frozen=True)
@@ -78,22 +82,27 @@ def unknown(said: str, *ways: tuple[str, ...]) -> Condition:
     return Condition(UNKNOWN, said, Want(said, ways) if ways else None)
 
 
+def missing(said: str, *ways: tuple[str, ...]) -> Condition:
+    """Return a condition of which nothing was measured or looked at, and what would tell."""
+    return Condition(UNKNOWN, said, Want(said, ways) if ways else None, missing=True)
+
+
 def judged(
     findings: Iterable[Finding],
     check: str,
-    missing: Condition | None,
+    untold: Condition | None,
     *,
     close: str = UNKNOWN,
     of: str | None = None,
 ) -> list[Condition]:
-    """Return the conditions that a check's findings make; ``missing`` where there is none.
+    """Return the conditions that a check's findings make; ``untold`` where there is none.
 
     ``close`` is the state of a verdict that is too close to call.
     """
     states = {PASS: HOLDS, FAIL: BROKEN}
     verdicts = [f for f in found(findings, check) if of is None or f.of == of]
     if not verdicts:
-        return [] if missing is None else [missing]
+        return [] if untold is None else [untold]
     return [Condition(states.get(f.verdict, close), f.said, None, f.settle) for f in verdicts]
 
 

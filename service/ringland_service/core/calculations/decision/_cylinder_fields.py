@@ -116,6 +116,27 @@ OLD_AND_NEW_RINGS: tuple[Taken, ...] = (
         ),
     ),
 )
+# Told on the decision's own route; a job card has them from its tests.
+TESTS: tuple[Taken, ...] = (
+    (
+        SEEN,
+        (
+            "leak_pct",
+            "leak_gradeable",
+            "leak_grade",
+            "heard_at",
+            "decompressor_state",
+            "excess_gain_pct",
+            "level_ratio",
+            "oil_use_grade",
+            "diagnosis_headline",
+            "suspects",
+            "next_test",
+            "least_score",
+            "least_lead",
+        ),
+    ),
+)
 MACHINING: tuple[Taken, ...] = (
     (KEPT, ("hone_removal_mm",)),
     (oversize_choice.Inputs, ("pistons",)),

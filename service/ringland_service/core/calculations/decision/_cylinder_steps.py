@@ -30,6 +30,7 @@ Known = Mapping[str, Any]
 When = Callable[[Known], bool]
 FINISH = "oversize_choice.chosen_finish_mm"
 NEW_BORE = ("new_bore_mm", FINISH)
+FINISH_MAX = ("bore_order.finish_high_mm",)
 
 
 def begun(*names: str) -> When:
@@ -175,7 +176,7 @@ AFTER = (
         part="displacement",
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
-        sources={"new_bore_mm": NEW_BORE},
+        sources={"new_bore_mm": NEW_BORE, "new_bore_max_mm": FINISH_MAX},
     ),
     Step(
         part="overbore_ratio",
@@ -191,6 +192,18 @@ GAPS = Step(
     purpose="ring end gaps: wanted, to file, and what wear added",
     sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
 )
+# What the tests said: from their parts on a job card, else as told.
+TESTED: Mapping[str, tuple[str, ...]] = {
+    "leak_pct": ("leak_down.leak_pct", "leak_pct"),
+    "leak_gradeable": ("leak_down.gradeable", "leak_gradeable"),
+    "leak_grade": ("leak_down.grade_on_makers_scale", "leak_grade"),
+    "excess_gain_pct": ("wet_gain.excess_gain_pct", "excess_gain_pct"),
+    "level_ratio": ("compression_level.ratio", "level_ratio"),
+    "oil_use_grade": ("oil_use.grade", "oil_use_grade"),
+    "diagnosis_headline": ("diagnosis.headline", "diagnosis_headline"),
+    "suspects": ("diagnosis.suspects", "suspects"),
+    "next_test": ("diagnosis.next_test", "next_test"),
+}
 DECISION = (
     Step(
         part="hone_and_rering",
@@ -224,6 +237,7 @@ DECISION = (
             "chosen": ("oversize_choice.chosen",),
             "finish_mm": ("bore_order.finish_high_mm", FINISH),
             "best": ("piston_selection.best",),
+            **TESTED,
         },
         wants=cylinder_ways.wanted,
     ),

@@ -6,8 +6,10 @@ from ringland_service.core.calculations.decision._conditions import (
     Condition,
     broken,
     holds,
+    missing,
     unknown,
 )
+from ringland_service.core.condition import CLEAN, CORRODED, SCORED, SMEARED, SURFACE
 from ringland_service.core.declare import Want
 
 NONE = "none"
@@ -20,14 +22,6 @@ DAMAGE: dict[str, str] = {
     "pulled_stud_boss": "a pulled stud boss",
     "port_bridge_broken": "a broken port bridge",
     FLAKED: "plating flaked in the ring travel",
-}
-CLEAN, GLAZED, SCORED, CORRODED, SMEARED = "clean", "glazed", "scored", "corroded", "smeared"
-SURFACE: dict[str, str] = {
-    CLEAN: "clean: hone marks to be seen, no score, no glaze",
-    GLAZED: "glazed: bright and hard, hone marks gone",
-    SCORED: "scored or seized",
-    CORRODED: "pitted by rust or corrosion",
-    SMEARED: "aluminium of the piston smeared on it",
 }
 CATCHES = "catches_a_nail"
 RIDGE: dict[str, str] = {
@@ -55,7 +49,7 @@ def undamaged(i: Any) -> Condition:
 def unscored(i: Any) -> Condition:
     """Return whether no score, pit or smear stands against keeping the surface."""
     if i.surface is None and i.scores is None:
-        return unknown("the look of the bore's surface is not told", ("surface",))
+        return missing("the look of the bore's surface is not told", ("surface",))
     if i.surface == SMEARED:
         return unknown(
             "aluminium smeared on the bore: have it taken off by a specialist, then survey again"

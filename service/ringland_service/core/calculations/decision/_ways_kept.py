@@ -10,15 +10,12 @@ from ringland_service.core.calculations.decision._conditions import (
     broken,
     holds,
     judged,
+    missing,
     unknown,
 )
-from ringland_service.core.calculations.decision._damage import (
-    GLAZED,
-    SCORED,
-    undamaged,
-    unridged,
-    unscored,
-)
+from ringland_service.core.calculations.decision._damage import undamaged, unridged, unscored
+from ringland_service.core.calculations.decision._sealing import speaks_against, stands_in
+from ringland_service.core.condition import GLAZED, SCORED
 
 LEAVE_ALONE = "leave_alone"
 HONE = "hone_and_rering"
@@ -31,8 +28,15 @@ BORE_CHECKS = {
     "taper_pin_axis": "nothing judges the taper on the pin axis",
     "taper_thrust_axis": "nothing judges the taper on the thrust axis",
 }
-NOT_SURVEYED = unknown("the bore is not surveyed", ("depth_mm", "pin_axis_mm", "thrust_axis_mm"))
+NOT_SURVEYED = missing("the bore is not surveyed", ("depth_mm", "pin_axis_mm", "thrust_axis_mm"))
 OLD_GAP = ("old_gap_mm", "old_gap_depth_mm", "unworn_bore_mm")
+# Fields of the job card, and of the decision's own route.
+SEALING_TESTS = (
+    ("supply_kpa", "cylinder_kpa", "restrictor_mm"),
+    ("leak_pct", "leak_gradeable"),
+    ("wet_kpa", "oil_ml"),
+    ("excess_gain_pct", "level_ratio"),
+)
 
 
 def _bore(i: Any) -> list[Condition]:
@@ -40,28 +44,40 @@ def _bore(i: Any) -> list[Condition]:
     if i.survey_max_mm is None:
         return [NOT_SURVEYED]
     conditions: list[Condition] = []
-    for check, missing in BORE_CHECKS.items():
+    for check, untold in BORE_CHECKS.items():
         ways = (("bore_mm",),) if check == "bore_max" else ()
-        conditions += judged(i.findings, check, unknown(missing, *ways))
+        conditions += judged(i.findings, check, missing(untold, *ways))
     return conditions
 
 
 def leave_alone(i: Any) -> Way:
-    """Return whether rings that seal can be left undisturbed."""
-    clearance = unknown("the piston's clearance is not known", ("piston_mm",))
-    gap = unknown("the old rings' own gap is not known", OLD_GAP)
-    return Way(
-        LEAVE_ALONE,
-        (
-            undamaged(i),
-            *_bore(i),
-            *judged(i.findings, "piston_clearance_max", clearance),
-            *judged(i.findings, "old_ring_gap", gap),
-            _not_glazed(i),
-            _pistons_stay(i),
-        ),
-        "bore, clearance and rings pass, and rings that seal are not disturbed",
+    """Return whether rings that seal can be left undisturbed.
+
+    Where the pistons stay in, tests that show sealing rings stand in for what cannot be measured;
+    what was measured all the same counts.
+    """
+    clearance = missing("the piston's clearance is not known", ("piston_mm",))
+    bench = (
+        *_bore(i),
+        *judged(i.findings, "piston_clearance_max", clearance),
+        *judged(i.findings, "old_ring_gap", _gap_untold(i)),
+        _not_glazed(i),
     )
+    headline = "bore, clearance and rings pass, and rings that seal are not disturbed"
+    shown = stands_in(i)
+    if shown is not None and any(condition.missing for condition in bench):
+        bench = (shown, *(condition for condition in bench if not condition.missing))
+        headline = shown.said
+    against = tuple(speaks_against(i))
+    return Way(LEAVE_ALONE, (undamaged(i), *bench, *against, _pistons_stay(i)), headline)
+
+
+def _gap_untold(i: Any) -> Condition:
+    """Return that the old rings' gap is not known, and what would tell that they seal."""
+    if not i.pistons_stay_in:
+        return missing("the old rings' own gap is not known", OLD_GAP)
+    said = "the old rings' gap cannot be read while the piston stays in, and no test shows that"
+    return missing(f"{said} they seal", *SEALING_TESTS)
 
 
 def _not_glazed(i: Any) -> Condition:
@@ -105,8 +121,8 @@ def rering(i: Any) -> Way:
     conditions = [undamaged(i)]
     if i.survey_max_mm is None:
         return Way(_rering_name(i), (*conditions, NOT_SURVEYED))
-    for check, missing in RERING_CHECKS.items():
-        conditions += judged(i.findings, check, missing)
+    for check, untold in RERING_CHECKS.items():
+        conditions += judged(i.findings, check, untold)
     side = unknown("side clearance of a new ring in its groove is not known", *RING_SIDE)
     pin = unknown("the pin's fit in the piston is not known", PIN)
     conditions += [

@@ -14,6 +14,9 @@ UNSAID = (
     "worn_thrust_axis_mm",
     "hone_removal_mm",
     "wanted_clearance_mm",
+    "leak_grade",
+    "least_score",
+    "least_lead",
 )
 Inputs = optional(
     "Inputs",
@@ -23,6 +26,7 @@ Inputs = optional(
     *fields.PISTON,
     *fields.OLD_AND_NEW_RINGS,
     *fields.MACHINING,
+    *fields.TESTS,
     unsaid=UNSAID,
 )
 

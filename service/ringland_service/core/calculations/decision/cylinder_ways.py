@@ -9,6 +9,8 @@ from typing import Any
 from ringland_service.core import condition, lengths
 from ringland_service.core import machining_quantities as sizes
 from ringland_service.core.calculations.decision import _damage as seen
+from ringland_service.core.calculations.decision import _fault_shown as fault
+from ringland_service.core.calculations.decision import _tested as tested
 from ringland_service.core.calculations.decision import _ways_cut as cut
 from ringland_service.core.calculations.decision import _ways_kept as kept
 from ringland_service.core.calculations.decision._conditions import (
@@ -86,15 +88,15 @@ COMMON = "common practice, no source"
 
 
 @record
-class Inputs:
-    """What was seen of the cylinder, and what the parts before found."""
+class Inputs(tested.Tested):
+    """What was seen of the cylinder, and what tests and the parts before found."""
 
     bore_kind: str = choice("kind of bore", condition.BORE_KIND, example="iron_sleeve_in_aluminium")
     damage: str | None = choice(
         "worst damage found on the cylinder itself", seen.DAMAGE, example="none", default=None
     )
     surface: str | None = choice(
-        "look of the bore's surface", seen.SURFACE, example="scored", default=None
+        "look of the bore's surface", condition.SURFACE, example="scored", default=None
     )
     ridge: str | None = choice(
         "ridge above the ring travel", seen.RIDGE, example="none", default=None
@@ -153,6 +155,21 @@ class Outputs:
         choices=DECISIONS,
     )
     reason: str = result("why, in one line", basis="the reasons of that way", source=COMMON)
+    fault_shown: str | None = result(
+        "whether the fault that is mended is shown to be the cause of the complaint; absent where "
+        "the cylinder is left alone, or may be",
+        basis="the suspects of the diagnosis, the tests of sealing, and the bench verdicts that "
+        "fail",
+        source=COMMON,
+        choices=fault.FAULT_SHOWN,
+        default=None,
+    )
+    would_show: str | None = result(
+        "what would show it, where it is not shown",
+        basis="the suspects that stand level or before, and the tests not made yet",
+        source=COMMON,
+        default=None,
+    )
     ways: tuple[WayRow, ...] = result(
         "every way in order, whether it stands, and why",
         basis="the verdicts of the parts before, and what was seen",
@@ -196,13 +213,24 @@ def compute(inputs: Inputs) -> Outputs:
         return _find_out()
     among = ways(inputs)
     decision, reason = _decision(among)
+    shown, would_show = _fault(inputs, among)
     return Outputs(
         decision=decision,
         reason=reason,
+        fault_shown=shown,
+        would_show=would_show,
         ways=tuple(_row(way, decision) for way in among),
         must_not=MUST_NOT[inputs.bore_kind],
         work=WORK_OF.get(decision),
     )
+
+
+def _fault(inputs: Inputs, among: Sequence[Way]) -> tuple[str | None, str | None]:
+    """Return whether the fault is shown, and what would; neither where nothing may be mended."""
+    first = first_left(among)
+    if first is None or first.name == kept.LEAVE_ALONE:
+        return None, None
+    return fault.fault_shown(inputs)
 
 
 def _find_out() -> Outputs:
@@ -236,8 +264,9 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("survey_max_mm",), ("damage",)),),
+    one_of=((("survey_max_mm",), ("damage",), ("pistons_stay_in",)),),
     rules=(
+        *tested.RULES,
         Rule(
             ("damage", "bore_kind"),
             lambda i: i.damage == seen.FLAKED and i.bore_kind in IRON,
@@ -246,7 +275,7 @@ CALCULATION = Calculation(
         ),
         Rule(
             ("surface", "scores"),
-            lambda i: i.surface == seen.CLEAN,
+            lambda i: i.surface == condition.CLEAN,
             "the surface is called clean, and scores are listed",
             "surface: scored, or no scores",
         ),

@@ -4,7 +4,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Check, Notice, Rule
+from ringland_service.core.declare import Check, Notice, Rule, Unjudged
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.verdicts import beyond, is_column
 
@@ -92,6 +92,19 @@ SETTLE = (
     "let the engine and the bench come to one temperature, soap plates, plug and hose, read a "
     "finer gauge over a longer time, and repeat with the crank turned"
 )
+
+
+def _gained(*test: str) -> tuple[Unjudged, ...]:
+    gains = _gains(*test)
+    return (
+        Unjudged(
+            "gains_instead_of_losing",
+            lambda i, o, _: gains(i, o),
+            "let the engine come to one temperature, shut the pump off, and test again",
+        ),
+    )
+
+
 CHECKS = (
     Check(
         "crankcase_pressure_loss",
@@ -99,6 +112,7 @@ CHECKS = (
         "pressure that the crankcase loses a minute",
         SETTLE,
         _default("crankcase.pressure"),
+        unjudged=_gained(*PRESSURE),
     ),
     Check(
         "crankcase_vacuum_loss",
@@ -106,6 +120,7 @@ CHECKS = (
         "vacuum that the crankcase loses a minute",
         SETTLE,
         _default("crankcase.vacuum"),
+        unjudged=_gained(*VACUUM),
     ),
 )
 

@@ -4,7 +4,13 @@ from collections.abc import Iterator
 from typing import Any
 
 from ringland_service.core import condition
-from ringland_service.core.calculations.engine_tests._leak_words import NOT_GRADEABLE
+from ringland_service.core.calculations.engine_tests._leak_words import (
+    GRADED,
+    NOT_GRADEABLE,
+    UPPER_BOUND,
+    YES,
+    tight,
+)
 from ringland_service.core.calculations.engine_tests._test_conditions import LEAST_CRANKING_V
 from ringland_service.core.limits import GRADES
 from ringland_service.core.suspects import EVIDENCE, RULES, of_kind
@@ -56,6 +62,7 @@ def unwanted(i: Any) -> dict[str, str]:
     lacking = {
         "baseline": i.build_up_pattern == "pattern_not_judged",
         "gradeable": _not_gradeable(i),
+        "upper_bound": _upper_bound(i),
     }
     rules = [rule for rule in of_kind("wants") if lacking[rule.id]]
     told = set(i.evidence or ())
@@ -166,20 +173,40 @@ def _full_at_once(i: Any) -> bool:
 def _not_gradeable(i: Any) -> bool:
     if i.leak_grade is not None:
         return bool(i.leak_grade == NOT_GRADEABLE)
-    return i.leak_gradeable not in (None, "yes")
+    if i.leak_gradeable == NOT_BY_LEVEL:
+        return i.leak_pct is not None and not tight(i.leak_pct)
+    return i.leak_gradeable not in (None, *GRADED)
+
+
+def _upper_bound(i: Any) -> bool:
+    """Return whether a decompressor let air out as well, so that the leak is an upper bound."""
+    if i.leak_gradeable in (NOT_BY_LEVEL, UPPER_BOUND):
+        return True
+    return bool(i.leak_gradeable != YES and i.decompressor_state == condition.ACTIVE)
+
+
+def leak_word(i: Any) -> str | None:
+    """Return the grade of the leak-down: as given, else by the common steps where they hold.
+
+    None where nothing can be said: the piston stood elsewhere, the steps do not hold for the
+    tester, or an upper bound is not small enough to say that the cylinder is serviceable.
+    """
+    word = _leak_word(i)
+    return None if word in ("worn", "tear_down") and _upper_bound(i) else word
 
 
 def _leak_word(i: Any) -> str | None:
-    """Return the grade of the leak-down: as given, else by the common steps where they hold."""
+    if i.leak_gradeable == "not_at_firing_tdc":
+        return None
     if i.leak_grade is not None:
         return str(i.leak_grade)
-    if i.leak_pct is None or i.leak_gradeable != "yes":
+    if i.leak_pct is None or i.leak_gradeable not in (*GRADED, NOT_BY_LEVEL):
         return None
     return str(GRADES["leak_down"].word(i.leak_pct))
 
 
 def _leak(i: Any, _: Any) -> Read:
-    word = _leak_word(i)
+    word = leak_word(i)
     if word in ("good", "tear_down"):
         yield TIGHT if word == "good" else "E51"
 
@@ -203,5 +230,5 @@ def _oil_use(i: Any, found: dict[str, str]) -> Read:
     """Yield what oil use above its limit says, together with compression and leak-down."""
     if not found.keys().isdisjoint(LOW):
         yield "E91"
-    elif NORMAL_LEVEL in found and (TIGHT in found or _leak_word(i) == "serviceable"):
+    elif NORMAL_LEVEL in found and (TIGHT in found or leak_word(i) == "serviceable"):
         yield "E90"

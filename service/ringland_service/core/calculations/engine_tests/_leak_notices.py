@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from ringland_service.core.calculations.engine_tests._leak_words import GOOD, UPPER_BOUND
 from ringland_service.core.condition import ACTIVE
 from ringland_service.core.declare import Notice
 from ringland_service.core.limits import GRADES
@@ -20,6 +21,11 @@ def _not_gradeable(*why: str) -> Any:
 def _perhaps_at_overlap(i: Any, o: Any) -> bool:
     unsaid = i.piston_at == UNKNOWN and i.cycle != "two_stroke"
     return bool(unsaid and WORN_PCT < o.leak_pct < NEAR_ALL_PCT)
+
+
+def _proven_tight(o: Any) -> bool:
+    """Return whether an upper bound of the leak is small enough to call the cylinder tight."""
+    return bool(o.gradeable == UPPER_BOUND or o.grade_on_makers_scale == GOOD)
 
 
 def _halved(_: Any, o: Any) -> bool:
@@ -58,8 +64,16 @@ NOTICES = (
     Notice(
         "decompressor_active",
         "decompressor_state",
-        lambda i, _: i.decompressor_state == ACTIVE,
-        "a decompressor at work leaks like a valve: hold it off and read again; a change shows it",
+        lambda i, o: i.decompressor_state == ACTIVE and not _proven_tight(o),
+        "a decompressor at work leaks like a valve, so the figure is an upper bound and fails no "
+        "cylinder: hold it off and read again; a change shows it",
+    ),
+    Notice(
+        "tight_with_decompressor_active",
+        "decompressor_state",
+        lambda i, o: i.decompressor_state == ACTIVE and _proven_tight(o),
+        "the decompressor at work can only have added to this leak: the figure is an upper bound, "
+        "and so small a one proves the cylinder tight",
     ),
     Notice(
         "restrictor_not_known",

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from ringland_service.core.condition import ACTIVE
-from ringland_service.core.declare import Rule
+from ringland_service.core.declare import RAISES, Rule, Unjudged
 from ringland_service.core.limits import GRADES
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.verdicts import at_most, beyond
@@ -58,15 +58,22 @@ PATH_OF = {
     None: {"oil_filler_or_breather": "rings_or_piston", **_ANY_ENGINE},
 }
 
+YES, UPPER_BOUND = "yes", "upper_bound"
+# Where the common steps grade the reading.
+GRADED = (YES, UPPER_BOUND)
 GRADEABLE = {
-    "yes": "the common steps hold for this tester",
+    YES: "the common steps hold for this tester",
     "not_at_firing_tdc": "the piston is not at firing top dead centre",
+    UPPER_BOUND: "a decompressor lets air out as well: the figure is an upper bound, and 10 % or "
+    "less proves the cylinder tight",
     "decompressor_active": "a decompressor lets the air out",
     "restrictor_not_known": "the restrictor is not known",
     "restrictor_outside": "a restrictor outside 0.9 to 1.1 mm: other steps hold there",
     "supply_outside": "a supply outside 550 to 700 kPa: other steps hold there",
 }
 NOT_GRADEABLE = "not_gradeable"
+OTHER_TESTER = ("restrictor_not_known", "restrictor_outside", "supply_outside")
+GOOD = GRADES["leak_down"].otherwise
 GRADE = {**GRADES["leak_down"].choices, NOT_GRADEABLE: "not gradeable by the common steps"}
 # Largest error of a gauge over the supply that leaves a reading (as of any stated uncertainty).
 COARSEST = 0.25
@@ -80,25 +87,73 @@ def leak_path(inputs: Any) -> str | None:
     return PATH_OF[inputs.cycle].get(inputs.heard_at)
 
 
-def gradeable(inputs: Any) -> str:
-    """Return whether the common steps grade this reading, or the first thing that forbids it."""
+def gradeable(inputs: Any, leak_pct: float) -> str:
+    """Return whether the common steps grade this reading, or the first thing that forbids it.
+
+    A decompressor at work only adds to the leak, so a small one proves the cylinder tight.
+    """
     if inputs.piston_at in ("overlap_tdc", "below_tdc"):
         return "not_at_firing_tdc"
-    if inputs.decompressor_state == ACTIVE:
-        return "decompressor_active"
+    able = _by_tester(inputs)
+    if able != YES or inputs.decompressor_state != ACTIVE:
+        return able
+    return UPPER_BOUND if tight(leak_pct) else "decompressor_active"
+
+
+def tight(leak_pct: float) -> bool:
+    """Return whether the common steps call the cylinder tight: 10 % or less."""
+    return bool(GRADES["leak_down"].word(leak_pct) == GOOD)
+
+
+def _by_tester(inputs: Any) -> str:
     if inputs.restrictor_mm is None:
         return "restrictor_not_known"
     if not _within(inputs.restrictor_mm, GRADED_RESTRICTOR_MM):
         return "restrictor_outside"
-    return "yes" if _within(inputs.supply_kpa, GRADED_SUPPLY_KPA) else "supply_outside"
+    return YES if _within(inputs.supply_kpa, GRADED_SUPPLY_KPA) else "supply_outside"
 
 
 def _within(value: float, sides: tuple[float, float]) -> bool:
     return bool(at_most(sides[0], value) and at_most(value, sides[1]))
 
 
+UNJUDGED = (
+    Unjudged(
+        "not_at_firing_dead_centre",
+        lambda i, *_: i.piston_at in ("overlap_tdc", "below_tdc"),
+        "bring the piston to firing top dead centre, lock the crank, and read again",
+    ),
+    Unjudged(
+        "tester_outside_the_scale",
+        lambda _, o, limit: limit.standing == "common_practice" and o.gradeable in OTHER_TESTER,
+        "give the scale of the tester's maker, or the bore of its restrictor (0.9 to 1.1 mm) and "
+        "a supply of 550 to 700 kPa; otherwise turn the reading into a leak area",
+    ),
+    Unjudged(
+        "place_of_piston_unknown",
+        lambda i, *_: i.piston_at == UNKNOWN,
+        "say where the piston stood: at firing top dead centre all valves are shut",
+        RAISES,
+    ),
+    Unjudged(
+        "decompressor_lets_air_out",
+        lambda i, *_: i.decompressor_state == ACTIVE,
+        "hold the decompressor off and read again; what is left then is the cylinder's own leak",
+        RAISES,
+    ),
+)
+
+
 def makers_grade(inputs: Any, leak_pct: float) -> str | None:
-    """Return the grade by the tester maker's own steps, where they are given."""
+    """Return the grade by the tester maker's own steps, where they are given.
+
+    With a decompressor at work the figure is an upper bound: it proves a cylinder good, never worn.
+    """
+    grade = _on_makers_steps(inputs, leak_pct)
+    return grade if grade == GOOD or inputs.decompressor_state != ACTIVE else None
+
+
+def _on_makers_steps(inputs: Any, leak_pct: float) -> str | None:
     words = list(GRADES["leak_down"].choices)[::-1]
     for word, step in zip(words, MAKERS_STEPS, strict=False):
         most = getattr(inputs, step)

@@ -4,11 +4,14 @@ from typing import Any
 
 from ringland_service.core import condition
 from ringland_service.core.choices import OVERHEAD, PORTS, SIDE_VALVE
-from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.limits import GRADES
+from ringland_service.core.declare import LOWERS, Notice, Rule, Unjudged
+from ringland_service.core.limits import GRADES, LIMITS
+from ringland_service.core.verdicts import beyond
 
 # A 12 V battery under the load of the starter (common practice, no source).
 LEAST_CRANKING_V = 9.6
+# Readings that repeat no better than this share of themselves tell nothing (the same).
+LEAST_REPEATABLE = 0.05
 
 # Each condition of the test, with what its breach does to the reading.
 CONDITIONS: dict[str, str] = {
@@ -25,6 +28,90 @@ def unmet(i: Any) -> Any:
     """Return how many of the stated conditions are not met."""
     count = sum(getattr(i, name) is False for name in CONDITIONS)
     return count if i.battery_v is None else count + (i.battery_v < LEAST_CRANKING_V)
+
+
+def slow(i: Any, *_: Any) -> Any:
+    """Return whether the starter turned too slowly: a weak battery, or the other plugs in."""
+    weak = False if i.battery_v is None else i.battery_v < LEAST_CRANKING_V
+    return True if i.plugs_out is False else weak
+
+
+def _not_repeating(i: Any, *_: Any) -> Any:
+    if i.repeat_kpa_diff is None:
+        return False
+    return beyond(i.repeat_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
+
+
+def _gauge_unfit(i: Any, *_: Any) -> Any:
+    if i.hose_error_pct is None:
+        return False
+    return beyond(LIMITS["gauge_hose.unfit"].low, i.hose_error_pct)
+
+
+def only_lowered(i: Any) -> Any:
+    """Return whether a condition was not met that can do nothing but lower the reading."""
+    return slow(i) | (False in (i.throttle_open, i.choke_off, i.engine_warm))
+
+
+def unfit(i: Any) -> Any:
+    """Return whether the reading itself cannot be trusted, high or low."""
+    return _not_repeating(i) | _gauge_unfit(i)
+
+
+UNJUDGED = (
+    Unjudged(
+        "readings_not_repeating",
+        _not_repeating,
+        "read until two readings agree within 5 %: gauge, adaptor and battery first",
+    ),
+    Unjudged(
+        "gauge_unfit",
+        _gauge_unfit,
+        "a gauge with its check valve at the plug end, or a shorter hose",
+    ),
+    Unjudged(
+        "limit_with_decompressor",
+        lambda i, _, limit: limit.with_decompressor and i.decompressor_state != condition.ACTIVE,
+        "read with the decompressor at work, as the limit is stated, or give the limit for a "
+        "reading without it",
+    ),
+    Unjudged(
+        "decompressor_at_work",
+        lambda i, _, limit: (
+            i.decompressor_state == condition.ACTIVE and not limit.with_decompressor
+        ),
+        "hold the decompressor off and read again, or do a leak-down; where the maker states the "
+        "limit with it at work, say with_decompressor",
+        LOWERS,
+    ),
+    Unjudged(
+        "decompressor_unknown",
+        lambda i, _, limit: (
+            condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
+            and not limit.with_decompressor
+        ),
+        "find out whether the engine has a decompressor and whether it was at work",
+        LOWERS,
+    ),
+    Unjudged(
+        "throttle_not_open",
+        lambda i, *_: i.throttle_open is False or i.choke_off is False,
+        "hold the throttle fully open, a vacuum slide too, take the choke off, and read again",
+        LOWERS,
+    ),
+    Unjudged(
+        "engine_cold",
+        lambda i, *_: i.engine_warm is False,
+        "run the engine warm and read again",
+        LOWERS,
+    ),
+    Unjudged(
+        "cranking_slow",
+        slow,
+        "charge the battery, take all plugs out, and read again",
+        LOWERS,
+    ),
+)
 
 
 def banded(i: Any) -> bool:

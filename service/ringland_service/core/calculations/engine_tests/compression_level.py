@@ -1,10 +1,12 @@
 """C05: the level of a cranking compression reading."""
 
 import math
+from typing import Any
 
 import numpy as np
 
 from ringland_service.core import condition, kinds, quantities
+from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.engine_tests import _test_conditions as conditions
 from ringland_service.core.declare import (
     Calculation,
@@ -21,6 +23,7 @@ from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
 from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.verdicts import is_column
 
 ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
 COMMON = "common practice, no source"
@@ -28,9 +31,15 @@ GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",
-    "decompressor_unknown": "graded with reserve: a decompressor may have let pressure off",
+    "decompressor_unknown": "gradeable only where it is good: a decompressor may have let "
+    "pressure off",
     "decompressor_active": "not gradeable by level: do a leak-down",
+    "conditions_not_met": "gradeable only where it is good: a condition of the test was not met",
+    "reading_unfit": "not gradeable: the reading does not repeat, or the gauge is unfit",
 }
+ONLY_LOWERED = ("decompressor_unknown", "decompressor_active", "conditions_not_met")
+# What is good although something may have lowered it.
+GOOD = ("good", "high")
 
 
 @record
@@ -60,6 +69,11 @@ class Inputs:
     )
     repeat_kpa_diff: Number | None = quantity(
         quantities.REPEAT, "how well the reading repeats, ±", default=None
+    )
+    hose_error_pct: Number | None = quantity(
+        tests.HOSE_ERROR,
+        "error of the reading by the room in the gauge's hose; negative: it reads low",
+        default=None,
     )
     weather_kpa_diff: Number | None = quantity(
         quantities.WEATHER,
@@ -177,7 +191,6 @@ def compute(inputs: Inputs) -> Outputs:
     there = condition.air_pressure_here_kpa(inputs.limit_altitude_m, None)
     ratio = None if expected is None else readings.level_ratio(reading, expected)
     gradeable = _gradeable(inputs)
-    graded = ratio is not None and gradeable != "decompressor_active"
     gauge = _gauge_u_kpa(inputs)
     parts = [
         u for u in (gauge, _repeat_u_kpa(inputs), _weather_u_kpa(inputs, here)) if u is not None
@@ -190,17 +203,37 @@ def compute(inputs: Inputs) -> Outputs:
         gradeable=gradeable,
         unmet_conditions=conditions.unmet(inputs),
         ratio=ratio,
-        grade=GRADES["compression_level"].word(ratio) if ratio is not None and graded else None,
+        grade=None if ratio is None else _grade(ratio, gradeable),
         gauge_uncertainty_kpa_diff=None if gauge is None else 2.0 * gauge,
         reading_uncertainty_kpa_diff=2.0 * root(sum(u * u for u in parts)) if parts else None,
     )
 
 
-def _gradeable(inputs: Inputs) -> str:
+def _gradeable(inputs: Inputs) -> Any:
     kind, state = inputs.decompressor, inputs.decompressor_state
+    word: Any = "yes"
     if state == condition.ACTIVE:
-        return "decompressor_active"
-    return "decompressor_unknown" if condition.decompressor_uncertain(kind, state) else "yes"
+        word = "decompressor_active"
+    elif condition.decompressor_uncertain(kind, state):
+        word = "decompressor_unknown"
+    elif is_column(lowered := conditions.only_lowered(inputs)):
+        word = np.where(lowered, "conditions_not_met", word)
+    elif lowered:
+        word = "conditions_not_met"
+    unfit = conditions.unfit(inputs)
+    if is_column(unfit):
+        return np.where(unfit, "reading_unfit", word)
+    return "reading_unfit" if unfit else word
+
+
+def _grade(ratio: Number, gradeable: Any) -> Any:
+    """Return the level's word where one is due; a good one stands if it could only be lowered."""
+    word = GRADES["compression_level"].word(ratio)
+    good, lowered = np.isin(word, GOOD), np.isin(gradeable, (*ONLY_LOWERED,))
+    due = np.equal(gradeable, "yes") | (good & lowered)
+    if is_column(ratio) or is_column(gradeable):
+        return np.where(due, word, None)
+    return word if due else None
 
 
 def _gauge_u_kpa(inputs: Inputs) -> Number | None:
@@ -274,6 +307,8 @@ CALCULATION = Calculation(
             "read the air pressure on the spot, use a gauge of known error, and repeat the "
             "reading; a leak-down does not depend on the level",
             _band,
+            unjudged=conditions.UNJUDGED,
+            with_decompressor=True,
         ),
     ),
     rules=conditions.RULES,

@@ -41,6 +41,7 @@ class Inputs:
     limit_altitude_m: Number | None = same(LEVEL, "limit_altitude_m")
     gauge_error_pct: Number | None = same(LEVEL, "gauge_error_pct")
     repeat_kpa_diff: Number | None = same(LEVEL, "repeat_kpa_diff")
+    hose_error_pct: Number | None = same(LEVEL, "hose_error_pct")
     weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
     altitude_m: Number | None = same(LEVEL, "altitude_m")
     air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)

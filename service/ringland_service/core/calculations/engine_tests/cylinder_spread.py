@@ -11,6 +11,7 @@ from ringland_service.core.declare import (
     Check,
     Notice,
     Rule,
+    Unjudged,
     choice,
     quantity,
     readings,
@@ -197,6 +198,13 @@ CALCULATION = Calculation(
             "lowest cylinder over the highest",
             "read all cylinders again with the same gauge, the first one last",
             _floor,
+            unjudged=(
+                Unjudged(
+                    "readings_not_repeating",
+                    lambda i, o, _: _sagged(i, o),
+                    "charge the battery and read all cylinders again, the first one last",
+                ),
+            ),
         ),
     ),
     rules=(

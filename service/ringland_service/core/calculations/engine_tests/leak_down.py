@@ -131,8 +131,8 @@ class Outputs:
     )
     gradeable: str = result(
         "whether the common steps grade this reading",
-        basis="place of the piston, decompressor, restrictor of 0.9 to 1.1 mm, supply of 550 to "
-        "700 kPa",
+        basis="place of the piston, decompressor (at work, an upper bound: 10 % or less proves the "
+        "cylinder tight), restrictor of 0.9 to 1.1 mm, supply of 550 to 700 kPa",
         source=COMMON,
         choices=words.GRADEABLE,
     )
@@ -182,13 +182,13 @@ def compute(inputs: Inputs) -> Outputs:
     supply, held = inputs.supply_kpa, _held_kpa(inputs)
     kept, least = max(held), min(held)
     lost = float(leak.leak_percent(supply, kept))
-    able, error = words.gradeable(inputs), _gauge_error_kpa(inputs)
+    able, error = words.gradeable(inputs, lost), _gauge_error_kpa(inputs)
     return Outputs(
         kept_kpa=kept,
         leak_pct=lost,
         leak_spread_pct=None if len(held) == 1 else 100 * (kept - least) / supply,
         gradeable=able,
-        grade=GRADES["leak_down"].word(lost) if able == "yes" else words.NOT_GRADEABLE,
+        grade=GRADES["leak_down"].word(lost) if able in words.GRADED else words.NOT_GRADEABLE,
         grade_on_makers_scale=words.makers_grade(inputs, lost),
         leak_path=words.leak_path(inputs),
         gauge_error_kpa_diff=error,
@@ -227,12 +227,10 @@ def influences(inputs: Inputs) -> list[Influence]:
     ]
 
 
-def _service(inputs: Inputs, outputs: Outputs) -> Limit | None:
+def _service(inputs: Inputs, _: Outputs) -> Limit | None:
     own = inputs.makers_serviceable_to_pct
     if own is not None:
         return Limit(high=own, source="serviceable on the tester maker's own scale")
-    if outputs.gradeable != "yes":
-        return None
     return LIMITS[f"leak_down.{inputs.use}"].limit()
 
 
@@ -256,6 +254,7 @@ CALCULATION = Calculation(
             "read both gauges on one pressure, take their difference out, and read again with the "
             "crank rocked to each side",
             _service,
+            unjudged=words.UNJUDGED,
         ),
     ),
     rules=(*words.readings_rules(_held_kpa, _gauge_error_kpa), *words.RULES),

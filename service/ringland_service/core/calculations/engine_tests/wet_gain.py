@@ -181,10 +181,15 @@ def _no_safe_dose(i: Inputs, o: Outputs) -> object:
 
 
 def _still_low(_: Inputs, o: Outputs) -> object:
-    if o.wet_over_expected is None:
+    """Return whether the rings gain and the cylinder is low all the same.
+
+    What the oil's volume adds is no gain of the rings, so the raw gain says nothing here.
+    """
+    if o.wet_over_expected is None or o.excess_gain_pct is None:
         return False
     level = GRADES["compression_level"].word(o.wet_over_expected)
-    return (o.gain_pct >= 5) & ((level == "low") | (level == "very_low"))
+    finding = GRADES["wet_gain"].word(o.excess_gain_pct)
+    return (finding != "rings_not_shown") & ((level == "low") | (level == "very_low"))
 
 
 CALCULATION = Calculation(
@@ -237,8 +242,8 @@ CALCULATION = Calculation(
             "second_leak",
             "wet_over_expected",
             _still_low,
-            "it gains and is still low: the oil seals the rings, so a second leak is there, a "
-            "valve or the gasket",
+            "it gains beyond the oil's own volume and is still low: the oil seals the rings, so a "
+            "second leak is there, a valve or the gasket",
         ),
         Notice(
             "two_stroke_weak_test",

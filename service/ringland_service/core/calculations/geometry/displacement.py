@@ -5,6 +5,7 @@ from ringland_service.core.declare import Calculation, Check, Rule, count, quant
 from ringland_service.core.formulas import geometry
 from ringland_service.core.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond
 
 GEOMETRY = "plane geometry"
 
@@ -20,6 +21,12 @@ class Inputs:
     )
     new_bore_mm: Number | None = quantity(
         lengths.BORE, "bore after machining", example=68.496, default=None
+    )
+    new_bore_max_mm: Number | None = quantity(
+        lengths.BORE,
+        "upper limit of the finish bore: the class is judged there",
+        example=68.501,
+        default=None,
     )
     class_limit_cc: Number | None = quantity(
         quantities.CLASS_LIMIT,
@@ -54,6 +61,15 @@ class Outputs:
         source=GEOMETRY,
         default=None,
     )
+    largest_new_displacement_cc: Number | None = result(
+        "largest displacement that the finish bore may come to; the class is judged by it",
+        kind=kinds.VOLUME,
+        digits=1,
+        basis="displacement at the upper limit of the finish bore; that after machining where no "
+        "such limit is given",
+        source=GEOMETRY,
+        default=None,
+    )
     change_cc: Number | None = result(
         "change of displacement",
         kind=kinds.VOLUME,
@@ -83,9 +99,11 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out displacement; the change and the largest bore where they are asked for."""
     now = geometry.displacement_cc(inputs.bore_mm, inputs.stroke_mm, inputs.cylinders)
-    after = change = percent = largest = None
+    after = most = change = percent = largest = None
     if inputs.new_bore_mm is not None:
+        bore_max = inputs.new_bore_mm if inputs.new_bore_max_mm is None else inputs.new_bore_max_mm
         after = geometry.displacement_cc(inputs.new_bore_mm, inputs.stroke_mm, inputs.cylinders)
+        most = geometry.displacement_cc(bore_max, inputs.stroke_mm, inputs.cylinders)
         change = after - now
         percent = geometry.change_percent(now, after)
     if inputs.class_limit_cc is not None:
@@ -96,6 +114,7 @@ def compute(inputs: Inputs) -> Outputs:
         displacement_cc=now,
         piston_area_mm2=geometry.piston_area_mm2(inputs.bore_mm),
         new_displacement_cc=after,
+        largest_new_displacement_cc=most,
         change_cc=change,
         change_percent_pct=percent,
         largest_bore_for_class_mm=largest,
@@ -128,8 +147,8 @@ CALCULATION = Calculation(
         Check("class_limit", "displacement_cc", "displacement within its class", SETTLE, _class),
         Check(
             "class_limit_after",
-            "new_displacement_cc",
-            "displacement after machining within its class",
+            "largest_new_displacement_cc",
+            "displacement after machining within its class, at the largest finish bore",
             SETTLE,
             _class,
         ),
@@ -142,6 +161,18 @@ CALCULATION = Calculation(
             ),
             "bore, stroke and cylinders make an engine outside 15 to 3000 cc",
             "check bore, stroke and cylinders: sizes in mm, one engine of 15 to 3000 cc",
+        ),
+        Rule(
+            ("new_bore_max_mm",),
+            lambda i: i.new_bore_mm is None,
+            "an upper limit of the finish bore means nothing without the bore after machining",
+            "give new_bore too",
+        ),
+        Rule(
+            ("new_bore_mm", "new_bore_max_mm"),
+            lambda i: beyond(i.new_bore_mm, i.new_bore_max_mm),
+            "the bore after machining is above its upper limit",
+            "new_bore between the limits of the finish bore",
         ),
     ),
 )

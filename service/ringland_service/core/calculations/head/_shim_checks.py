@@ -2,18 +2,27 @@
 
 from typing import Any
 
-from ringland_service.core.calculations.head._shim_jobs import BUCKET, FINGER, jobs, pieces
+from ringland_service.core.calculations.head._shim_jobs import (
+    BUCKET,
+    FINGER,
+    in_range,
+    jobs,
+    pieces,
+)
 from ringland_service.core.calculations.head._shim_rows import ALL_TAKEN, NONE_FITS
-from ringland_service.core.calculations.head._shims import in_range
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.limits import Limit
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.verdicts import at_most, beyond
 
 # common practice, no source
 MOVED_MM = 0.03
 MARK_OFF_MM = 0.02
 ROUNDING_MM = 1e-9
 
+SETTLE_FOUND = (
+    "cam on its base circle, the next leaf up must not go in, the next down goes in loose; "
+    "five times"
+)
 SETTLE = (
     "measure old and new shim with one micrometer, and the lash again after turning the crank twice"
 )
@@ -25,26 +34,37 @@ def _range(inputs: Any, _: Any) -> Limit | None:
     return Limit(inputs.lash_low_mm, inputs.lash_high_mm, "maker", "lash range as given")
 
 
-def _inside(_: Any, __: Any) -> Limit:
-    return Limit(0.0, None, "maker", "lash within each valve's range as given")
+def _ranges(names: str) -> Any:
+    """Return the range of each of several valves, those named in a result."""
+
+    def limits(inputs: Any, outputs: Any) -> tuple[Limit, ...]:
+        named = getattr(outputs, names) or ()
+        return tuple(
+            Limit(job.low_mm, job.high_mm, "maker", "lash range as given")
+            for job in jobs(inputs)
+            if job.name in named
+        )
+
+    return limits
 
 
 CHECKS = (
-    Check(
-        "lash_found_with_shim",
-        "measured_lash_mm",
-        "lash as found",
-        "cam on its base circle, the next leaf up must not go in, the next down goes in loose; "
-        "five times",
-        _range,
-    ),
+    Check("lash_found_with_shim", "measured_lash_mm", "lash as found", SETTLE_FOUND, _range),
     Check("lash_with_new_shim", "lash_after_mm", "lash with the chosen shim", SETTLE, _range),
     Check(
-        "lash_margins",
-        "lash_margins_mm",
-        "lash of each of several valves inside its range",
+        "lash_found_each",
+        "lash_found_mm",
+        "lash as found",
+        SETTLE_FOUND,
+        _ranges("valves_measured"),
+        each="valves_measured",
+    ),
+    Check(
+        "lash_after_each",
+        "lash_after_each_mm",
+        "lash with the chosen shim",
         SETTLE,
-        _inside,
+        _ranges("valves_shimmed"),
         each="valves_shimmed",
     ),
 )
@@ -64,12 +84,30 @@ def _two_lots(i: Any) -> bool:
     return i.shims_at_hand_mm is not None or i.use_shims_taken_out
 
 
+def _not_under(low_mm: float, high_mm: float) -> bool:
+    return bool(beyond(low_mm, high_mm - ROUNDING_MM))
+
+
 def _low_over_high(i: Any) -> bool:
-    return any(beyond(job.low_mm, job.high_mm - ROUNDING_MM) for job in jobs(i))
+    return _not_under(i.lash_low_mm, i.lash_high_mm)
+
+
+def _own_low_over_high(i: Any) -> bool:
+    """Return whether a valve's own range is none; what all valves share is judged by itself."""
+    shared = (i.lash_low_mm, i.lash_high_mm)
+    own = [(job.low_mm, job.high_mm) for job in jobs(i)]
+    return any(sides != shared and _not_under(*sides) for sides in own)
 
 
 def _aim_outside(i: Any) -> bool:
-    return any(not in_range(job, job.aim_mm) for job in jobs(i))
+    return not _low_over_high(i) and not (
+        at_most(i.lash_low_mm, i.target_lash_mm) and at_most(i.target_lash_mm, i.lash_high_mm)
+    )
+
+
+def _own_aim_outside(i: Any) -> bool:
+    asked = [job for job in jobs(i) if not _not_under(job.low_mm, job.high_mm)]
+    return any(job.aim_mm != i.target_lash_mm and not in_range(job, job.aim_mm) for job in asked)
 
 
 RULES = (
@@ -116,15 +154,27 @@ RULES = (
         "shim_least under shim_most",
     ),
     Rule(
-        ("gear",),
+        ("lash_low_mm", "lash_high_mm"),
         _low_over_high,
         "the least lash is not under the largest",
         "lash_low under lash_high",
     ),
     Rule(
-        ("gear",),
-        lambda i: not _low_over_high(i) and _aim_outside(i),
+        ("valves",),
+        _own_low_over_high,
+        "the least lash of a valve is not under its largest",
+        "lash_low under lash_high, of all valves or of that valve",
+    ),
+    Rule(
+        ("target_lash_mm", "lash_low_mm", "lash_high_mm"),
+        _aim_outside,
         "the lash aimed at is outside the range",
+        "a target_lash within the range, or none for its middle",
+    ),
+    Rule(
+        ("valves",),
+        _own_aim_outside,
+        "the lash aimed at for a valve is outside its range",
         "a target_lash within the range, or none for its middle",
     ),
     Rule(

@@ -3,12 +3,16 @@
 from dataclasses import dataclass
 from typing import Any
 
+from ringland_service.core.verdicts import at_most
+
 BUCKET, FINGER = "bucket", "finger_or_rocker"
 GEAR: dict[str, str] = {
     BUCKET: "bucket: the shim moves as the lash does",
     FINGER: "finger or rocker between cam and valve",
 }
 ONE_VALVE = "valve"
+# In the choice held: in range as found, the valve keeps its shim, which no other one gets.
+LEFT = -2
 
 
 @dataclass(frozen=True)
@@ -51,11 +55,36 @@ def _one_of_several(i: Any, valve: Any) -> Job | None:
     return Job(valve.name, *measured, low, high, aim, i.stem_movement_per_lash, valve.last_lash_mm)
 
 
+def in_range(job: Job, lash_mm: float) -> bool:
+    """Return whether a lash is within the valve's range, ends included."""
+    return bool(at_most(job.low_mm, lash_mm) and at_most(lash_mm, job.high_mm))
+
+
+def stays(i: Any, job: Job) -> bool:
+    """Return whether a valve, one of several, is in range as found and keeps its shim.
+
+    A valve asked about alone gets the shim that brings it nearest its aim all the same.
+    """
+    return i.valves is not None and in_range(job, job.lash_mm)
+
+
+def taken_out(i: Any) -> list[float]:
+    """Return the shims of the valves that change; as held, while uncertainty moves the lash."""
+    asked = jobs(i)
+    if i.held is not None:
+        changes = [chosen != LEFT for chosen, _ in i.held]
+    else:
+        changes = [not stays(i, job) for job in asked]
+    return [job.old_mm for job, change in zip(asked, changes, strict=True) if change]
+
+
 def pieces(i: Any) -> tuple[float, ...]:
     """Return the shims on offer: those at hand and taken out, or one of each that is made."""
     if i.shims_at_hand_mm is not None or i.use_shims_taken_out:
-        taken_out = [job.old_mm for job in jobs(i)] if i.use_shims_taken_out else []
-        return (*(i.shims_at_hand_mm or ()), *taken_out)
+        return (
+            *(i.shims_at_hand_mm or ()),
+            *(taken_out(i) if i.use_shims_taken_out else ()),
+        )
     if i.shim_step_mm is None or i.shim_least_mm is None or i.shim_most_mm is None:
         return ()
     count = int((i.shim_most_mm - i.shim_least_mm) / i.shim_step_mm + 1e-6) + 1

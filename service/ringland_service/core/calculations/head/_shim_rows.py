@@ -5,7 +5,9 @@ from typing import Any
 
 from ringland_service.core import kinds
 from ringland_service.core.calculations.head._shim_jobs import (
+    LEFT,
     Job,
+    in_range,
     jobs,
     made_to_step,
     pieces,
@@ -13,7 +15,6 @@ from ringland_service.core.calculations.head._shim_jobs import (
 from ringland_service.core.calculations.head._shims import (
     NO_SHIM,
     OUTCOMES,
-    in_range,
     lash_with_mm,
     nearest_outside,
     outcome,
@@ -28,8 +29,9 @@ EXACT = "old shim + movement of the shim per lash · (lash as found − lash)"
 AIMED = "as given, else the middle of the range"
 FOUND = "lash as found against the range"
 NEAREST = "the nearest shim on that side of the range"
-FOUND_ONE, NONE_FITS, ALL_TAKEN = "fits", "none_fits", "all_taken"
+LEAVE, FOUND_ONE, NONE_FITS, ALL_TAKEN = "leave", "fits", "none_fits", "all_taken"
 VALVE_OUTCOMES: dict[str, str] = {
+    LEAVE: "in range as found: leave it, with the shim that it has",
     FOUND_ONE: "a shim fits",
     NONE_FITS: "no shim on offer brings the lash into the range",
     ALL_TAKEN: "the shims that fit go under other valves",
@@ -54,6 +56,7 @@ class ValveShim:
         source=MAKER,
         choices=VALVE_OUTCOMES,
     )
+    found_mm: float = length("lash as found", "as given", "as given")
     found_within: bool = result(
         "whether the lash as found is within the range", basis=FOUND, source=MAKER
     )
@@ -102,8 +105,9 @@ def of_valve(i: Any, place: int) -> ValveShim:
     thin, thick = nearest_outside(job, offered) if chosen == NO_SHIM else (None, None)
     return ValveShim(
         valve=job.name,
-        outcome=FOUND_ONE if chosen != NO_SHIM else ALL_TAKEN if fitting else NONE_FITS,
+        outcome=_becomes(chosen, fitting),
         found_within=in_range(job, job.lash_mm),
+        found_mm=job.lash_mm,
         exact_mm=_shim_mm(job, job.aim_mm),
         thinnest_mm=_shim_mm(job, job.high_mm),
         thickest_mm=_shim_mm(job, job.low_mm),
@@ -117,16 +121,24 @@ def of_valve(i: Any, place: int) -> ValveShim:
     )
 
 
+def _becomes(chosen: int, fitting: int) -> str:
+    if chosen >= 0:
+        return FOUND_ONE
+    if chosen == LEFT:
+        return LEAVE
+    return ALL_TAKEN if fitting else NONE_FITS
+
+
 def _shim_mm(job: Job, lash_mm: float) -> float:
     return float(lash.shim_for_lash_mm(job.old_mm, job.lash_mm, lash_mm, job.movement))
 
 
 def _at(offered: tuple[float, ...], place: int) -> float | None:
-    return None if place == NO_SHIM else offered[place]
+    return None if place < 0 else offered[place]
 
 
 def _lash_at(job: Job, offered: tuple[float, ...], place: int) -> float | None:
-    return None if place == NO_SHIM else lash_with_mm(job, offered[place])
+    return None if place < 0 else lash_with_mm(job, offered[place])
 
 
 def tried(i: Any, place: int) -> Iterator[Tried]:

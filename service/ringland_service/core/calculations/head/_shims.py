@@ -10,13 +10,15 @@ from typing import Any
 
 from ringland_service.core.assignment import least_total_cost
 from ringland_service.core.calculations.head._shim_jobs import (
+    LEFT,
     Job,
+    in_range,
     jobs,
     made_to_step,
     pieces,
+    stays,
 )
 from ringland_service.core.formulas import lash
-from ringland_service.core.verdicts import at_most
 
 NO_SHIM = -1
 SAME_MM = 1e-6
@@ -42,11 +44,6 @@ def lash_with_mm(job: Job, shim_mm: float) -> float:
     return float(lash.lash_with_shim_mm(job.old_mm, job.lash_mm, shim_mm, job.movement))
 
 
-def in_range(job: Job, lash_mm: float) -> bool:
-    """Return whether a lash is within the valve's range, ends included."""
-    return bool(at_most(job.low_mm, lash_mm) and at_most(lash_mm, job.high_mm))
-
-
 def _cost(job: Job, shim_mm: float) -> float:
     gives = lash_with_mm(job, shim_mm)
     if not in_range(job, gives):
@@ -57,23 +54,23 @@ def _cost(job: Job, shim_mm: float) -> float:
 def picks(i: Any) -> tuple[tuple[int, int], ...]:
     """Return for each valve the places of its shim and of the runner-up among the pieces.
 
-    ``NO_SHIM`` stands for none.
+    ``NO_SHIM`` stands for none, ``LEFT`` for a valve that is left as it is.
     """
     asked, offered = jobs(i), pieces(i)
-    if not asked or not offered:
-        return tuple((NO_SHIM, NO_SHIM) for _ in asked)
-    costs = [[_cost(job, shim) for shim in offered] for job in asked]
-    if made_to_step(i):
+    left = [stays(i, job) for job in asked]
+    changing = [job for job, leave in zip(asked, left, strict=True) if not leave]
+    costs = [[_cost(job, shim) for shim in offered] for job in changing]
+    if not changing or not offered:
+        found = [(NO_SHIM, NO_SHIM)] * len(changing)
+    elif made_to_step(i):
         chosen = [_cheapest(row, ()) for row in costs]
-        return tuple(
-            (place, _next(row, offered, place, ()))
-            for row, place in zip(costs, chosen, strict=True)
-        )
-    chosen = _shared_out(costs)
-    return tuple(
-        (place, _next(row, offered, place, [c for c in chosen if c != NO_SHIM]))
-        for row, place in zip(costs, chosen, strict=True)
-    )
+        found = [(p, _next(row, offered, p, ())) for row, p in zip(costs, chosen, strict=True)]
+    else:
+        chosen = _shared_out(costs)
+        taken = [c for c in chosen if c != NO_SHIM]
+        found = [(p, _next(row, offered, p, taken)) for row, p in zip(costs, chosen, strict=True)]
+    rest = iter(found)
+    return tuple((LEFT, NO_SHIM) if leave else next(rest) for leave in left)
 
 
 def _shared_out(costs: Sequence[Sequence[float]]) -> list[int]:
@@ -91,7 +88,7 @@ def _next(
     row: Sequence[float], offered: Sequence[float], chosen: int, taken: Collection[int]
 ) -> int:
     """Return the next best place, of another thickness than the chosen one."""
-    if chosen == NO_SHIM:
+    if chosen < 0:
         return NO_SHIM
     alike = [p for p, shim in enumerate(offered) if abs(shim - offered[chosen]) <= SAME_MM]
     return _cheapest(row, {*alike, *taken})

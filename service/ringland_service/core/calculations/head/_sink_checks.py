@@ -18,12 +18,24 @@ def _shim_room(_: Any, __: Any) -> Limit:
     return Limit(0.0, None, "computed", "the shim needed is at least the thinnest one")
 
 
+def _some_lash(_: Any, __: Any) -> Limit:
+    return Limit(0.0, None, "computed", "below zero the valve cannot shut")
+
+
 CHECKS = (
     Check(
         "lash_after_sink",
         "lash_after_mm",
         "lash after the work, not yet set again; only the maker's range judges it",
         "assemble the valve with a light spring and measure by feeler, cam on its base circle",
+    ),
+    Check(
+        "lash_left_after_sink",
+        "lash_after_mm",
+        "lash left after the work: below zero the valve is held open",
+        "assemble the valve with a light spring and measure by feeler, cam on its base circle",
+        _some_lash,
+        doubt_fails="a valve that is held open burns",
     ),
     Check(
         "total_sink",

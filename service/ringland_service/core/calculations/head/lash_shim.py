@@ -102,8 +102,27 @@ class Outputs:
         record=ValveShim,
         default=None,
     )
+    valves_measured: tuple[str, ...] | None = result(
+        "the valves, in the order given", basis="as given", source="as given", default=None
+    )
+    lash_found_mm: tuple[float, ...] | None = result(
+        "lash of each valve as found",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis="as given",
+        source="as given",
+        default=None,
+    )
     valves_shimmed: tuple[str, ...] | None = result(
         "valves that a shim was found for", basis="as given", source="as given", default=None
+    )
+    lash_after_each_mm: tuple[float, ...] | None = result(
+        "lash that each of those valves comes to",
+        kind=kinds.LENGTH,
+        digits=3,
+        basis=GIVES,
+        source=GEOMETRY,
+        default=None,
     )
     lash_margins_mm: tuple[float, ...] | None = result(
         "how far inside its range each of those valves' lash comes",
@@ -130,12 +149,19 @@ def compute(inputs: Inputs) -> Outputs:
     if inputs.valves is None:
         return Outputs(shims_tried=table, **_of_one(inputs, asked[0], rows[0]))
     shimmed = [(job, row.shim_mm) for job, row in zip(asked, rows, strict=True)]
-    margins = {job.name: _margin_mm(job, shim) for job, shim in shimmed if shim is not None}
+    gives = {job.name: lash_with_mm(job, shim) for job, shim in shimmed if shim is not None}
     return Outputs(
         shims_tried=table,
         valve_shims=tuple(rows),
-        valves_shimmed=tuple(margins),
-        lash_margins_mm=tuple(margins.values()),
+        valves_measured=tuple(job.name for job in asked),
+        lash_found_mm=tuple(job.lash_mm for job in asked),
+        valves_shimmed=tuple(gives),
+        lash_after_each_mm=tuple(gives.values()),
+        lash_margins_mm=tuple(
+            min(gives[job.name] - job.low_mm, job.high_mm - gives[job.name])
+            for job in asked
+            if job.name in gives
+        ),
     )
 
 
@@ -155,11 +181,6 @@ def _of_one(inputs: Inputs, job: Job, row: ValveShim) -> dict[str, Any]:
         "nearest_thinner_mm": row.too_thin_mm,
         "nearest_thicker_mm": row.too_thick_mm,
     }
-
-
-def _margin_mm(job: Job, shim_mm: float) -> float:
-    gives = lash_with_mm(job, shim_mm)
-    return min(gives - job.low_mm, job.high_mm - gives)
 
 
 CALCULATION = Calculation(

@@ -121,6 +121,7 @@ Compression = optional(
             "limit_altitude_m",
             "gauge_error_pct",
             "repeat_kpa_diff",
+            "hose_error_pct",
             "weather_kpa_diff",
             "decompressor_state",
             "starter",

@@ -50,7 +50,7 @@ class Inputs:
     decision: str = choice("decision for the cylinder", DECISIONS, example="overbore")
     cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
     surface: str | None = choice(
-        "look of the bore's surface", seen.SURFACE, example="scored", default=None
+        "look of the bore's surface", condition.SURFACE, example="scored", default=None
     )
     damage: str | None = choice(
         "worst damage found on the cylinder itself", seen.DAMAGE, example="none", default=None
@@ -88,7 +88,7 @@ def _head(inputs: Inputs) -> tuple[str, ...]:
 
 def _debris(inputs: Inputs) -> bool:
     broken = inputs.damage not in (None, seen.NONE)
-    return broken or inputs.surface in (seen.SCORED, seen.SMEARED)
+    return broken or inputs.surface in (condition.SCORED, condition.SMEARED)
 
 
 def compute(inputs: Inputs) -> Outputs:

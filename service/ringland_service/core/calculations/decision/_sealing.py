@@ -1,0 +1,143 @@
+"""Whether the tests speak for or against the rings: the one table of it.
+
+The steps (20 and 30 % of leak, 5 and 15 % of excess gain, 0.90 of the expected reading) are those
+of the table of grades. A test that is missing or cannot be judged speaks neither for nor against.
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from ringland_service.core.calculations.decision._conditions import Condition, broken, holds
+from ringland_service.core.calculations.decision._tested import Heard, heard, leader
+from ringland_service.core.calculations.engine_tests._leak_words import HEARD_AT
+from ringland_service.core.suspects import SUSPECTS
+
+# The suspects that a mended cylinder cures, and those that cause what it suffers from: damage and
+# its cause are no rivals.
+OF_CYLINDER = ("RB", "PS")
+CAUSES = ("CK",)
+RIVALS = tuple(name for name in SUSPECTS if name not in (*OF_CYLINDER, *CAUSES))
+LEAK_SERVICEABLE, LEAK_LARGE = ("good", "serviceable"), ("worn", "tear_down")
+FULL = ("good", "high")
+
+
+@dataclass(frozen=True)
+class Says:
+    """One thing that tests may say of the rings: when they do, and the sentence."""
+
+    id: str
+    when: Callable[[Heard], bool]
+    words: Callable[[Any], str]
+
+
+def rings_lead(tests: Heard) -> bool:
+    """Return whether rings and bore lead the suspects of other parts."""
+    return leader(tests, ("RB",), RIVALS) == "RB" and not tests.not_valid
+
+
+def _piston_leads(tests: Heard) -> bool:
+    return leader(tests, ("PS",), RIVALS) == "PS" and not tests.not_valid
+
+
+SEALS = (
+    Says(
+        "leak_down",
+        lambda t: t.leak in LEAK_SERVICEABLE,
+        lambda i: f"{_leak(i)} ({_serviceable(i)})",
+    ),
+    Says(
+        "wet_gain_and_level",
+        lambda t: t.wet == "rings_not_shown" and t.level in FULL,
+        lambda i: (
+            f"{_excess(i)} (under 5 %) and {i.level_ratio:.2f} of the expected reading (0.90 or "
+            "more; both common practice)"
+        ),
+    ),
+    Says(
+        "wet_gain_and_leak_elsewhere",
+        lambda t: t.wet == "rings_not_shown" and t.leak in LEAK_LARGE and t.elsewhere,
+        lambda i: (
+            f"{_excess(i)} (under 5 %, common practice) and {_leak(i)} that is heard elsewhere, at "
+            f"{HEARD_AT[i.heard_at]} (the leak-down after the work confirms it)"
+        ),
+    ),
+)
+AGAINST = (
+    Says(
+        "leak_down",
+        lambda t: t.leak == "tear_down" and t.past_the_rings,
+        lambda i: (
+            f"{_leak(i)} ({_torn_down(i)}), heard at {HEARD_AT[i.heard_at]}: the air passes the "
+            "rings"
+        ),
+    ),
+    Says(
+        "wet_gain",
+        lambda t: t.wet == "rings_and_bore",
+        lambda i: f"{_excess(i)} (15 % or more, common practice): oil seals what the rings do not",
+    ),
+    Says(
+        "oil_use",
+        lambda t: t.oil == "find_out" and rings_lead(t),
+        lambda i: "the engine uses too much oil, and rings or bore lead the suspects",
+    ),
+    Says(
+        "suspects_rings",
+        lambda t: t.oil != "find_out" and rings_lead(t),
+        lambda i: "rings or bore lead the suspects of the diagnosis",
+    ),
+    Says(
+        "suspects_piston",
+        lambda t: not rings_lead(t) and _piston_leads(t),
+        lambda i: "the piston leads the suspects of the diagnosis: it does not stay in",
+    ),
+)
+
+
+def _leak(i: Any) -> str:
+    if i.leak_pct is None:
+        return f"a leak-down graded {i.leak_grade.replace('_', ' ')}"
+    return f"a leak-down of {i.leak_pct:.1f} %"
+
+
+def _serviceable(i: Any) -> str:
+    scale = i.leak_grade is not None
+    return OF_MAKER["serviceable"] if scale else "20 % or less, common practice"
+
+
+def _torn_down(i: Any) -> str:
+    return OF_MAKER["tear_down"] if i.leak_grade is not None else "above 30 %, common practice"
+
+
+OF_MAKER = {
+    "serviceable": "serviceable or better on the scale told",
+    "tear_down": "to be torn down on the scale told",
+}
+
+
+def _excess(i: Any) -> str:
+    return f"a gain of {i.excess_gain_pct:.1f} % beyond the oil's own volume"
+
+
+def sealing(i: Any) -> str | None:
+    """Return by what the tests show that the rings seal, in words; None where they do not."""
+    tests = heard(i)
+    return next((one.words(i) for one in SEALS if one.when(tests)), None)
+
+
+def stands_in(i: Any) -> Condition | None:
+    """Return what stands in for measurements that a piston left in its bore does not allow."""
+    shown = sealing(i) if i.pistons_stay_in else None
+    if shown is None:
+        return None
+    said = f"{shown}: the rings seal, which stands in for what cannot be read"
+    return holds(f"{said} while the piston stays in")
+
+
+def speaks_against(i: Any) -> Iterator[Condition]:
+    """Yield what the tests say against rings that stay in."""
+    tests = heard(i)
+    for one in AGAINST:
+        if one.when(tests):
+            yield broken(one.words(i))

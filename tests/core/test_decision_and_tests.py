@@ -1,0 +1,367 @@
+"""The decision for a cylinder hears the tests: one case a rule, and each edge met exactly.
+
+Rules and steps: the trade brief, D.1 and the table of how decision and tests speak to each other
+(common practice, no source). Engines invented; W1 and W2 are its two jobs of several cylinders.
+"""
+
+import dataclasses
+from typing import Any
+
+import pytest
+from cylinders import HEALTHY, LIGHT, ON_THE_SHELF, PLATED, asked, decided, wants, way
+
+from ringland_service.core.calculations.decision._fault_shown import EXPLAINS, SHORT
+from ringland_service.core.calculations.decision._sealing import AGAINST, OF_CYLINDER, SEALS
+from ringland_service.core.calculations.decision._tested import Ranked
+from ringland_service.core.calculations.engine_tests._diagnosis_headline import HEADLINES
+from ringland_service.core.limits import Limit
+from ringland_service.core.suspects import SUSPECTS
+from ringland_service.engine.answer import Refused
+
+# A cylinder left on its engine: nothing measured, the piston stays in.
+CLOSED: dict[str, Any] = {
+    "bore_kind": "iron",
+    "cycle": "four_stroke",
+    "damage": "none",
+    "pistons_stay_in": True,
+}
+LEAK = {"leak_gradeable": "yes"}
+# The bench fails: the piston's clearance of 0.100 to 0.110 against 0.100, and the taper of WORN.
+WORN = dataclasses.replace(LIGHT, thrust_axis_mm=(60.060, 60.030, 60.012))
+BORED: dict[str, Any] = {**HEALTHY, **ON_THE_SHELF, "survey": WORN, "pistons_stay_in": False}
+
+
+def ranked(**scores: float) -> tuple[Ranked, ...]:
+    return tuple(Ranked(suspect=name, score=score) for name, score in scores.items())
+
+
+# --- sealing rings ------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("tests", "seals"),
+    [
+        ({**LEAK, "leak_pct": 20.0}, True),
+        ({**LEAK, "leak_pct": 20.01}, False),
+        ({**LEAK, "leak_pct": 100 * (690.0 - 552.0) / 690.0}, True),
+        ({"leak_pct": 5.0}, False),
+        ({"leak_pct": 5.0, "leak_gradeable": "restrictor_outside"}, False),
+        ({"leak_pct": 5.0, "leak_gradeable": "not_at_firing_tdc"}, False),
+        ({"leak_pct": 10.0, "leak_gradeable": "upper_bound"}, True),
+        ({"leak_pct": 20.0, "leak_gradeable": "decompressor_active"}, True),
+        ({"leak_pct": 21.0, "leak_gradeable": "decompressor_active"}, False),
+        ({"leak_grade": "serviceable"}, True),
+        ({"leak_grade": "worn"}, False),
+        ({"leak_grade": "not_gradeable"}, False),
+        ({"excess_gain_pct": 4.99, "level_ratio": 0.90}, True),
+        ({"excess_gain_pct": 4.99, "level_ratio": 1.2}, True),
+        ({"excess_gain_pct": 4.99, "level_ratio": 0.8999}, False),
+        ({"excess_gain_pct": 5.0, "level_ratio": 0.95}, False),
+        ({"excess_gain_pct": 4.99}, False),
+        ({"level_ratio": 0.95}, False),
+        ({**LEAK, "excess_gain_pct": 4.99, "leak_pct": 42.6, "heard_at": "exhaust"}, True),
+        ({**LEAK, "excess_gain_pct": 4.99, "leak_pct": 20.01, "heard_at": "radiator"}, True),
+        ({**LEAK, "excess_gain_pct": 5.0, "leak_pct": 42.6, "heard_at": "exhaust"}, False),
+        ({**LEAK, "excess_gain_pct": 4.99, "leak_pct": 42.6, "heard_at": "nowhere"}, False),
+        ({**LEAK, "excess_gain_pct": 4.99, "leak_pct": 42.6}, False),
+        ({"excess_gain_pct": 4.99, "leak_pct": 42.6, "heard_at": "exhaust"}, False),
+        (
+            {
+                "excess_gain_pct": 1.0,
+                "level_ratio": 0.95,
+                "diagnosis_headline": "test_not_valid",
+            },
+            False,
+        ),
+        ({}, False),
+    ],
+)
+def test_tests_that_show_sealing_rings_stand_in_where_the_piston_stays_in(
+    tests: dict[str, Any], seals: bool
+) -> None:
+    found = asked({**CLOSED, **tests})
+    row = way(found, "leave_alone")
+    assert decided(found).decision == ("leave_alone" if seals else "not_settled")
+    assert row.standing == ("taken" if seals else "open")
+    assert any("the rings seal" in reason for reason in row.reasons) == seals
+    assert decided(found).fault_shown is None
+    assert decided(found).would_show is None
+
+
+def test_what_would_show_sealing_rings_is_asked_for() -> None:
+    found = asked(CLOSED)
+    assert {"leak_pct", "leak_gradeable"} <= wants(found)
+    assert not wants(asked({**CLOSED, **LEAK, "leak_pct": 12.0})) & {"survey", "leak_pct"}
+
+
+@pytest.mark.parametrize("told", [None, False])
+def test_tests_stand_in_only_where_the_piston_stays_in(told: bool | None) -> None:
+    found = asked({**CLOSED, **LEAK, "leak_pct": 5.0}, pistons_stay_in=told)
+    assert decided(found).decision == "not_settled"
+
+
+def test_what_is_measured_counts_all_the_same() -> None:
+    """Only what is missing is stood in for; a reading that fails, or is too close, is not."""
+    sealed = {**HEALTHY, **LEAK, "leak_pct": 5.0}
+    assert decided(asked(sealed, old_gap_mm=None)).decision == "leave_alone"
+    assert way(asked(sealed, old_gap_mm=0.60), "leave_alone").standing == "falls_out"
+    assert way(asked(sealed, surface="glazed"), "leave_alone").standing == "falls_out"
+    close = asked(
+        {**sealed, "old_gap_mm": None},
+        doubts={"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007},
+        limits={"bore_max": Limit(None, 60.025)},
+    )
+    assert way(close, "leave_alone").standing == "open"
+
+
+def test_the_gap_on_the_bench_needs_no_test() -> None:
+    assert decided(asked(HEALTHY)).decision == "leave_alone"
+
+
+# --- what speaks against the rings --------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("tests", "said"),
+    [
+        (
+            {**LEAK, "leak_pct": 30.01, "heard_at": "oil_filler_or_breather"},
+            "a leak-down of 30.0 % (above 30 %, common practice), heard at oil filler",
+        ),
+        ({**LEAK, "leak_pct": 30.0, "heard_at": "oil_filler_or_breather"}, None),
+        ({**LEAK, "leak_pct": 45.0, "heard_at": "exhaust"}, None),
+        ({**LEAK, "leak_pct": 45.0}, None),
+        ({"leak_pct": 45.0, "heard_at": "oil_filler_or_breather"}, None),
+        (
+            {"leak_grade": "tear_down", "heard_at": "oil_filler_or_breather"},
+            "a leak-down graded tear down",
+        ),
+        (
+            {
+                "leak_pct": 45.0,
+                "leak_gradeable": "decompressor_active",
+                "heard_at": "oil_filler_or_breather",
+            },
+            None,
+        ),
+        ({"excess_gain_pct": 15.0}, "a gain of 15.0 % beyond the oil's own volume"),
+        ({"excess_gain_pct": 14.99}, None),
+        ({"excess_gain_pct": 25.0, "diagnosis_headline": "test_not_valid"}, None),
+        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.1, GS=2.0)}, "too much oil"),
+        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.0, GS=2.0)}, None),
+        ({"oil_use_grade": "find_out", "suspects": ranked(GS=4.0, RB=2.0)}, None),
+        ({"oil_use_grade": "find_out"}, None),
+        ({"oil_use_grade": "worn", "suspects": ranked(RB=1.9)}, None),
+        ({"suspects": ranked(RB=2.0)}, "rings or bore lead"),
+        ({"suspects": ranked(RB=3.0), "diagnosis_headline": "test_not_valid"}, None),
+        ({"suspects": ranked(PS=4.0, RB=1.0)}, "the piston leads"),
+        ({"suspects": ranked(VX=5.0, RB=1.0), "diagnosis_headline": "leads"}, None),
+    ],
+)
+def test_leaving_it_alone_falls_out_where_the_tests_speak_against_the_rings(
+    tests: dict[str, Any], said: str | None
+) -> None:
+    """The bench passes throughout: without the test the cylinder is left alone."""
+    found = asked({**HEALTHY, **tests})
+    row = way(found, "leave_alone")
+    if said is None:
+        assert decided(found).decision == "leave_alone"
+        return
+    assert row.standing == "falls_out"
+    assert any(said in reason for reason in row.reasons), row.reasons
+    assert decided(found).decision == "hone_and_rering"
+
+
+@pytest.mark.parametrize("place", ["exhaust", "intake"])
+def test_a_two_stroke_hears_its_rings_at_the_ports(place: str) -> None:
+    """Air passes the rings to the port, or through the crankcase to the intake (C11)."""
+    large = {**LEAK, "leak_pct": 45.0, "heard_at": place}
+    base = {**PLATED, "piston_mm": 59.950}
+    assert way(asked({**base, **large}), "leave_alone").standing == "falls_out"
+    four_stroke = {**HEALTHY, **large}
+    assert decided(asked(four_stroke)).decision == "leave_alone"
+
+
+def test_a_two_stroke_has_no_breather() -> None:
+    with pytest.raises(Refused, match="neither oil filler nor breather"):
+        asked({**PLATED, **LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"})
+
+
+def test_against_goes_before_for() -> None:
+    """A small leak does not undo what the wet test shows."""
+    both = {**CLOSED, **LEAK, "leak_pct": 12.0, "excess_gain_pct": 15.0}
+    assert way(asked(both), "leave_alone").standing == "falls_out"
+
+
+# --- the two jobs of several cylinders ------------------------------------------------------------
+
+
+@pytest.mark.parametrize("leak", [5.79710, 5.07246, 6.08696])
+def test_first_job_sound_cylinders_are_left_alone(leak: float) -> None:
+    assert decided(asked({**CLOSED, **LEAK, "leak_pct": leak})).decision == "leave_alone"
+
+
+def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
+    """Excess 0.337289 %, 42.6087 % heard at the exhaust, VX 8.8 before LT 3.7."""
+    weak = {
+        **LEAK,
+        "leak_pct": 42.6087,
+        "heard_at": "exhaust",
+        "excess_gain_pct": 0.337289,
+        "level_ratio": 0.487522,
+        "suspects": ranked(VX=8.8, LT=3.7, RB=0.4),
+        "diagnosis_headline": "leads",
+    }
+    found = asked({**CLOSED, **weak, "bore_kind": "plated_aluminium"})
+    assert decided(found).decision == "leave_alone"
+    assert "confirms it" in decided(found).reason
+
+
+def test_second_job_the_cylinder_that_stays_on() -> None:
+    """602 of 690 kPa: 12.7536 %; PS 2.0, RB 1.1, HG 1.1, CK -2.0 is not settled."""
+    stays = {
+        **CLOSED,
+        **LEAK,
+        "cycle": "two_stroke",
+        "bore_kind": "plated_aluminium",
+        "surface": "clean",
+        "leak_pct": 12.7536,
+        "heard_at": "nowhere",
+        "suspects": ranked(PS=2.0, RB=1.1, HG=1.1, CK=-2.0),
+        "diagnosis_headline": "not_settled",
+    }
+    found = asked(stays)
+    assert decided(found).decision == "leave_alone"
+    assert decided(found).fault_shown is None
+
+
+# --- whether the fault is shown ------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("tests", "shown"),
+    [
+        ({"suspects": ranked(RB=10.4)}, "shown"),
+        ({"suspects": ranked(RB=2.0, VX=0.9)}, "shown"),
+        ({"suspects": ranked(RB=2.0, VX=0.91)}, "not_shown"),
+        ({"suspects": ranked(RB=1.99)}, "not_shown"),
+        ({"suspects": ranked(RB=1.5), "least_score": 1.5}, "shown"),
+        ({"suspects": ranked(RB=3.0, PS=2.5)}, "shown"),
+        ({"suspects": ranked(PS=6.0, CK=5.1, RB=1.8)}, "shown"),
+        ({"suspects": ranked(RB=5.0), "diagnosis_headline": "test_not_valid"}, "not_shown"),
+        ({"suspects": ranked(VX=5.0, RB=1.9)}, "contradicted"),
+        ({"suspects": ranked(VX=5.0, RB=2.0)}, "not_shown"),
+        ({"suspects": ranked(VX=5.0), "diagnosis_headline": "measure_lash_first"}, "not_shown"),
+        ({"suspects": ranked(TE=5.0, RB=1.0)}, "not_shown"),
+        ({"suspects": ranked(RB=-4.0, PS=-4.0), **LEAK, "leak_pct": 8.0}, "contradicted"),
+        ({"suspects": ranked(RB=-4.0, PS=-4.0)}, "not_shown"),
+        ({**LEAK, "leak_pct": 10.0}, "contradicted"),
+        ({**LEAK, "leak_pct": 10.1}, "not_shown"),
+        ({}, "not_shown"),
+    ],
+)
+def test_whether_the_fault_is_shown(tests: dict[str, Any], shown: str) -> None:
+    """The bore fails its taper and 59.950 in 60.060 its clearance of 0.100: RB and PS explain."""
+    found = asked({**BORED, **tests})
+    assert decided(found).decision == "overbore"
+    assert decided(found).fault_shown == shown
+    assert (decided(found).would_show is None) == (shown == "shown")
+
+
+def test_a_suspect_that_leads_must_explain_what_fails() -> None:
+    """All passes but the pin in the piston: RB does not explain it, PS does."""
+    loose = {**BORED, "survey": LIGHT, "piston_pin_bore_mm": 15.050}
+    rings = decided(asked(loose, suspects=ranked(RB=5.0)))
+    assert (rings.decision, rings.fault_shown) == ("overbore", "not_shown")
+    assert rings.would_show.startswith("the rings lead, but nothing that fails on the bench")
+    assert decided(asked(loose, suspects=ranked(PS=5.0))).fault_shown == "shown"
+
+
+def test_too_close_to_call_shows_nothing() -> None:
+    """Too close counts as fail for new rings, and is no bench verdict that fails."""
+    doubt = {"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007}
+    out = {**HEALTHY, **ON_THE_SHELF, "pistons_stay_in": False, "suspects": ranked(RB=5.0)}
+    found = asked(out, doubts=doubt, limits={"bore_max": Limit(None, 60.025)})
+    assert decided(found).decision == "overbore"
+    assert decided(found).fault_shown == "not_shown"
+
+
+@pytest.mark.parametrize(
+    ("tests", "said"),
+    [
+        (
+            {"suspects": ranked(RB=2.2, VX=2.2, VI=2.2, HG=1.5)},
+            "exhaust and intake valve, and head gasket stand level with the rings: leak-down "
+            "before anything is fitted",
+        ),
+        (
+            {"suspects": ranked(VX=1.1, VI=1.1, RB=1.1)},
+            "exhaust and intake valve stand level with the rings: leak-down before anything is "
+            "fitted",
+        ),
+        (
+            {**LEAK, "leak_pct": 25.0, "suspects": ranked(RB=2.0, VX=1.5), "next_test": "wait"},
+            "exhaust valve stands level with the rings: wait before anything is fitted",
+        ),
+        (
+            {**LEAK, "leak_pct": 25.0, "suspects": ranked(RB=1.0, VX=1.5)},
+            "exhaust valve stands level with the rings: wet test before anything is fitted",
+        ),
+        (
+            {"leak_pct": 25.0, "suspects": ranked(TE=4.0, RB=1.0)},
+            "the test itself stands before the rings: a leak-down that can be graded before "
+            "anything is fitted",
+        ),
+        ({}, "no diagnosis speaks of it: leak-down, before anything is fitted"),
+        (
+            {"suspects": ranked(RB=0.9, PS=0.0, HG=-0.4)},
+            "no test speaks strongly for the rings: leak-down, before anything is fitted",
+        ),
+        (
+            {"suspects": ranked(VX=5.0, RB=0.4)},
+            "the tests point to exhaust valve: see to that first, then test again, before "
+            "anything is fitted",
+        ),
+    ],
+)
+def test_what_would_show_it(tests: dict[str, Any], said: str) -> None:
+    assert decided(asked({**BORED, **tests})).would_show == said
+
+
+def test_nothing_is_said_of_a_fault_while_the_kind_of_bore_is_unknown() -> None:
+    found = asked({**BORED, "bore_kind": "unknown", "suspects": ranked(RB=5.0)})
+    assert decided(found).fault_shown is None
+
+
+@pytest.mark.parametrize(("damage", "suspect"), [("crack", "HG"), ("hole", "PS")])
+def test_damage_seen_is_explained_too(damage: str, suspect: str) -> None:
+    found = asked({"bore_kind": "iron", "damage": damage, "suspects": ranked(**{suspect: 4.0})})
+    assert (decided(found).decision, decided(found).fault_shown) == ("replace", "shown")
+
+
+# --- the table ------------------------------------------------------------------------------------
+
+
+def test_the_tables_name_what_there_is() -> None:
+    assert SHORT.keys() == SUSPECTS.keys()
+    assert set(EXPLAINS) <= SUSPECTS.keys()
+    assert set(OF_CYLINDER) <= EXPLAINS.keys()
+    assert len({one.id for one in SEALS}) == len(SEALS) == 3
+    assert len({one.id for one in AGAINST}) == len(AGAINST) == 5
+    assert "leads" in HEADLINES
+
+
+def test_common_practice_switched_off_takes_the_steps_away() -> None:
+    """What is left are a scale of the tester's maker, and the figures of the request."""
+    from cylinders import DECISION
+
+    from ringland_service.engine.composite import answer_composite
+    from ringland_service.engine.question import Question
+
+    def off(**more: Any) -> Any:
+        question = Question(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
+        return decided(answer_composite(DECISION, question)).decision
+
+    assert off(leak_pct=5.0, leak_gradeable="yes") == "not_settled"
+    assert off(excess_gain_pct=1.0, level_ratio=0.95) == "not_settled"
+    assert off(leak_grade="good") == "leave_alone"

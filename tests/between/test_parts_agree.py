@@ -9,6 +9,7 @@ from comparing import Json, difference
 from drawing import Drawn
 from flask.testing import FlaskClient
 from questions import Asked, every
+from werkzeug.test import TestResponse
 
 from between_tally import Tally
 from ringland_service.api import render
@@ -100,6 +101,13 @@ def less_uncertainty(value: Any) -> Any:
     return [less_uncertainty(one) for one in value] if isinstance(value, list) else value
 
 
+def too_uncertain_to_state(answer: TestResponse) -> bool:
+    """Return whether the route takes no uncertainty as large as an earlier part's result has."""
+    if answer.status_code != 422:
+        return False
+    return all(fault["pointer"].endswith("/uncertainty") for fault in answer.get_json()["errors"])
+
+
 def assert_parts(client: FlaskClient, asked: Asked, tally: Tally) -> None:
     composite = asked.declaration
     assert isinstance(composite, Composite)
@@ -110,6 +118,8 @@ def assert_parts(client: FlaskClient, asked: Asked, tally: Tally) -> None:
             continue
         question = own_question(part, asked)
         answer = client.post(f"/v1/{part.calculation.name}", json=question)
+        if too_uncertain_to_state(answer):
+            continue
         where = f"{asked}, part {name}: {question}"
         assert answer.status_code == 200, f"{where}\n{answer.text}"
         checks = {check.name for check in checks_of(part.calculation)}

@@ -58,7 +58,8 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [None if v is None else float(2.0 * v / unit.factor) for v in u]
+        # A member that nothing uncertain moves has none, as a single value has.
+        found["uncertainties"] = [float(2.0 * v / unit.factor) if v else None for v in u]
     return found
 
 

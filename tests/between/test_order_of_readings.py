@@ -69,6 +69,7 @@ BOUND = {
     "turns": "stages in time",
     "fasteners": "of fasteners that lie alike, the first written is tightened first",
     "gaps": "rings from the top of the piston down",
+    "suspects": "ranked by the diagnosis",
     "steps": "steps of running in, in time",
 }
 

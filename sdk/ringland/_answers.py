@@ -10,6 +10,8 @@ from ringland._generated._words import VerdictWord
 from ringland._reading import read, untyped
 
 R = TypeVar("R")
+# Of one number, or of each of a list.
+Uncertainty = float | tuple[float | None, ...]
 
 
 @dataclass(frozen=True)
@@ -22,6 +24,9 @@ class Answer(Generic[R]):
         Name, and version of the arithmetic.
     result : R
         The calculation's own results; a result that cannot be known from the inputs is None.
+    uncertainties : mapping
+        Expanded uncertainty (k = 2) of each result without a unit that has one, by its name, of a
+        whole job by ``part.name``; a tuple where the result is a list. A quantity carries its own.
     inputs : mapping
         The inputs as understood, in the units of the answer.
     verdicts, warnings, cautions, basis, trace : tuple
@@ -36,6 +41,7 @@ class Answer(Generic[R]):
     calculation: str
     formulas: str
     result: R
+    uncertainties: Mapping[str, Uncertainty]
     inputs: Mapping[str, Any]
     verdicts: tuple[Verdict, ...]
     warnings: tuple[AnswerWarning, ...]
@@ -67,6 +73,7 @@ class _Envelope:
 
     calculation: str
     formulas: str
+    uncertainties: Mapping[str, Any]
     verdicts: tuple[Verdict, ...]
     warnings: tuple[AnswerWarning, ...]
     cautions: tuple[str, ...]
@@ -86,13 +93,19 @@ def read_answer(of: type[R] | None, data: Any, request_id: str) -> Answer[Any]:
     if "result" not in data:
         raise UnreadableAnswer("the answer has no 'result'")
     result = untyped(data["result"]) if of is None else read(of, data["result"])
+    about = vars(envelope)
+    about["uncertainties"] = {n: _one_or_each(u) for n, u in envelope.uncertainties.items()}
     return Answer(
         result=result,
         inputs=untyped(data.get("inputs", {})),
         request_id=request_id,
         raw=data,
-        **vars(envelope),
+        **about,
     )
+
+
+def _one_or_each(doubt: Any) -> Uncertainty:
+    return tuple(doubt) if isinstance(doubt, list) else float(doubt)
 
 
 @dataclass(frozen=True)
@@ -102,7 +115,7 @@ class Column:
     values: tuple[Any, ...]
     unit: str | None = None
     digits: int | None = None
-    uncertainties: tuple[float | None, ...] | None = None
+    uncertainties: tuple[Any, ...] | None = None
 
 
 @dataclass(frozen=True)

@@ -96,7 +96,9 @@ class ServiceError(RinglandError):
         Path (or address) of the page that explains this kind of problem.
     title, detail : str
     errors : tuple of FieldError
-        Every fault of the request, all at once.
+        The faults of the request, all at once.
+    more : int
+        How many faults there are beyond those in ``errors``.
     request_id : str
         Name of the request in the service's log.
     retry_after : float or None
@@ -111,6 +113,7 @@ class ServiceError(RinglandError):
         title: str = "",
         detail: str = "",
         errors: tuple[FieldError, ...] = (),
+        more: int = 0,
         request_id: str = "",
         retry_after: float | None = None,
     ) -> None:
@@ -119,6 +122,7 @@ class ServiceError(RinglandError):
         self.title = title
         self.detail = detail
         self.errors = errors
+        self.more = more
         self.request_id = request_id
         self.retry_after = retry_after
         super().__init__(status, type, title, detail)
@@ -126,6 +130,7 @@ class ServiceError(RinglandError):
     def __str__(self) -> str:
         """Return status, what is wrong field by field, and the request's id."""
         said = "; ".join(map(str, self.errors)) or self.detail or self.title
+        said += f"; and {self.more} more" if self.more else ""
         named = f" (request {self.request_id})" if self.request_id else ""
         return f"{self.status}: {said}{named}"
 
@@ -205,17 +210,25 @@ def from_problem(
         title=str(problem.get("title", "")),
         detail=str(problem.get("detail", "")),
         errors=tuple(_field_errors(problem.get("errors", ()))),
+        more=more if isinstance(more := problem.get("more"), int) else 0,
         request_id=str(problem.get("request_id") or request_id),
         retry_after=retry_after,
     )
 
 
 def _field_errors(entries: Any) -> Iterable[FieldError]:
+    # A list that several entries share stands with the first of them.
+    told: dict[str, Any] = {}
     for entry in entries if isinstance(entries, list) else ():
         if isinstance(entry, Mapping):
+            pointer, allowed = str(entry.get("pointer", "")), entry.get("allowed")
+            if allowed is None:
+                allowed = told.get(str(entry.get("allowed_at")))
+            else:
+                told.setdefault(pointer, allowed)
             yield FieldError(
                 code=str(entry.get("code", "")),
-                pointer=str(entry.get("pointer", "")),
+                pointer=pointer,
                 detail=str(entry.get("detail", "")),
-                allowed=entry.get("allowed"),
+                allowed=allowed,
             )

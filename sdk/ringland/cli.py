@@ -239,6 +239,8 @@ def complaint(error: RinglandError) -> list[str]:
     if not isinstance(error, ServiceError):
         return [str(error)]
     lines = [str(one) for one in error.errors] or [error.detail or error.title or str(error)]
+    if error.more:
+        lines.append(f"and {error.more} more")
     if error.status >= 500 and error.request_id:
         lines.append(f"request: {error.request_id}")
     return lines

@@ -34,8 +34,8 @@ class Unit:
     factor, offset : float
     decimals : int
         Decimals to add to a quantity's suggested digits when shown in this unit.
-    ratio : Fraction
-        The factor, exact.
+    ratio, origin : Fraction
+        Factor and offset, exact.
     """
 
     symbol: str
@@ -43,6 +43,7 @@ class Unit:
     offset: float
     decimals: int
     ratio: Fraction
+    origin: Fraction
 
     def to_canonical(self, value: float) -> float:
         """Return the value in the kind's canonical unit."""
@@ -67,7 +68,8 @@ def _unit(symbol: str, spelling: str, canonical: str, kind: str) -> Unit:
         factor = _REGISTRY.Quantity(one, "").magnitude * _factor(spelling, canonical)
         at_zero = zero
     decimals = round(math.log10(float(factor)))
-    return Unit(symbol, float(factor), float(at_zero), decimals, Fraction(factor))
+    origin = Fraction(at_zero)
+    return Unit(symbol, float(factor), float(origin), decimals, Fraction(factor), origin)
 
 
 def _factor(spelling: str, canonical: str) -> Fraction:
@@ -94,6 +96,11 @@ def symbols(kind: Kind) -> tuple[str, ...]:
     return tuple(TABLE[kind.name])
 
 
+def canonical_symbols(kind: Kind) -> tuple[str, ...]:
+    """Return the symbols that the kind accepts, each unit in one spelling."""
+    return tuple(UNITS[kind.name])
+
+
 def unit(kind: Kind, symbol: str) -> Unit:
     """Return the unit of the kind.
 
@@ -106,7 +113,10 @@ def unit(kind: Kind, symbol: str) -> Unit:
     if found is not None:
         return found
     if symbol in OTHER_PRESSURE.get(kind.name, ()):
-        told = f"{symbol} is not a unit of {spoken(kind)}: gauge and absolute are told apart"
+        told = (
+            f"{symbol} is not a unit of {spoken(kind)}: gauge and absolute are told apart;"
+            f" {kind.unit} is taken as {spoken(kind)} here"
+        )
         raise UnknownUnit(told, symbols(kind))
     raise UnknownUnit(
         why_unknown(symbol, f"a unit of {spoken(kind)}", symbols(kind)), symbols(kind)
@@ -114,8 +124,9 @@ def unit(kind: Kind, symbol: str) -> Unit:
 
 
 def spoken(kind: Kind) -> str:
-    """Return the kind in words."""
-    return kind.name.replace("_", " ")
+    """Return the kind in words: a pressure gauge is an instrument, a gauge pressure is not."""
+    first, _, rest = kind.name.partition("_")
+    return f"{rest} {first}" if rest in ("gauge", "absolute") else kind.name.replace("_", " ")
 
 
 def why_unknown(symbol: str, wanted: str, known: Sequence[str]) -> str:

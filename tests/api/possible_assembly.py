@@ -147,6 +147,23 @@ def estimate(draw: Draw) -> Values:
     return {"currency": "EUR", "tax": draw(share), **priced, **some(draw, more)}
 
 
+def choice_by_consequence(draw: Draw) -> Values:
+    """Return three costs, and a probability or a value with its uncertainty and its limit."""
+    costs = {
+        "currency": "EUR",
+        "cost_of_reuse": draw(real(0, 500)),
+        "cost_of_repair": draw(real(0, 2000)),
+        "cost_of_comeback": draw(real(0.01, 5000)),
+    }
+    value = draw(real(0.01, 0.2))
+    measured = {
+        "value": {"value": value, "unit": "mm", "uncertainty": draw(real(0.001, 0.05))},
+        "high": {"value": value + draw(real(-0.02, 0.02)), "unit": "mm"},
+    }
+    likely = measured if draw(st.booleans()) else {"known_within": draw(real(0.0, 1.0))}
+    return {**costs, **likely, **some(draw, {"failure_hurts": draw(st.booleans())})}
+
+
 ASSEMBLY: dict[str, Callable[[Draw], Values]] = {
     "torque-steps": torque_steps,
     "fastener-order": fastener_order,
@@ -154,4 +171,5 @@ ASSEMBLY: dict[str, Callable[[Draw], Values]] = {
     "premix": premix,
     "run-in": run_in,
     "estimate": estimate,
+    "choice-by-consequence": choice_by_consequence,
 }

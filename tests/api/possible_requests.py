@@ -75,7 +75,10 @@ def convert(draw: Draw) -> Json:
     """Return a conversion within a kind, or between gauge and absolute pressure."""
     kind = draw(st.sampled_from(sorted(TABLE)))
     given, to = (draw(st.sampled_from(symbols(KINDS[kind]))) for _ in range(2))
-    found = {"value": {"value": draw(real(-1e5, 1e5)), "unit": given}, "to": to, "kind": kind}
+    # Nothing is colder than absolute zero, or emptier than vacuum (canonical units).
+    lowest = {"temperature": -273.14, "pressure_absolute": 0.0, "pressure_gauge": -101.32}.get(kind)
+    least = -1e5 if lowest is None else unit(KINDS[kind], given).from_canonical(lowest)
+    found = {"value": {"value": draw(real(least, 1e5)), "unit": given}, "to": to, "kind": kind}
     if kind in PRESSURES and draw(st.booleans()):
         del found["kind"]
         found |= {"value": {"value": draw(real(10, 900)), "unit": "psig"}, "to": "kPa(a)"}

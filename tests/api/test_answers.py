@@ -18,6 +18,7 @@ MEMBERS = [
     "formulas",
     "inputs",
     "result",
+    "uncertainties",
     "verdicts",
     "warnings",
     "cautions",

@@ -230,7 +230,7 @@ def test_no_doubt_of_a_doubt(client: FlaskClient) -> None:
     asked_ = {"value": mm(0.0745), "high": mm(0.08), "parts": [{"resolution": mm(0.001)}, part]}
     (fault,) = post(client, "verdict", asked_, 422)["errors"]
     assert fault["pointer"] == "#/parts/1/max_error/uncertainty"
-    assert "takes no doubt of its own" in fault["detail"]
+    assert "takes no uncertainty of its own" in fault["detail"]
 
 
 def test_units_that_do_not_go_together_are_pointed_at_in_their_record(client: FlaskClient) -> None:

@@ -37,7 +37,7 @@ def asked_again(case: Case, body: dict[str, Any]) -> Iterator[tuple[str, str, di
 
 
 def within_bounds(field: QuantityField, given: dict[str, Any], symbol: str) -> bool:
-    """Return whether a value stays inside bounds that are rounded inward in this unit."""
+    """Return whether a value stays inside its bounds in this unit."""
     within = bounds(field.type, symbol)
     numbers = given.get("values", [given.get("value")])
     return all(number is None or within.low <= number <= within.high for number in numbers)

@@ -83,7 +83,9 @@ def test_csv_says_what_the_json_says(client: FlaskClient, asked: Asked, tally: T
     sheet = form(client, asked, forms.CSV)
     rows = list(csv.DictReader(io.StringIO(sheet), strict=True))
     assert all(None not in row and None not in row.values() for row in rows)
-    assert cells(own_rows(rows)) == Counter(filter(None, leaves(results_of(answer))))
+    # A bare number has its uncertainty beside the results.
+    told = [results_of(answer), answer.get("uncertainties", {})]
+    assert cells(own_rows(rows)) == Counter(filter(None, leaves(told)))
     assert_verdicts(rows, answer["verdicts"])
     warned = [(row["name"], row["value"]) for row in rows if row["part"] == "warning"]
     told = [(w["field"], str(flat_table.cell(w["message"]))) for w in answer["warnings"]]

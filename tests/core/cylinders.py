@@ -6,6 +6,7 @@ Figures are worked by hand beside the tests that use them.
 from typing import Any
 
 from ringland_service.core.calculations import BY_NAME
+from ringland_service.core.calculations.decision._tested import Ranked
 from ringland_service.core.calculations.decision.clean_up import Score
 from ringland_service.core.calculations.decision.oversize_choice import Offered
 from ringland_service.core.declare import Composite
@@ -80,6 +81,11 @@ PLATED: dict[str, Any] = {
     "clearance_high_mm": 0.072,
 }
 __all__ = ["HEALTHY", "LIGHT", "LIMITS", "ON_THE_SHELF", "OVERSIZES", "PLATED", "Score", "asked"]
+
+
+def ranked(**scores: float) -> tuple[Ranked, ...]:
+    """Return suspects as a diagnosis ranks them."""
+    return tuple(Ranked(suspect=name, score=score) for name, score in scores.items())
 
 
 def asked(

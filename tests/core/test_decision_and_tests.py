@@ -4,19 +4,25 @@ Rules and steps: the trade brief, D.1 and the table of how decision and tests sp
 (common practice, no source). Engines invented; W1 and W2 are its two jobs of several cylinders.
 """
 
-import dataclasses
 from typing import Any
 
 import pytest
-from cylinders import HEALTHY, LIGHT, ON_THE_SHELF, PLATED, asked, decided, wants, way
+from cylinders import DECISION, HEALTHY, PLATED, asked, decided, ranked, wants, way
 
-from ringland_service.core.calculations.decision._fault_shown import EXPLAINS, SHORT
-from ringland_service.core.calculations.decision._sealing import AGAINST, OF_CYLINDER, SEALS
-from ringland_service.core.calculations.decision._tested import Ranked
-from ringland_service.core.calculations.engine_tests._diagnosis_headline import HEADLINES
+from ringland_service.core.calculations.decision import cylinder_ways
+from ringland_service.core.calculations.decision._conditions import (
+    BROKEN,
+    HOLDS,
+    UNKNOWN,
+    judged,
+)
+from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
+from ringland_service.core.calculations.decision._ways_kept import leave_alone
+from ringland_service.core.findings import Finding
 from ringland_service.core.limits import Limit
-from ringland_service.core.suspects import SUSPECTS
 from ringland_service.engine.answer import Refused
+from ringland_service.engine.composite import answer_composite
+from ringland_service.engine.question import Question
 
 # A cylinder left on its engine: nothing measured, the piston stays in.
 CLOSED: dict[str, Any] = {
@@ -26,13 +32,7 @@ CLOSED: dict[str, Any] = {
     "pistons_stay_in": True,
 }
 LEAK = {"leak_gradeable": "yes"}
-# The bench fails: the piston's clearance of 0.100 to 0.110 against 0.100, and the taper of WORN.
-WORN = dataclasses.replace(LIGHT, thrust_axis_mm=(60.060, 60.030, 60.012))
-BORED: dict[str, Any] = {**HEALTHY, **ON_THE_SHELF, "survey": WORN, "pistons_stay_in": False}
-
-
-def ranked(**scores: float) -> tuple[Ranked, ...]:
-    return tuple(Ranked(suspect=name, score=score) for name, score in scores.items())
+EXHAUST = {"heard_at": "exhaust"}
 
 
 # --- sealing rings ------------------------------------------------------------------------------
@@ -116,6 +116,39 @@ def test_what_is_measured_counts_all_the_same() -> None:
 
 def test_the_gap_on_the_bench_needs_no_test() -> None:
     assert decided(asked(HEALTHY)).decision == "leave_alone"
+
+
+@pytest.mark.parametrize("close", [HOLDS, UNKNOWN, BROKEN])
+@pytest.mark.parametrize(
+    ("word", "state"),
+    [("pass", HOLDS), ("fail", BROKEN), ("too_close_to_call", None), ("not_judged", UNKNOWN)],
+)
+def test_what_is_not_judged_counts_for_nothing(close: str, word: str, state: str | None) -> None:
+    """Whatever too close to call counts as for a way: not judged is not settled."""
+    finding = Finding("liner_wall", word, "a wall")
+    (condition,) = judged([finding], "liner_wall", None, close=close)
+    assert condition.state == (close if state is None else state)
+
+
+@pytest.mark.parametrize(
+    ("verdict", "tests", "standing"),
+    [
+        ("fail", {**LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"}, "falls_out"),
+        ("not_judged", {**LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"}, "open"),
+        ("not_judged", {**LEAK, "leak_pct": 45.0, "excess_gain_pct": 1.0, **EXHAUST}, "open"),
+        ("pass", {**LEAK, "leak_pct": 15.0}, "possible"),
+        ("too_close_to_call", {**LEAK, "leak_pct": 20.0}, "possible"),
+        ("pass", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "possible"),
+        ("not_judged", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "open"),
+    ],
+)
+def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
+    verdict: str, tests: dict[str, Any], standing: str
+) -> None:
+    """Where the piston stood not told, say: valves may have been open; or a gauge that is unfit."""
+    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_reading"))
+    inputs = cylinder_ways.Inputs(**{**CLOSED, "findings": findings, **tests})
+    assert leave_alone(inputs).standing == standing
 
 
 # --- what speaks against the rings --------------------------------------------------------------
@@ -235,128 +268,16 @@ def test_second_job_the_cylinder_that_stays_on() -> None:
     assert decided(found).fault_shown is None
 
 
-# --- whether the fault is shown ------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    ("tests", "shown"),
-    [
-        ({"suspects": ranked(RB=10.4)}, "shown"),
-        ({"suspects": ranked(RB=2.0, VX=0.9)}, "shown"),
-        ({"suspects": ranked(RB=2.0, VX=0.91)}, "not_shown"),
-        ({"suspects": ranked(RB=1.99)}, "not_shown"),
-        ({"suspects": ranked(RB=1.5), "least_score": 1.5}, "shown"),
-        ({"suspects": ranked(RB=3.0, PS=2.5)}, "shown"),
-        ({"suspects": ranked(PS=6.0, CK=5.1, RB=1.8)}, "shown"),
-        ({"suspects": ranked(RB=5.0), "diagnosis_headline": "test_not_valid"}, "not_shown"),
-        ({"suspects": ranked(VX=5.0, RB=1.9)}, "contradicted"),
-        ({"suspects": ranked(VX=5.0, RB=2.0)}, "not_shown"),
-        ({"suspects": ranked(VX=5.0), "diagnosis_headline": "measure_lash_first"}, "not_shown"),
-        ({"suspects": ranked(TE=5.0, RB=1.0)}, "not_shown"),
-        ({"suspects": ranked(RB=-4.0, PS=-4.0), **LEAK, "leak_pct": 8.0}, "contradicted"),
-        ({"suspects": ranked(RB=-4.0, PS=-4.0)}, "not_shown"),
-        ({**LEAK, "leak_pct": 10.0}, "contradicted"),
-        ({**LEAK, "leak_pct": 10.1}, "not_shown"),
-        ({}, "not_shown"),
-    ],
-)
-def test_whether_the_fault_is_shown(tests: dict[str, Any], shown: str) -> None:
-    """The bore fails its taper and 59.950 in 60.060 its clearance of 0.100: RB and PS explain."""
-    found = asked({**BORED, **tests})
-    assert decided(found).decision == "overbore"
-    assert decided(found).fault_shown == shown
-    assert (decided(found).would_show is None) == (shown == "shown")
-
-
-def test_a_suspect_that_leads_must_explain_what_fails() -> None:
-    """All passes but the pin in the piston: RB does not explain it, PS does."""
-    loose = {**BORED, "survey": LIGHT, "piston_pin_bore_mm": 15.050}
-    rings = decided(asked(loose, suspects=ranked(RB=5.0)))
-    assert (rings.decision, rings.fault_shown) == ("overbore", "not_shown")
-    assert rings.would_show.startswith("the rings lead, but nothing that fails on the bench")
-    assert decided(asked(loose, suspects=ranked(PS=5.0))).fault_shown == "shown"
-
-
-def test_too_close_to_call_shows_nothing() -> None:
-    """Too close counts as fail for new rings, and is no bench verdict that fails."""
-    doubt = {"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007}
-    out = {**HEALTHY, **ON_THE_SHELF, "pistons_stay_in": False, "suspects": ranked(RB=5.0)}
-    found = asked(out, doubts=doubt, limits={"bore_max": Limit(None, 60.025)})
-    assert decided(found).decision == "overbore"
-    assert decided(found).fault_shown == "not_shown"
-
-
-@pytest.mark.parametrize(
-    ("tests", "said"),
-    [
-        (
-            {"suspects": ranked(RB=2.2, VX=2.2, VI=2.2, HG=1.5)},
-            "exhaust and intake valve, and head gasket stand level with the rings: leak-down "
-            "before anything is fitted",
-        ),
-        (
-            {"suspects": ranked(VX=1.1, VI=1.1, RB=1.1)},
-            "exhaust and intake valve stand level with the rings: leak-down before anything is "
-            "fitted",
-        ),
-        (
-            {**LEAK, "leak_pct": 25.0, "suspects": ranked(RB=2.0, VX=1.5), "next_test": "wait"},
-            "exhaust valve stands level with the rings: wait before anything is fitted",
-        ),
-        (
-            {**LEAK, "leak_pct": 25.0, "suspects": ranked(RB=1.0, VX=1.5)},
-            "exhaust valve stands level with the rings: wet test before anything is fitted",
-        ),
-        (
-            {"leak_pct": 25.0, "suspects": ranked(TE=4.0, RB=1.0)},
-            "the test itself stands before the rings: a leak-down that can be graded before "
-            "anything is fitted",
-        ),
-        ({}, "no diagnosis speaks of it: leak-down, before anything is fitted"),
-        (
-            {"suspects": ranked(RB=0.9, PS=0.0, HG=-0.4)},
-            "no test speaks strongly for the rings: leak-down, before anything is fitted",
-        ),
-        (
-            {"suspects": ranked(VX=5.0, RB=0.4)},
-            "the tests point to exhaust valve: see to that first, then test again, before "
-            "anything is fitted",
-        ),
-    ],
-)
-def test_what_would_show_it(tests: dict[str, Any], said: str) -> None:
-    assert decided(asked({**BORED, **tests})).would_show == said
-
-
-def test_nothing_is_said_of_a_fault_while_the_kind_of_bore_is_unknown() -> None:
-    found = asked({**BORED, "bore_kind": "unknown", "suspects": ranked(RB=5.0)})
-    assert decided(found).fault_shown is None
-
-
-@pytest.mark.parametrize(("damage", "suspect"), [("crack", "HG"), ("hole", "PS")])
-def test_damage_seen_is_explained_too(damage: str, suspect: str) -> None:
-    found = asked({"bore_kind": "iron", "damage": damage, "suspects": ranked(**{suspect: 4.0})})
-    assert (decided(found).decision, decided(found).fault_shown) == ("replace", "shown")
-
-
 # --- the table ------------------------------------------------------------------------------------
 
 
-def test_the_tables_name_what_there_is() -> None:
-    assert SHORT.keys() == SUSPECTS.keys()
-    assert set(EXPLAINS) <= SUSPECTS.keys()
-    assert set(OF_CYLINDER) <= EXPLAINS.keys()
+def test_each_rule_stands_once_in_the_table() -> None:
     assert len({one.id for one in SEALS}) == len(SEALS) == 3
     assert len({one.id for one in AGAINST}) == len(AGAINST) == 5
-    assert "leads" in HEADLINES
 
 
 def test_common_practice_switched_off_takes_the_steps_away() -> None:
     """What is left are a scale of the tester's maker, and the figures of the request."""
-    from cylinders import DECISION
-
-    from ringland_service.engine.composite import answer_composite
-    from ringland_service.engine.question import Question
 
     def off(**more: Any) -> Any:
         question = Question(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)

@@ -129,11 +129,12 @@ def test_a_limit_above_itself_by_a_last_digit() -> None:
     calculation = BY_NAME["verdict"]
     sides = [asked(calculation.inputs)[n] for n in ("low", "high")]
     assert all(isinstance(side, AnyQuantityField) for side in sides)
-    (rule,) = calculation.rules
+    rule = calculation.rules[0]
 
     @dataclasses.dataclass
     class Side:
         value: float
+        kind: str = "length"
 
     @dataclasses.dataclass
     class Sides:

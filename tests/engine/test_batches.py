@@ -76,6 +76,7 @@ def test_limits_by_row() -> None:
     """Floors of 900 kPa for the row that states one; U = 48 by gauge, repeat and weather."""
     of = calculation("compression-level")
     row: Row = {"reading_kpa": 930.0, "gauge_error_pct": 4.0, "repeat_kpa_diff": 10.0}
+    row |= {"decompressor": "none"}
     rows = [row, row, row | {"reading_kpa": 890.0}]
     limits = {("compression_reading", "low"): [900.0, None, 980.0]}
     found = answer_rows(of, as_columns(rows, limits=limits))

@@ -100,7 +100,7 @@ def _value(declared_field: Any, value: Any) -> Any:
 def unit_given(unit: str, kind: str) -> UnitGiven:
     """Return a unit as the door understands it."""
     found = measure(QUANTITY_KINDS[kind], unit)
-    return UnitGiven(unit, QUANTITY_KINDS[kind], found.ratio, found.offset)
+    return UnitGiven(unit, QUANTITY_KINDS[kind], found.ratio, found.offset, found.origin)
 
 
 def quantified(value: float, unit: str, kind: str) -> Quantified:

@@ -88,6 +88,19 @@ def test_every_fault_of_a_request_is_told(ringland_client: Client) -> None:
     assert all(str(error) in str(caught.value) for error in caught.value.errors)
 
 
+def test_what_many_faults_share_is_told_with_each(ringland_client: Client) -> None:
+    """The service gives a list once and counts what is beyond fifty."""
+    with pytest.raises(ringland.BadRequest) as caught:
+        ringland_client.ask("displacement", **{f"nonsense_{i}": 1 for i in range(58)})
+    found = caught.value
+    assert len(found.errors) == 50
+    assert found.more == 10
+    assert str(found).split(" (request")[0].endswith("; and 10 more")
+    listed = [one.allowed for one in found.errors if one.code == "unknown_field"]
+    assert len(listed) > 40
+    assert all(isinstance(one, list) and "bore" in one for one in listed)
+
+
 def test_a_refusal_for_now_says_when_to_come_back(scripted: Scripted) -> None:
     problem = b'{"type": "/problems/too-many", "title": "t", "status": 429, "detail": "slower"}'
     scripted.answers("429 Too Many Requests", problem, Retry_After="3600")

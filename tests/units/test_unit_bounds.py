@@ -1,22 +1,27 @@
-"""Bounds in the caller's unit: rounded inward, and not by more than six digits tell."""
+"""Bounds in the caller's unit: the declared ones to the last digit, alike in every unit."""
 
 import math
-from decimal import ROUND_CEILING, ROUND_FLOOR
+import pkgutil
+from fractions import Fraction
+from importlib import import_module
 
 import pytest
 from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
+from marshmallow import ValidationError
 
-from ringland_service.api.bounds import bounds, rounded
-from ringland_service.core import lengths, quantities
+from ringland_service import core
+from ringland_service.api.bounds import apart, bounds, outside
+from ringland_service.api.quantity_fields import check_uncertainty, check_value
 from ringland_service.core.fields import QuantityType
+from ringland_service.core.significant import as_written
 from ringland_service.units import TABLE, unit
 
 TYPES = {
     found.name: found
-    for module in (lengths, quantities)
-    for found in vars(module).values()
+    for module in pkgutil.iter_modules(core.__path__, "ringland_service.core.")
+    for found in vars(import_module(module.name)).values()
     if isinstance(found, QuantityType)
 }
 EVERY = [(name, symbol) for name, of in TYPES.items() for symbol in TABLE[of.kind.name]]
@@ -29,26 +34,77 @@ def test_there_are_types_of_every_measured_kind() -> None:
     assert len({of.kind.name for of in TYPES.values()}) >= 10
 
 
+def taken(of: QuantityType, number: float, symbol: str) -> bool:
+    """Return whether the reader takes a number in a unit."""
+    try:
+        check_value(of, number, symbol)
+    except ValidationError:
+        return False
+    return True
+
+
 @pytest.mark.parametrize(("name", "symbol"), EVERY)
-def test_bounds_in_a_unit_lie_inside_the_canonical_ones(name: str, symbol: str) -> None:
+def test_bounds_in_a_unit_are_the_declared_ones(name: str, symbol: str) -> None:
     of = TYPES[name]
     within, measure = bounds(of, symbol), unit(of.kind, symbol)
-    low, high = measure.to_canonical(within.low), measure.to_canonical(within.high)
-    dust = DUST * max(abs(of.low), abs(of.high), abs(measure.offset))
-    assert of.low - dust <= low < high <= of.high + dust
-    # Six digits: no bound gives away more than a unit of its sixth digit.
-    slack = 1e-5 * max(abs(within.low), abs(within.high)) * measure.factor
-    assert low - of.low <= slack
-    assert of.high - high <= slack
+    for bound, canonical in ((within.low, of.low), (within.high, of.high)):
+        exact = (as_written(canonical) - measure.origin) / measure.ratio
+        assert bound == float(exact)
+        assert abs(measure.to_canonical(bound) - canonical) <= DUST * max(
+            abs(of.low), abs(of.high), abs(measure.offset)
+        )
+
+
+@pytest.mark.parametrize(("name", "symbol"), EVERY)
+def test_a_bound_is_taken_in_every_unit_and_the_next_number_is_not(name: str, symbol: str) -> None:
+    """14.9 psi and 102.732 kPa are one pressure: it is taken, or refused, in both."""
+    of = TYPES[name]
+    within = bounds(of, symbol)
+    assert taken(of, within.low, symbol)
+    assert taken(of, within.high, symbol)
+    assert not taken(of, math.nextafter(within.low, -math.inf), symbol)
+    assert not taken(of, math.nextafter(within.high, math.inf), symbol)
+
+
+@pytest.mark.parametrize("name", TYPES)
+@pytest.mark.parametrize("off", [Fraction(-1, 10**12), Fraction(1, 10**12)], ids=["in", "out"])
+def test_one_quantity_near_its_bound_is_judged_alike_in_every_unit(
+    name: str, off: Fraction
+) -> None:
+    """A part in 10¹² to either side of the upper bound, told in each unit to the last digit."""
+    of = TYPES[name]
+    high = as_written(of.high)
+    near = high + off * max(abs(high), 1 + abs(as_written(of.low)))
+    units = [unit(of.kind, symbol) for symbol in TABLE[of.kind.name]]
+    # Where a scale has its zero elsewhere a float holds fewer of the digits.
+    told = {u.symbol: float((near - u.origin) / u.ratio) for u in units if not u.origin}
+    assert {taken(of, number, s) for s, number in told.items()} <= {off < 0}
 
 
 @pytest.mark.parametrize(("name", "symbol"), EVERY)
 def test_uncertainty_is_bounded_by_a_tenth_of_the_span(name: str, symbol: str) -> None:
     of = TYPES[name]
-    within, factor = bounds(of, symbol), unit(of.kind, symbol).factor
-    assert 0 < within.least_uncertainty < within.most_uncertainty
-    assert within.most_uncertainty * factor <= of.span / 10 * (1 + DUST)
-    assert within.most_uncertainty * factor >= of.span / 10 * (1 - 1e-5)
+    within, ratio = bounds(of, symbol), unit(of.kind, symbol).ratio
+    tenth = (as_written(of.high) - as_written(of.low)) / 10
+    assert within.most_uncertainty == float(tenth / ratio)
+    assert within.least_uncertainty == float(tenth / ratio / 10**8)
+
+
+@pytest.mark.parametrize(("name", "symbol"), EVERY)
+def test_a_quarter_of_the_value_is_the_same_quarter_in_every_unit(name: str, symbol: str) -> None:
+    of = TYPES[name]
+    measure = unit(of.kind, symbol)
+    value = of.low + 0.3 * of.span
+    number = measure.from_canonical(value)
+    for share, fits in ((1 - 1e-9, True), (1 + 1e-9, False)):
+        doubt = share * of.most_uncertainty(value) / measure.factor
+        given_ = {"value": number, "unit": symbol, "uncertainty": doubt}
+        try:
+            check_uncertainty(of, doubt, given_, symbol)
+        except ValidationError:
+            assert not fits
+        else:
+            assert fits
 
 
 @pytest.mark.parametrize("name", TYPES)
@@ -58,17 +114,22 @@ def test_canonical_bounds_are_kept_as_declared(name: str) -> None:
     assert (within.low, within.high) == (of.low, of.high)
 
 
-@given(st.floats(1e-9, 1e9) | st.floats(-1e9, -1e-9) | st.just(0.0))
-def test_rounding_goes_the_way_that_it_is_told(value: float) -> None:
-    up, down = rounded(value, ROUND_CEILING), rounded(value, ROUND_FLOOR)
-    assert down <= value <= up
-    assert up - down <= 1.0000001e-5 * abs(value)
-    assert all(float(f"{v:.6g}") == v for v in (up, down))
+@given(st.floats(-1e9, 1e9), st.integers(1, 10**6))
+def test_a_number_and_the_bound_that_it_breaks_read_apart(bound: float, steps: int) -> None:
+    number = bound
+    for _ in range(min(steps, 3)):
+        number = math.nextafter(number, math.inf)
+    shown, limit = apart(number, bound)
+    assert float(shown) > float(limit)
+    assert outside(number, bound - 1.0, bound, "mm").startswith(f"{shown} mm is outside")
 
 
 def test_a_bound_itself_is_accepted_and_the_next_float_is_not(client: FlaskClient) -> None:
-    """20 to 160 mm: 160 mm = 6.29921259... in, inward 6.29921."""
-    for symbol, low, high in (("mm", 20.0, 160.0), ("in", 0.787402, 6.29921)):
+    """20 to 160 mm, by hand: 20/25.4 = 0.7874015748031496..., 160/25.4 = 6.299212598425196..."""
+    for symbol, low, high in (
+        ("mm", 20.0, 160.0),
+        ("in", 0.7874015748031496, 6.299212598425197),
+    ):
         for value, status in (
             (low, 200),
             (math.nextafter(low, 0), 422),

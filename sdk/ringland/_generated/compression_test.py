@@ -79,6 +79,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "reading": "quantity",
         "stroke_readings": "readings",
         "readings": "readings",
+        "first_again": "quantity",
         "wet": "quantity",
         "oil": "quantity",
         "expected": "quantity",
@@ -88,6 +89,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "weather": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "decompressor_closes": "quantity",
         "throttle_closed_manifold": "quantity",
         "battery": "quantity",
@@ -100,6 +102,9 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "exhaust_port_top_below_deck": "quantity",
         "transfer_port_top_below_deck": "quantity",
         "piston_edge_below_deck_at_tdc": "quantity",
+        "thinner_base_gasket_by": "quantity",
+        "exhaust_duration_wanted": "quantity",
+        "transfer_duration_wanted": "quantity",
         "limits": {"compression_reading": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -111,9 +116,12 @@ class CompressionTest(Calculation[CompressionTestResult]):
         stroke_readings: ReadingsLike | None = None,
         baseline_first_over_last: float | None = None,
         readings: ReadingsLike | None = None,
+        first_again: QuantityLike | None = None,
         layout: Literal["in_line", "vee", "opposed"] | None = None,
         wet: QuantityLike | None = None,
         oil: QuantityLike | None = None,
+        n: float | None = None,
+        cylinder_upright: bool | None = None,
         expected: QuantityLike | None = None,
         limit_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
@@ -121,6 +129,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         weather: QuantityLike | None = None,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
         valve_gear: Literal["overhead_valves", "side_valve", "ports", "unknown"] | None = None,
         decompressor: Literal[
@@ -155,6 +164,12 @@ class CompressionTest(Calculation[CompressionTestResult]):
         exhaust_port_top_below_deck: QuantityLike | None = None,
         transfer_port_top_below_deck: QuantityLike | None = None,
         piston_edge_below_deck_at_tdc: QuantityLike | None = None,
+        thinner_base_gasket_by: QuantityLike | None = None,
+        exhaust_duration_wanted: QuantityLike | None = None,
+        transfer_duration_wanted: QuantityLike | None = None,
+        n_low: float | None = None,
+        n_mid: float | None = None,
+        n_high: float | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -176,6 +191,8 @@ class CompressionTest(Calculation[CompressionTestResult]):
             first over last stroke of the same gauge and hose on a sound cylinder of like size
         readings : ReadingsLike, optional
             reading of each cylinder, gauge; same gauge, one after another, bank by bank
+        first_again : QuantityLike, optional
+            the first cylinder read once more at the end, gauge
         layout : str, optional
             how the cylinders stand; in two banks the first half of the readings is one bank
             (in_line: all cylinders in one bank, read in order; vee: two banks, read bank by bank;
@@ -184,6 +201,10 @@ class CompressionTest(Calculation[CompressionTestResult]):
             reading with the oil in, gauge, same gauge and starter
         oil : QuantityLike, optional
             oil put in, measured by syringe
+        n : float, optional
+            compression exponent of the gain that oil's own volume makes
+        cylinder_upright : bool, optional
+            the cylinder stands upright
         expected : QuantityLike, optional
             pressure expected of a sound cylinder here, gauge
         limit_altitude : QuantityLike, optional
@@ -198,6 +219,8 @@ class CompressionTest(Calculation[CompressionTestResult]):
             altitude of the place (geopotential)
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         cycle : str, optional
             cycle (four_stroke: four-stroke; two_stroke: two-stroke)
         valve_gear : str, optional
@@ -253,6 +276,18 @@ class CompressionTest(Calculation[CompressionTestResult]):
             top edge of the transfer ports below the deck
         piston_edge_below_deck_at_tdc : QuantityLike, optional
             crown edge, at the port, below (+) or proud of (−) the deck at top dead centre
+        thinner_base_gasket_by : QuantityLike, optional
+            new base gasket thinner by; negative for a thicker one
+        exhaust_duration_wanted : QuantityLike, optional
+            exhaust port open as wanted, crank degrees: asks for the base gasket that gives it
+        transfer_duration_wanted : QuantityLike, optional
+            transfer ports open as wanted, crank degrees: asks for the base gasket that gives it
+        n_low : float, optional
+            compression exponent of a slow, cold or leaky engine
+        n_mid : float, optional
+            compression exponent of a usual engine on the starter
+        n_high : float, optional
+            compression exponent of a fast, warm and tight engine
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
@@ -276,9 +311,12 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "stroke_readings": stroke_readings,
             "baseline_first_over_last": baseline_first_over_last,
             "readings": readings,
+            "first_again": first_again,
             "layout": layout,
             "wet": wet,
             "oil": oil,
+            "n": n,
+            "cylinder_upright": cylinder_upright,
             "expected": expected,
             "limit_altitude": limit_altitude,
             "gauge_error": gauge_error,
@@ -286,6 +324,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "weather": weather,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "cycle": cycle,
             "valve_gear": valve_gear,
             "decompressor": decompressor,
@@ -309,6 +348,12 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "exhaust_port_top_below_deck": exhaust_port_top_below_deck,
             "transfer_port_top_below_deck": transfer_port_top_below_deck,
             "piston_edge_below_deck_at_tdc": piston_edge_below_deck_at_tdc,
+            "thinner_base_gasket_by": thinner_base_gasket_by,
+            "exhaust_duration_wanted": exhaust_duration_wanted,
+            "transfer_duration_wanted": transfer_duration_wanted,
+            "n_low": n_low,
+            "n_mid": n_mid,
+            "n_high": n_high,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

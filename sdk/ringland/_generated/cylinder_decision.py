@@ -386,11 +386,17 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "class_limit": "quantity",
         "chamber": "quantity",
         "gasket_bore": "quantity",
+        "gasket_area": "quantity",
         "gasket_thickness": "quantity",
         "deck": "quantity",
         "dome": "quantity",
         "dish": "quantity",
         "crevice": "quantity",
+        "new_dome": "quantity",
+        "new_dish": "quantity",
+        "new_deck": "quantity",
+        "new_gasket_bore": "quantity",
+        "new_gasket_thickness": "quantity",
         "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
         "bore_max": "quantity",
         "bore_min": "quantity",
@@ -422,6 +428,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "old_gap_pin_axis": "quantity",
         "old_gap_thrust_axis": "quantity",
         "gap_when_new": "quantity",
+        "bore_rise": "quantity",
+        "ring_rise": "quantity",
+        "ring_alpha": "quantity",
         "worn_pin_axis": "quantity",
         "worn_thrust_axis": "quantity",
         "rering_gap": "quantity",
@@ -445,6 +454,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "returned_readings": "readings",
         "returned_out_of_round": "quantity",
         "returned_taper": "quantity",
+        "size_uncertainty": "quantity",
         "limits": {
             "bore_max": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
@@ -504,14 +514,21 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         class_limit: QuantityLike | None = None,
         chamber: QuantityLike | None = None,
         gasket_bore: QuantityLike | None = None,
+        gasket_area: QuantityLike | None = None,
         gasket_thickness: QuantityLike | None = None,
         deck: QuantityLike | None = None,
         dome: QuantityLike | None = None,
         dish: QuantityLike | None = None,
         crevice: QuantityLike | None = None,
+        new_dome: QuantityLike | None = None,
+        new_dish: QuantityLike | None = None,
+        new_deck: QuantityLike | None = None,
+        new_gasket_bore: QuantityLike | None = None,
+        new_gasket_thickness: QuantityLike | None = None,
         survey: CylinderDecisionSurvey | None = None,
         bore_max: QuantityLike | None = None,
         bore_min: QuantityLike | None = None,
+        bore_use: Literal["used", "rering", "fresh"] | None = None,
         unworn_bore: QuantityLike | None = None,
         skirt_from: QuantityLike | None = None,
         skirt_to: QuantityLike | None = None,
@@ -578,6 +595,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         old_gap_pin_axis: QuantityLike | None = None,
         old_gap_thrust_axis: QuantityLike | None = None,
         gap_when_new: QuantityLike | None = None,
+        bore_rise: QuantityLike | None = None,
+        ring_rise: QuantityLike | None = None,
+        ring_alpha: QuantityLike | None = None,
         worn_pin_axis: QuantityLike | None = None,
         worn_thrust_axis: QuantityLike | None = None,
         rering_gap: QuantityLike | None = None,
@@ -604,6 +624,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         returned_readings: ReadingsLike | None = None,
         returned_out_of_round: QuantityLike | None = None,
         returned_taper: QuantityLike | None = None,
+        size_uncertainty: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -633,6 +654,8 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             combustion chamber in the head; it is kept as it is
         gasket_bore : QuantityLike, optional
             bore of the head gasket; without a gasket, of the joint
+        gasket_area : QuantityLike, optional
+            opening of a head gasket that is not round; wins over its bore
         gasket_thickness : QuantityLike, optional
             compressed head gasket; 0 without one
         deck : QuantityLike, optional
@@ -643,12 +666,26 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             dish and valve pockets of the old piston, never negative
         crevice : QuantityLike, optional
             crevice above the top ring; kept
+        new_dome : QuantityLike, optional
+            dome of the new piston; like the old one's where not given
+        new_dish : QuantityLike, optional
+            dish and valve pockets of the new piston; like the old one's where not given
+        new_deck : QuantityLike, optional
+            crown edge of the new piston below (+) or proud of (−) the deck; like the old one's
+            where not given
+        new_gasket_bore : QuantityLike, optional
+            bore of the new head gasket; kept where not given
+        new_gasket_thickness : QuantityLike, optional
+            compressed new head gasket; kept where not given
         survey : CylinderDecisionSurvey, optional
             bore survey, in place of largest and smallest bore
         bore_max : QuantityLike, optional
             largest bore in the skirt travel
         bore_min : QuantityLike, optional
             smallest bore in the skirt travel
+        bore_use : str, optional
+            what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore,
+            to be honed and given new rings; fresh: a freshly bored and honed one)
         unworn_bore : QuantityLike, optional
             that bore where no ring runs
         skirt_from : QuantityLike, optional
@@ -750,6 +787,12 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             bore across the pin at that depth
         gap_when_new : QuantityLike, optional
             the used ring's gap when new
+        bore_rise : QuantityLike, optional
+            bore above 20 °C when running
+        ring_rise : QuantityLike, optional
+            ring above 20 °C when running
+        ring_alpha : QuantityLike, optional
+            expansion of the ring
         worn_pin_axis : QuantityLike, optional
             worn zone where the new top ring will run, along the pin, after honing
         worn_thrust_axis : QuantityLike, optional
@@ -806,6 +849,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             out-of-round of the finished bore, difference of two diameters at one depth
         returned_taper : QuantityLike, optional
             taper of the finished bore, difference of two diameters on one axis
+        size_uncertainty : QuantityLike, optional
+            expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work;
+            instead of one stated with the readings
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
@@ -833,14 +879,21 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "class_limit": class_limit,
             "chamber": chamber,
             "gasket_bore": gasket_bore,
+            "gasket_area": gasket_area,
             "gasket_thickness": gasket_thickness,
             "deck": deck,
             "dome": dome,
             "dish": dish,
             "crevice": crevice,
+            "new_dome": new_dome,
+            "new_dish": new_dish,
+            "new_deck": new_deck,
+            "new_gasket_bore": new_gasket_bore,
+            "new_gasket_thickness": new_gasket_thickness,
             "survey": survey,
             "bore_max": bore_max,
             "bore_min": bore_min,
+            "bore_use": bore_use,
             "unworn_bore": unworn_bore,
             "skirt_from": skirt_from,
             "skirt_to": skirt_to,
@@ -882,6 +935,9 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "old_gap_pin_axis": old_gap_pin_axis,
             "old_gap_thrust_axis": old_gap_thrust_axis,
             "gap_when_new": gap_when_new,
+            "bore_rise": bore_rise,
+            "ring_rise": ring_rise,
+            "ring_alpha": ring_alpha,
             "worn_pin_axis": worn_pin_axis,
             "worn_thrust_axis": worn_thrust_axis,
             "rering_gap": rering_gap,
@@ -908,6 +964,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "returned_readings": returned_readings,
             "returned_out_of_round": returned_out_of_round,
             "returned_taper": returned_taper,
+            "size_uncertainty": size_uncertainty,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -156,6 +156,10 @@ class JobCardEngine(TypedDict):
         crown edge, at the port, below (+) or proud of (−) the deck at top dead centre
     thinner_base_gasket_by : QuantityLike
         new base gasket thinner by; negative for a thicker one
+    exhaust_duration_wanted : QuantityLike
+        exhaust port open as wanted, crank degrees: asks for the base gasket that gives it
+    transfer_duration_wanted : QuantityLike
+        transfer ports open as wanted, crank degrees: asks for the base gasket that gives it
     class_limit : QuantityLike
         largest displacement that the class or licence allows
     """
@@ -207,6 +211,8 @@ class JobCardEngine(TypedDict):
     transfer_port_top_below_deck: NotRequired[QuantityLike]
     piston_edge_below_deck_at_tdc: NotRequired[QuantityLike]
     thinner_base_gasket_by: NotRequired[QuantityLike]
+    exhaust_duration_wanted: NotRequired[QuantityLike]
+    transfer_duration_wanted: NotRequired[QuantityLike]
     class_limit: NotRequired[QuantityLike]
 
 
@@ -241,6 +247,8 @@ class JobCardCompression(TypedDict):
         first over last stroke of the same gauge and hose on a sound cylinder of like size
     readings : ReadingsLike
         reading of each cylinder, gauge; same gauge, one after another, bank by bank
+    first_again : QuantityLike
+        the first cylinder read once more at the end, gauge
     layout : Literal['in_line', 'vee', 'opposed']
         how the cylinders stand; in two banks the first half of the readings is one bank (in_line:
         all cylinders in one bank, read in order; vee: two banks, read bank by bank; opposed: two
@@ -249,6 +257,16 @@ class JobCardCompression(TypedDict):
         reading with the oil in, gauge, same gauge and starter
     oil : QuantityLike
         oil put in, measured by syringe
+    n : float
+        compression exponent of the gain that oil's own volume makes
+    cylinder_upright : bool
+        the cylinder stands upright
+    n_low : float
+        compression exponent of a slow, cold or leaky engine
+    n_mid : float
+        compression exponent of a usual engine on the starter
+    n_high : float
+        compression exponent of a fast, warm and tight engine
     expected : QuantityLike
         pressure expected of a sound cylinder here, gauge
     limit_altitude : QuantityLike
@@ -285,9 +303,15 @@ class JobCardCompression(TypedDict):
     stroke_readings: NotRequired[ReadingsLike]
     baseline_first_over_last: NotRequired[float]
     readings: NotRequired[ReadingsLike]
+    first_again: NotRequired[QuantityLike]
     layout: NotRequired[Literal["in_line", "vee", "opposed"]]
     wet: NotRequired[QuantityLike]
     oil: NotRequired[QuantityLike]
+    n: NotRequired[float]
+    cylinder_upright: NotRequired[bool]
+    n_low: NotRequired[float]
+    n_mid: NotRequired[float]
+    n_high: NotRequired[float]
     expected: NotRequired[QuantityLike]
     limit_altitude: NotRequired[QuantityLike]
     gauge_error: NotRequired[QuantityLike]
@@ -664,6 +688,9 @@ class JobCardCylinder(TypedDict):
         largest bore in the skirt travel
     bore_min : QuantityLike
         smallest bore in the skirt travel
+    bore_use : Literal['used', 'rering', 'fresh']
+        what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore, to be
+        honed and given new rings; fresh: a freshly bored and honed one)
     unworn_bore : QuantityLike
         that bore where no ring runs
     skirt_from : QuantityLike
@@ -705,6 +732,7 @@ class JobCardCylinder(TypedDict):
     survey: NotRequired[JobCardCylinderSurvey]
     bore_max: NotRequired[QuantityLike]
     bore_min: NotRequired[QuantityLike]
+    bore_use: NotRequired[Literal["used", "rering", "fresh"]]
     unworn_bore: NotRequired[QuantityLike]
     skirt_from: NotRequired[QuantityLike]
     skirt_to: NotRequired[QuantityLike]
@@ -845,6 +873,12 @@ class JobCardRings(TypedDict):
         bore across the pin at that depth
     gap_when_new : QuantityLike
         the used ring's gap when new
+    bore_rise : QuantityLike
+        bore above 20 °C when running
+    ring_rise : QuantityLike
+        ring above 20 °C when running
+    ring_alpha : QuantityLike
+        expansion of the ring
     worn_pin_axis : QuantityLike
         worn zone where the new top ring will run, along the pin, after honing
     worn_thrust_axis : QuantityLike
@@ -893,6 +927,9 @@ class JobCardRings(TypedDict):
     old_gap_pin_axis: NotRequired[QuantityLike]
     old_gap_thrust_axis: NotRequired[QuantityLike]
     gap_when_new: NotRequired[QuantityLike]
+    bore_rise: NotRequired[QuantityLike]
+    ring_rise: NotRequired[QuantityLike]
+    ring_alpha: NotRequired[QuantityLike]
     worn_pin_axis: NotRequired[QuantityLike]
     worn_thrust_axis: NotRequired[QuantityLike]
     rering_gap: NotRequired[QuantityLike]
@@ -965,6 +1002,9 @@ class JobCardPlan(TypedDict):
         out-of-round of the finished bore, difference of two diameters at one depth
     returned_taper : QuantityLike
         taper of the finished bore, difference of two diameters on one axis
+    size_uncertainty : QuantityLike
+        expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work;
+        instead of one stated with the readings
     """
 
     new_bore: NotRequired[QuantityLike]
@@ -983,6 +1023,7 @@ class JobCardPlan(TypedDict):
     returned_readings: NotRequired[ReadingsLike]
     returned_out_of_round: NotRequired[QuantityLike]
     returned_taper: NotRequired[QuantityLike]
+    size_uncertainty: NotRequired[QuantityLike]
 
 
 class JobCardOrderHeads(TypedDict):
@@ -2758,6 +2799,8 @@ class JobCard(Calculation[JobCardResult]):
             "transfer_port_top_below_deck": "quantity",
             "piston_edge_below_deck_at_tdc": "quantity",
             "thinner_base_gasket_by": "quantity",
+            "exhaust_duration_wanted": "quantity",
+            "transfer_duration_wanted": "quantity",
             "class_limit": "quantity",
         },
         "place": {"altitude": "quantity", "air_pressure": "quantity", "weather_report": "quantity"},
@@ -2765,6 +2808,7 @@ class JobCard(Calculation[JobCardResult]):
             "reading": "quantity",
             "stroke_readings": "readings",
             "readings": "readings",
+            "first_again": "quantity",
             "wet": "quantity",
             "oil": "quantity",
             "expected": "quantity",
@@ -2845,6 +2889,9 @@ class JobCard(Calculation[JobCardResult]):
             "old_gap_pin_axis": "quantity",
             "old_gap_thrust_axis": "quantity",
             "gap_when_new": "quantity",
+            "bore_rise": "quantity",
+            "ring_rise": "quantity",
+            "ring_alpha": "quantity",
             "worn_pin_axis": "quantity",
             "worn_thrust_axis": "quantity",
             "rering_gap": "quantity",
@@ -2876,6 +2923,7 @@ class JobCard(Calculation[JobCardResult]):
             "returned_readings": "readings",
             "returned_out_of_round": "quantity",
             "returned_taper": "quantity",
+            "size_uncertainty": "quantity",
         },
         "order": {
             "out_of_round_max": "quantity",

@@ -103,5 +103,4 @@ def _line(calculation: Declared, line: bytes, options: dict[str, str]) -> dict[s
     try:
         return answered(calculation, read_json(line), options)
     except Faulty as error:
-        status = problems.status_of(error.faults)
-        return problems.body(status, problems.summary(error.faults), error.faults)
+        return problems.of_faults(error.faults)

@@ -1,18 +1,21 @@
 """Quantities of any kind in one record: settle the one kind that they share."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.hints import MARKED
 from ringland_service.api.quantity_fields import AnyRead, UnitRead
 from ringland_service.core.declare import asked
 from ringland_service.core.fields import Quantified, UnitGiven
 from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.core.significant import as_written
 from ringland_service.engine.question import Path, Stated
-from ringland_service.units import spoken, unit
+from ringland_service.units import canonical_symbols, spoken, unit
 from ringland_service.vocabulary import AMBIGUOUS
 
-PRESSURES = {"pressure_gauge", "pressure_absolute"}
+PRESSURES = frozenset({"pressure_gauge", "pressure_absolute"})
+TEMPERATURES = frozenset({"temperature", "temperature_difference"})
 
 
 def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated]) -> None:
@@ -26,19 +29,30 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
     Faulty
         Where they share no kind.
     """
-    open_ = {n: v for n, v in values.items() if isinstance(v, (AnyRead, UnitRead))}
+    # In the declared order, so that a refusal does not hang on the order of a set.
+    given = {n: values[n] for n in asked(record) if n in values}
+    open_ = {n: v for n, v in given.items() if isinstance(v, (AnyRead, UnitRead))}
     if not open_:
         return
     for name, kind in _settled(record, open_, values.get("kind")).items():
         read = open_[name]
         measure = unit(kind, read.symbol)
-        given = UnitGiven(read.symbol, kind, measure.ratio, measure.offset)
+        told = UnitGiven(
+            read.symbol,
+            kind,
+            measure.ratio,
+            measure.offset,
+            measure.origin,
+            values.get("kind") is None and _taken(read, kind, list(open_.values())),
+            {k.name: unit(k, read.symbol).ratio for k in read.kinds},
+        )
         if isinstance(read, UnitRead):
-            values[name] = given
+            values[name] = told
             continue
-        values[name] = Quantified(measure.to_canonical(read.number), given, read.number)
+        values[name] = Quantified(measure.to_canonical(read.number), told, read.number)
         if read.uncertainty is not None:
-            doubts[(name,)] = Stated(uncertainty=read.uncertainty * measure.factor)
+            exact = as_written(read.uncertainty) * measure.ratio
+            doubts[(name,)] = Stated(uncertainty=float(exact), exact=exact)
 
 
 def _settled(
@@ -55,11 +69,33 @@ def _settled(
     raise Faulty([_no_kind(record, open_, wanted)])
 
 
+def _taken(read: AnyRead | UnitRead, kind: Kind, all_: Sequence[AnyRead | UnitRead]) -> bool:
+    """Return whether a symbol left its kind open, so that the units beside it decided."""
+    if kind.name in PRESSURES:
+        firm = any(r.symbol in MARKED or _pressures(r) == {"pressure_absolute"} for r in all_)
+        unlike = any(_pressures(r) != _pressures(read) for r in all_)
+        return firm and unlike and read.symbol not in MARKED
+    if kind.name == "temperature":
+        open_ = all({k.name for k in r.kinds} >= TEMPERATURES for r in all_)
+        return open_ and len({unit(kind, r.symbol).symbol for r in all_}) > 1
+    return False
+
+
+def _pressures(read: AnyRead | UnitRead) -> frozenset[str]:
+    return PRESSURES & {kind.name for kind in read.kinds}
+
+
 def _no_kind(record: type, open_: Mapping[str, AnyRead | UnitRead], wanted: str | None) -> Fault:
     names = [asked(record)[name].public(name) for name in open_]
     listed = " and ".join(names)
-    kind = spoken(KINDS[wanted]) if wanted else "one kind"
+    kind = KINDS[wanted] if wanted else next(iter(open_.values())).kinds[0]
+    each = ", ".join(
+        f"{read.symbol} is {' or '.join(map(spoken, read.kinds))}"
+        for read in {r.symbol: r for r in open_.values()}.values()
+    )
+    right = f"units of {spoken(kind)}: {', '.join(canonical_symbols(kind))}"
     symbols = dict.fromkeys(read.symbol for read in open_.values())
     hints = "".join(f"; {s}: {AMBIGUOUS[s]}" for s in symbols if s in AMBIGUOUS)
-    detail = f"{listed}: not all quantities of {kind}{hints}"
-    return Fault("kinds_differ", detail, None, 422, f"/{names[0]}")
+    of = spoken(kind) if wanted else "one kind"
+    detail = f"{listed}: not all quantities of {of}: {each}; write all in {right}{hints}"
+    return Fault("kinds_differ", detail, right, 422, f"/{names[0]}")

@@ -76,4 +76,4 @@ def _http(error: HTTPException) -> Response:
 def _failed(error: Exception) -> Response:
     current_app.logger.exception("request %s failed", g.get("request_id", ""), exc_info=error)
     slug = problems.PAGES["server-fault"]
-    return problems.response(500, f"{slug[1]} {slug[2]}")
+    return problems.response(problems.body(500, f"{slug[1]} {slug[2]}"))

@@ -8,10 +8,12 @@ import numpy as np
 from marshmallow import ValidationError
 
 from ringland_service.api import query
-from ringland_service.api.bounds import bounds
+from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.hints import taken_for
 from ringland_service.api.quantity_fields import (
+    check_exact,
     check_keys,
     fail,
     faults_of,
@@ -76,7 +78,9 @@ def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
     unknown = [name for name in data if name not in ("shared", "columns")]
     if unknown:
         allowed = ["shared", "columns"]
-        raise Faulty([Fault("unknown_field", "not known here", allowed).under(n) for n in unknown])
+        raise Faulty(
+            Fault("unknown_field", "not known here", allowed, given=n).under(n) for n in unknown
+        )
     columns, shared = data.get("columns"), data.get("shared", {})
     if not isinstance(columns, dict) or not columns:
         detail = f'columns are needed: {{"bore": {RIGHT_COLUMN}}}'
@@ -99,7 +103,7 @@ def count_rows(columns: Mapping[str, Any]) -> int:
         values = column.get("values") if isinstance(column, dict) else None
         if not isinstance(values, list) or not values:
             detail = f"a column is needed: {RIGHT_COLUMN}"
-            faults.append(Fault("wrong_type", detail, pointer=f"/columns/{name}"))
+            faults.append(Fault("wrong_type", detail).under(name).under("columns"))
         else:
             lengths[name] = len(values)
     if len(set(lengths.values())) > 1:
@@ -124,13 +128,14 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     draft = Draft(count_rows(columns))
     question, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
+    known = sorted(core)
     faults: list[Fault] = []
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
                 _limit_column(calculation, draft, name, column)
             elif name not in core:
-                raise fail(Fault("unknown_field", "no such column here", sorted(core)))
+                raise fail(Fault("unknown_field", "no such column here", known, given=name))
             else:
                 _column(calculation, draft, core[name], column)
         except ValidationError as error:
@@ -161,7 +166,8 @@ def check_shared(
     both = sorted(shared.keys() & columns.keys())
     if both:
         detail = "given as a column and as shared"
-        raise Faulty([Fault("given_twice", detail, None, 422, f"/shared/{name}") for name in both])
+        fault = Fault("given_twice", detail, None, 422)
+        raise Faulty(fault.under(name).under("shared") for name in both)
     try:
         return partly_understood(calculation, shared)
     except Faulty as error:
@@ -174,6 +180,7 @@ def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str,
     if isinstance(known, declared.ReadingsField) or not query.is_scalar(known):
         raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
     if isinstance(known, declared.QuantityField):
+        check_exact(known.exact, column)
         _quantities(draft, name, known.type, column)
         return
     check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
@@ -192,12 +199,10 @@ def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any
     symbol = read_unit(column, of.kind)
     numbers = _numbers(draft, name, column["values"])
     within, measure = bounds(of, symbol), unit(of.kind, symbol)
-    outside = (numbers < within.low) | (numbers > within.high)
-    for row in np.flatnonzero(outside).tolist():
-        detail = (
-            f"{of.words}: {numbers[row]:.6g} {symbol} is outside"
-            f" {within.low:g} to {within.high:g} {symbol}"
-        )
+    strays = (numbers < within.low) | (numbers > within.high)
+    for row in np.flatnonzero(strays).tolist():
+        told = outside(float(numbers[row]), within.low, within.high, symbol)
+        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:
@@ -231,10 +236,11 @@ def _uncertainties(
     doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
     within = bounds(of, symbol)
     most = np.full(draft.count, within.most_uncertainty)
-    if of.low > 0 or of.high < 0:
-        most = np.fmin(most, np.abs(numbers) / 4.0)
-    outside = (doubts < within.least_uncertainty) | (doubts > most)
-    for row in np.flatnonzero(outside).tolist():
+    if of.excludes_zero:
+        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
+        most = np.fmin(most, np.abs(numbers + shift) / 4.0)
+    strays = (doubts < within.least_uncertainty) | (doubts > most)
+    for row in np.flatnonzero(strays).tolist():
         detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
     draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
@@ -246,8 +252,9 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
     kinds = kinds_judged(calculation)
     if check not in kinds or side not in ("low", "high"):
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
-        raise fail(Fault("unknown_field", "no such limit here", allowed))
+        raise fail(Fault("unknown_field", "no such limit here", allowed, given=name))
     kind = kinds[check]
+    check_exact(True, column, "a limit")
     check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)
     if kind is not None:
         read_unit(column, kind)

@@ -10,10 +10,13 @@ from werkzeug.datastructures import MultiDict
 from ringland_service.api import query
 from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.json_reader import MOST_MEMBERS
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation
 
-_HEADER = re.compile(r"\s*(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?\s*(\[(?P<unit>[^\]]+)\])?\s*")
+# No two parts of it take the same characters side by side: that would be tried in every split.
+_HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
+LONGEST_HEADER = 200
 
 
 def read(
@@ -35,6 +38,9 @@ def read(
         detail = f"{len(rows) - 1} rows; at most {MOST_ROWS} in one request"
         raise Faulty([Fault("wrong_count", detail, {"most": MOST_ROWS}, 422)])
     header, *cells = rows
+    if len(header) > MOST_MEMBERS:
+        detail = f"{len(header)} columns; at most {MOST_MEMBERS} in one table"
+        raise Faulty([Fault("too_many", detail, {"most": MOST_MEMBERS})])
     ragged = [i + 1 for i, row in enumerate(cells) if len(row) != len(header)]
     if ragged:
         detail = f"row {ragged[0]} has {len(cells[ragged[0] - 1])} cells, the header {len(header)}"
@@ -57,9 +63,10 @@ def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]
     doubts: dict[str, list[Any]] = {}
     faults = []
     for i, title in enumerate(header):
-        match = _HEADER.fullmatch(title)
+        short = title.strip()
+        match = _HEADER.fullmatch(short) if len(short) <= LONGEST_HEADER else None
         texts = [row[i].strip() for row in cells]
-        if match is None or (match["name"] in columns and not match["doubt"]):
+        if match is None or match["name"] in (doubts if match["doubt"] else columns):
             detail = f"the header {title[:40]!r} is not of the form 'bore [mm]', or stands twice"
             faults.append(Fault("wrong_header", detail, "bore [mm]"))
         elif match["doubt"]:

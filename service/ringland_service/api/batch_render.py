@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 
+from ringland_service.api.expanded import expanded, expanded_in, is_bare
 from ringland_service.api.flat_table import cell, column_cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
@@ -15,6 +16,7 @@ from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.kinds import Kind
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.significant import decimals
 from ringland_service.engine.columns import ColumnAnswer
 from ringland_service.engine.single import cautions_of
@@ -42,13 +44,6 @@ def _shown(value: Any, offset: float, factor: float) -> Any:
     return None if value is None else float((value - offset) / factor)
 
 
-def _expanded(u: Any) -> Any:
-    """Return the expanded uncertainty (k = 2) of an entry, None where there is none."""
-    if isinstance(u, (tuple, list, np.ndarray)):
-        return [_expanded(one) for one in u]
-    return 2.0 * u if u else None
-
-
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
     """Return the result columns by public name, each with its uncertainties where there are any."""
     shown: dict[str, Any] = {}
@@ -61,11 +56,24 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             shown[public] = {"values": [_rows(field.record, v, system) for v in values]}
             continue
         shown[public] = result_column(values, field, system)
-        if name in found.u and field.kind is not None:
-            doubts = [_expanded(u) for u in found.u[name]]
+        if name in found.u and (field.kind is not None or is_bare(field)):
+            doubts = [expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]
+        elif name in found.u and any(isinstance(v, Quantified) for v in values):
+            shown[public]["uncertainties"] = [
+                _of_any_kind(value, u, field, system)
+                for value, u in zip(values, found.u[name], strict=True)
+            ]
     return shown
+
+
+def _of_any_kind(value: Quantified | None, u: Any, field: ResultField, system: str) -> float | None:
+    """Return the expanded uncertainty of a quantity of any kind, in the unit of its column."""
+    if value is None or not u:
+        return None
+    unit = shown_unit(value.kind, system) if field.kind_of else value.unit
+    return expanded_in(u, unit.ratio)
 
 
 def _rows(record: type, rows: Any, system: str) -> list[dict[str, Any]] | None:
@@ -170,12 +178,26 @@ def _result_columns(
     calculation: Calculation, found: dict[str, Any]
 ) -> Iterator[tuple[str, list[Any]]]:
     known = shown_members(calculation.outputs)
+    remarks = _remarks(found)
     for name, shown in found["results"].items():
         yield _headed(name, shown), [column_cell(known[name], v) for v in shown["values"]]
         if "units" in shown:
             yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
+            if name in remarks:
+                yield f"{name} uncertainty not stated", remarks[name]
+
+
+def _remarks(found: dict[str, Any]) -> dict[str, list[str]]:
+    """Return, per result, a column of what is said of the inputs that state no uncertainty."""
+    columns: dict[str, list[str]] = {}
+    for warned in found["warnings"]:
+        if warned["code"] == UNSTATED:
+            column_ = columns.setdefault(warned["field"], [""] * found["rows"])
+            for row in warned["rows"]:
+                column_[row] = warned["message"]
+    return columns
 
 
 def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:

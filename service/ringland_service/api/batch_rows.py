@@ -16,6 +16,7 @@ from ringland_service.api.batch import (
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import (
     any_unit,
+    check_exact,
     check_keys,
     fail,
     faults_of,
@@ -42,7 +43,8 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
             if name.startswith("limit."):
                 limit_of_column(calculation, name, column)
             elif name not in known or not query.is_scalar(known[name]):
-                raise fail(Fault("unknown_field", "no such column here", sorted(known)))
+                allowed = sorted(known)
+                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
             else:
                 _check_members(known[name], column)
         except ValidationError as error:
@@ -55,6 +57,7 @@ def _check_members(known: Field, column: dict[str, Any]) -> None:
     if not isinstance(known, (declared.QuantityField, declared.AnyQuantityField)):
         check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
         return
+    check_exact(known.exact, column)
     check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
     doubts = column.get("uncertainty")
     if isinstance(doubts, list) and len(doubts) != len(column["values"]):

@@ -1,18 +1,21 @@
 """Bounds of a quantity in each unit: the figures that the schema states and the reader compares.
 
-Bounds are compared in the caller's own unit, rounded inward to six digits, so that what the
-OpenAPI document allows is exactly what the service takes.
+Bounds are compared in the caller's own unit. Each is the declared bound, converted exactly and
+rounded once to the nearest float: what the OpenAPI document allows is exactly what the service
+takes, and one size or pressure is taken, or refused, alike in every unit.
 """
 
-import math
 from dataclasses import dataclass
-from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
+from fractions import Fraction
 from functools import cache
 
 from ringland_service.core.fields import QuantityType
+from ringland_service.core.significant import as_written
 from ringland_service.units import unit
 
-DIGITS = 6
+# Digits that a message shows at least, and at most: as many as tell any two floats apart.
+FEWEST_DIGITS, MOST_DIGITS = 6, 17
+LEAST_SHARE = Fraction(1, 10**8)
 
 
 @dataclass(frozen=True)
@@ -25,30 +28,33 @@ class Bounds:
     most_uncertainty: float
 
 
-def rounded(value: float, direction: str) -> float:
-    """Return the value rounded to six digits, toward ``direction`` (a decimal rounding mode)."""
-    if value == 0:
-        return 0.0
-    exponent = math.floor(math.log10(abs(value))) - DIGITS + 1
-    step = Decimal(1).scaleb(exponent)
-    return float((Decimal(value) / step).to_integral_value(direction) * step)
-
-
 @cache
 def bounds(of: QuantityType, symbol: str) -> Bounds:
     """Return the bounds of a quantity in one of its units."""
     measure = unit(of.kind, symbol)
-    low, high = measure.from_canonical(of.low), measure.from_canonical(of.high)
-    tenth = of.span / 10.0 / measure.factor
+    low, high = as_written(of.low), as_written(of.high)
+    tenth = (high - low) / 10 / measure.ratio
     return Bounds(
-        low=_kept(low, ROUND_CEILING),
-        high=_kept(high, ROUND_FLOOR),
-        least_uncertainty=rounded(tenth * 1e-8, ROUND_CEILING),
-        most_uncertainty=_kept(tenth, ROUND_FLOOR),
+        low=float((low - measure.origin) / measure.ratio),
+        high=float((high - measure.origin) / measure.ratio),
+        least_uncertainty=float(tenth * LEAST_SHARE),
+        most_uncertainty=float(tenth),
     )
 
 
-def _kept(value: float, direction: str) -> float:
-    """Return the value itself where six digits say it, else rounded inward."""
-    plain = float(f"{value:.{DIGITS}g}")
-    return plain if abs(plain - value) <= 1e-12 * abs(value) else rounded(value, direction)
+def apart(number: float, bound: float) -> tuple[str, str]:
+    """Return a number and the bound that it breaks as text, in as few digits as tell them apart."""
+    for digits in range(FEWEST_DIGITS, MOST_DIGITS):
+        shown, limit = f"{number:.{digits}g}", f"{bound:.{digits}g}"
+        if (float(shown) < float(limit)) == (number < bound) and shown != limit:
+            return shown, limit
+    return repr(float(number)), repr(float(bound))
+
+
+def outside(number: float, low: float, high: float, symbol: str) -> str:
+    """Return in words how a number lies outside its bounds."""
+    if number < low:
+        (shown, least), most = apart(number, low), f"{high:.{FEWEST_DIGITS}g}"
+    else:
+        (shown, most), least = apart(number, high), f"{low:.{FEWEST_DIGITS}g}"
+    return f"{shown} {symbol} is outside {least} to {most} {symbol}"

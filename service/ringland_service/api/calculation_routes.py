@@ -11,10 +11,12 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from ringland_service.api import batch_csv, batch_render, flat_table, forms, query, text
 from ringland_service.api.answering import answered, answered_batch, answered_lines
+from ringland_service.api.body import whole_body
 from ringland_service.api.forms import CSV, JSON, TEXT
 from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.api.picking import picked
+from ringland_service.api.printed import printed
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
 
@@ -48,7 +50,7 @@ def _post(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
         wanted = _wanted(calculation, suffix)
         options = query.shaping(request.args.items(multi=True), suffix)
         insist_on_type(JSON)
-        found = answered(calculation, read_json(request.get_data()), options)
+        found = answered(calculation, read_json(whole_body()), options)
         return represented(calculation, found, wanted, options)
 
     return post
@@ -76,15 +78,15 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
         kind = insist_on_type(*((JSON, CSV, LINES) if columns else (LINES,)))
         if kind == LINES:
             options = query.shaping(request.args.items(multi=True), "batch")
-            lines = answered_lines(calculation, request.get_data(), options)
+            lines = answered_lines(calculation, whole_body(), options)
             return Response(lines, content_type=LINES)
         assert isinstance(calculation, Calculation)  # noqa: S101 - as ``columns`` says
         if kind == CSV:
-            data, options = batch_csv.read(calculation, request.get_data(), request.args)
+            data, options = batch_csv.read(calculation, whole_body(), request.args)
             wanted = acceptable((CSV, JSON))
         else:
             options = query.shaping(request.args.items(multi=True), "batch")
-            data, wanted = read_json(request.get_data()), acceptable((JSON, CSV))
+            data, wanted = read_json(whole_body()), acceptable((JSON, CSV))
         found = answered_batch(calculation, data, options)
         if wanted == CSV:
             return Response(
@@ -144,7 +146,8 @@ def represented(
         body = as_text(calculation, found) if pick is None else picked(calculation, found, pick)
         return Response(body, content_type=f"{TEXT}; charset=utf-8")
     if wanted == CSV:
-        return Response(flat_table.table(calculation, found), content_type=f"{CSV}; charset=utf-8")
+        table = flat_table.table(calculation, printed(calculation, found))
+        return Response(table, content_type=f"{CSV}; charset=utf-8")
     for form in forms.further(calculation):
         if wanted == form.media_type:
             body = form.render(calculation, found)

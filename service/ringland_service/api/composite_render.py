@@ -3,6 +3,7 @@
 from typing import Any
 
 from ringland_service.api import render
+from ringland_service.api.expanded import uncertainties
 from ringland_service.api.request import public_path
 from ringland_service.core.declare import asked, declared
 from ringland_service.core.fields import QuantityField
@@ -31,6 +32,11 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
             calculation.inputs, found.inputs, found.inputs, system, render.by_member(found.moved)
         ),
         "result": {**parts, "measure_next": measure_next(found)},
+        "uncertainties": {
+            name: doubt
+            for part, single in found.parts.items()
+            for name, doubt in uncertainties(single.outputs, single.u, f"{part}.").items()
+        },
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

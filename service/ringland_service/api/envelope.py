@@ -7,10 +7,11 @@ from marshmallow import fields as ma
 
 from ringland_service.api.faults import Fault
 from ringland_service.api.fields import Choice, Count, Flag, Text
+from ringland_service.api.instrument_figures import FIGURES, insist_on_an_error, of_one_kind
 from ringland_service.api.quantity_fields import (
     LARGEST,
     any_number,
-    any_unit,
+    check_exact,
     check_keys,
     fail,
     nested,
@@ -68,7 +69,8 @@ class LimitsField(ma.Field[dict[str, Limit]]):
         for name in value:
             if name not in self.kinds:
                 detail = f"no check {show(name)} here"
-                raise fail(Fault("unknown_field", detail, sorted(self.kinds)).under(name))
+                fault = Fault("unknown_field", detail, sorted(self.kinds), given=name)
+                raise fail(fault.under(name))
         return {n: nested(n, self._read, n, given) for n, given in value.items()}
 
     def _read(self, name: str, given: Any) -> Limit:
@@ -99,6 +101,7 @@ FLAG = Flag()
 
 def limit_side(kind: Kind | None, given: Any) -> float:
     """Return one side of a limit in the canonical unit of the value that it judges."""
+    check_exact(True, given, "a limit")
     if kind is None:
         return any_number(given, -LARGEST)
     check_keys(given, frozenset({"value", "unit"}), f'{{"value": 0.1, "unit": "{kind.unit}"}}')
@@ -111,7 +114,7 @@ def limit_side(kind: Kind | None, given: Any) -> float:
 class InstrumentField(ma.Field[Instrument]):
     """An instrument: its kind alone takes the typical figures; figures given win."""
 
-    FIGURES = ("max_error", "setting_error", "repeat", "resolution", "short_range_error")
+    FIGURES = FIGURES
     KEYS = frozenset({"id", "kind", "set_in", *FIGURES})
     RIGHT = '{"id": "gauge", "kind": "bore_gauge"}'
 
@@ -119,53 +122,23 @@ class InstrumentField(ma.Field[Instrument]):
         check_keys(value, self.KEYS, self.RIGHT)
         if "id" not in value:
             raise fail(Fault("missing_field", "an instrument needs an id", self.RIGHT).under("id"))
-        figures: dict[str, Any] = {}
+        typical: dict[str, Any] = {}
         if "kind" in value:
-            kind = nested("kind", KIND.deserialize, value["kind"])
-            row = TYPICAL[kind]
-            figures = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+            row = TYPICAL[nested("kind", KIND.deserialize, value["kind"])]
+            typical = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+        figures, stands_in = dict(typical), set(typical) - {"reads"}
         for name in self.FIGURES:
             if name in value:
-                figures |= nested(name, _of_one_kind, figures.get("reads"), name, value[name])
-        if not figures:
-            raise fail(Fault("missing_field", "give a kind, or a figure such as max_error"))
+                own = nested(name, of_one_kind, figures.get("reads"), name, value[name])
+                figures |= own
+                stands_in -= own.keys()
+        insist_on_an_error(typical, value)
         if "set_in" in value:
             figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
-        return Instrument(id=nested("id", NAME.deserialize, value["id"]), **figures)
+        named = nested("id", NAME.deserialize, value["id"])
+        return Instrument(id=named, typical=frozenset(stands_in), **figures)
 
 
-def _of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:
-    """Return one figure; all figures of an instrument are of the kind that it reads."""
-    found = figure(name, given)
-    if reads and found.get("reads", reads) != reads:
-        detail = f"this instrument reads {reads}, not {found['reads']}"
-        raise fail(Fault("wrong_instrument", detail, None, 422).under("unit"))
-    return found
-
-
-def figure(name: str, given: Any) -> dict[str, Any]:
-    """Return one figure of an instrument in canonical units."""
-    check_keys(given, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
-    symbol, kinds = nested("unit", any_unit, given.get("unit"))
-    number = nested("value", any_number, given.get("value"), 0.0)
-    if kinds[0].name == "percent":
-        if name != "max_error":
-            raise fail(Fault("unknown_unit", "only a maximum error is a share of the reading"))
-        return {"relative_error": number / 100.0}
-    kind = next((k for k in kinds if k.name in FIGURE_KINDS), None)
-    if kind is None:
-        raise fail(Fault("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
-    return {name: number * unit(kind, symbol).factor, "reads": FIGURE_KINDS[kind.name]}
-
-
-# Kind of an instrument's figure to the kind of what it reads.
-FIGURE_KINDS = {
-    "length": "length",
-    "volume": "volume",
-    "pressure_gauge": "pressure_gauge",
-    "angle": "angle",
-    "temperature_difference": "temperature",
-}
 KIND = Choice(tuple(TYPICAL))
 NAME = Text(40, shortest=1)
 
@@ -207,7 +180,7 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
     if other is None or other.set_in is not None:
         detail = f"{instrument.set_in!r} is no instrument here that stands on its own"
         allowed = sorted(name for name, i in by_id.items() if i.set_in is None)
-        raise fail(Fault("unknown_instrument", detail, allowed, 422))
+        raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.set_in))
 
 
 def temperature_doubt(given: Any) -> float:

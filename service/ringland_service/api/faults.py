@@ -10,7 +10,8 @@ class Fault:
     """One entry of a problem's ``errors``.
 
     ``status`` is 400 for what cannot be read (type, unknown or missing field, unit) and 422 for
-    what can be read and cannot be true (bounds, contradictions).
+    what can be read and cannot be true (bounds, contradictions). ``given`` is the text that was
+    sent in the place of a name out of ``allowed``, so that a near one can be suggested.
     """
 
     code: str
@@ -18,6 +19,7 @@ class Fault:
     allowed: Any = None
     status: int = 400
     pointer: str = ""
+    given: str | None = None
 
     def under(self, key: str | int) -> "Fault":
         """Return the fault as seen from one level up."""
@@ -30,4 +32,8 @@ class Faulty(Exception):
 
     def __init__(self, faults: Iterable[Fault]) -> None:
         self.faults = tuple(faults)
-        super().__init__("; ".join(f"{f.pointer}: {f.detail}" for f in self.faults))
+        super().__init__()
+
+    def __str__(self) -> str:
+        """Return the faults in one line, made only where somebody reads it."""
+        return "; ".join(f"{f.pointer}: {f.detail}" for f in self.faults)

@@ -86,7 +86,9 @@ class Choice(fields.Field[str]):
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> str:
         if not isinstance(value, str) or value not in self.tokens:
             allowed = list(self.tokens)
-            raise fail(Fault("not_a_choice", f"{show(value)} is not one of {allowed}", allowed))
+            detail = f"{show(value)} is not one of {allowed}"
+            given = value if isinstance(value, str) else None
+            raise fail(Fault("not_a_choice", detail, allowed, given=given))
         return value
 
 

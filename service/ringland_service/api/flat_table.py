@@ -6,9 +6,11 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, cast
 
 from ringland_service.api import shapes
+from ringland_service.api.printed import REMARK
 from ringland_service.api.shapes import Member, Shape
-from ringland_service.api.text import plain, quantity_or_number, reading_text
+from ringland_service.api.text import plain, quantity_or_number, reading_text, told_list, told_value
 from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.notices import UNSTATED
 
 COLUMNS = (
     "part",
@@ -20,6 +22,7 @@ COLUMNS = (
     "low",
     "high",
     "standing",
+    UNSTATED,
     "of",
     "why",
 )
@@ -29,7 +32,10 @@ Row = dict[str, Any]
 
 
 def table(calculation: Declared, found: Mapping[str, Any]) -> str:
-    """Return an answer as one flat CSV table: results, verdicts, warnings."""
+    """Return an answer, as it is to be printed, as one flat CSV table.
+
+    Results, what to measure next, verdicts, warnings.
+    """
     text = io.StringIO()
     writer = csv.writer(text)
     writer.writerow(COLUMNS)
@@ -109,6 +115,7 @@ def _verdict(verdict: Mapping[str, Any]) -> Row:
         "low": quantity_or_number(limit["low"])[0],
         "high": quantity_or_number(limit["high"])[0],
         "standing": limit["standing"],
+        UNSTATED: verdict.get(REMARK),
         "of": verdict.get("of"),
         "why": verdict.get("why"),
     }
@@ -138,19 +145,16 @@ def _member_rows(part: str, member: Member, value: Any) -> Iterator[Row]:
             yield from _rows_of(_within(part, f"{name} {i}"), member.given(row))
     elif shape is Shape.SECTION:
         yield from _rows_of(_within(part, name), member.given(value))
-    elif shape is Shape.QUANTITIES:
-        doubts = value.get("uncertainties") or [None] * len(value["values"])
-        for i, (one, doubt) in enumerate(zip(value["values"], doubts, strict=True), 1):
-            row = {"part": part, "name": f"{name} {i}", "value": one, "unit": value["unit"]}
-            yield row | {"uncertainty": doubt}
-    elif shape is Shape.LIST:
-        for i, one in enumerate(value, 1):
-            yield {"part": part, "name": f"{name} {i}", "value": one}
-    elif shape is Shape.QUANTITY:
-        row = {"part": part, "name": name, "value": value["value"], "unit": value["unit"]}
-        yield row | {"uncertainty": value.get("uncertainty")}
+    elif shape in (Shape.QUANTITIES, Shape.LIST):
+        told = told_list(value)
+        doubts = told.get("uncertainties") or [None] * len(told["values"])
+        for i, (one, doubt) in enumerate(zip(told["values"], doubts, strict=True), 1):
+            row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": doubt}
+            yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}
     else:
-        yield {"part": part, "name": name, "value": value}
+        told = told_value(value)
+        row = {"part": part, "name": name, "value": told["value"], "unit": told.get("unit")}
+        yield row | {"uncertainty": told.get("uncertainty"), UNSTATED: told.get(REMARK)}
 
 
 def _within(part: str, name: str) -> str:

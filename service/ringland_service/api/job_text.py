@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ringland_service.api.printed import printed
 from ringland_service.api.text import (
     aligned,
     block,
@@ -21,6 +22,7 @@ FIRST = ("cylinder_decision",)
 
 def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
     """Return the answer of a composite as text."""
+    found = printed(calculation, found)
     lines = _about(calculation, found["inputs"].get("about", {}))
     lines += _parts([s for s in calculation.steps if s.part in FIRST], found)
     lines += block("Verdicts", verdict_lines(found["verdicts"]))

@@ -8,7 +8,11 @@ from apispec import APISpec
 from ringland_service import __version__
 from ringland_service.api import forms, problems, query
 from ringland_service.api.openapi_answers import answer_component
-from ringland_service.api.openapi_envelope import batch_request, envelope_schema
+from ringland_service.api.openapi_envelope import (
+    batch_request,
+    envelope_schema,
+    instrument_components,
+)
 from ringland_service.api.openapi_fields import Components, example, pascal, record, ref
 from ringland_service.api.openapi_parameters import (
     field_parameters,
@@ -36,7 +40,7 @@ ALL_FAILURES = sorted({status for statuses in FAILURES.values() for status in st
 def document() -> dict[str, Any]:
     """Return the OpenAPI document as plain data."""
     spec = APISpec("Ringland", __version__, "3.1.0", info={"description": DESCRIPTION})
-    components: Components = text_components()
+    components: Components = text_components() | instrument_components()
     for status in ALL_FAILURES:
         spec.components.response(f"Problem{status}", _failure(status))
     for calculation in CALCULATIONS:

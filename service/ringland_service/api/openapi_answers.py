@@ -2,7 +2,15 @@
 
 from typing import Any
 
+from ringland_service.api.openapi_batch import (
+    NUMBER_OR_NULL,
+    NUMBERS_OR_NULL,
+    batch_answer,
+    column,
+)
+from ringland_service.api.openapi_batch import object_of as _object
 from ringland_service.api.openapi_fields import Components, pascal, ref
+from ringland_service.api.openapi_problem import problem_component
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
     Calculation,
@@ -17,15 +25,7 @@ from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.limits import STANDINGS
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import CLOSE, FAIL, PASS, RULES, WORDS
-
-NUMBER_OR_NULL = {"type": ["number", "null"]}
-
-
-def _object(
-    properties: dict[str, Any], optional: dict[str, Any] | None = None, **more: Any
-) -> dict[str, Any]:
-    every = {**properties, **(optional or {})}
-    return {"type": "object", "required": list(properties), "properties": every, **more}
+from ringland_service.engine.standing_in import may_be_absent
 
 
 def _nullable(schema: dict[str, Any]) -> dict[str, Any]:
@@ -134,85 +134,9 @@ def _shared() -> Components:
             {"field": text, "from": text},
             description="where a part's field came from, where the names differ",
         ),
-        "Column": {
-            "type": "object",
-            "description": "one entry a row, null where there is none",
-            "required": ["values"],
-            "properties": {
-                "values": {"type": "array"},
-                "unit": text,
-                "units": {
-                    "type": "array",
-                    "description": "a unit a row, where they differ",
-                    "items": {"type": ["string", "null"]},
-                },
-                "digits": {"type": "integer"},
-                "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
-            },
-        },
-        "BatchAnswer": _batch(),
-        "Problem": _problem(),
-    }
-
-
-def _batch() -> dict[str, Any]:
-    text, count = {"type": "string"}, {"type": "integer"}
-    words = {"type": "array", "items": {"type": ["string", "null"]}}
-    verdicts = _object(
-        {
-            "verdict": words,
-            "why": words,
-            "margin": ref("Column"),
-            "uncertainty": ref("Column"),
-            "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
-        }
-    )
-    return _object(
-        {
-            "calculation": text,
-            "formulas": text,
-            "rows": count,
-            "answered": count,
-            "refused": count,
-            "results": {"type": "object", "additionalProperties": ref("Column")},
-            "verdicts": {"type": "object", "additionalProperties": verdicts},
-            "problems": {
-                "type": "array",
-                "items": _object({"row": count, "field": text, "code": text, "detail": text}),
-            },
-            "warnings": {
-                "type": "array",
-                "items": _object(
-                    {
-                        "code": text,
-                        "field": text,
-                        "message": text,
-                        "rows": {"type": "array", "items": count},
-                    }
-                ),
-            },
-            "cautions": {"type": "array", "items": text},
-        },
-        description="the answers of a batch as columns; bad rows stand under problems",
-    )
-
-
-def _problem() -> dict[str, Any]:
-    text = {"type": "string"}
-    fault = _object({"code": text, "pointer": text, "detail": text, "allowed": {}})
-    return {
-        "type": "object",
-        "description": "RFC 9457; type leads to a page that explains it",
-        "required": ["type", "title", "status", "detail", "instance", "request_id"],
-        "properties": {
-            "type": text,
-            "title": text,
-            "status": {"type": "integer"},
-            "detail": text,
-            "instance": text,
-            "request_id": text,
-            "errors": {"type": "array", "items": fault},
-        },
+        "Column": column(),
+        "BatchAnswer": batch_answer(),
+        "Problem": problem_component(),
     }
 
 
@@ -281,6 +205,7 @@ def answer_component(calculation: Declared, components: Components) -> str:
         "formulas": text,
         "inputs": shown_record(calculation.inputs),
         "result": _results(calculation, components),
+        "uncertainties": _uncertainties(calculation),
         "verdicts": {"type": "array", "items": ref("Verdict")},
         "warnings": {"type": "array", "items": ref("Warning")},
         "cautions": {"type": "array", "items": text},
@@ -292,6 +217,14 @@ def answer_component(calculation: Declared, components: Components) -> str:
     found["properties"] = {**properties, "trace": {"type": "array", "items": ref("TraceStep")}}
     components[name] = found
     return name
+
+
+def _uncertainties(calculation: Declared) -> dict[str, Any]:
+    """Return the schema of the uncertainties of results without a unit, by name."""
+    of = "part and name" if isinstance(calculation, Composite) else "name"
+    about = f"expanded uncertainties (k = 2) of results without a unit, by {of}; a list for a list"
+    one = {"anyOf": [{"type": "number"}, NUMBERS_OR_NULL]}
+    return {"type": "object", "description": about, "additionalProperties": one}
 
 
 def _results(calculation: Declared, components: Components) -> dict[str, Any]:
@@ -312,12 +245,8 @@ def result_component(calculation: Calculation, components: Components) -> str:
     if name not in components:
         optional = defaults(calculation.outputs)
         fields = declared_fields(calculation.outputs)
-        sure = [f.public(n) for n, f in fields.items() if n not in optional and not _graded(f)]
+        absent = may_be_absent(calculation)
+        sure = [f.public(n) for n, f in fields.items() if n not in optional and n not in absent]
         found = shown_record(calculation.outputs)
         components[name] = {**found, "required": sure} if sure else found
     return name
-
-
-def _graded(field: Field) -> bool:
-    """Return whether a result falls away with the common-practice limits."""
-    return isinstance(field, ResultField) and field.common_practice

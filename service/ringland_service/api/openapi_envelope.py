@@ -1,29 +1,36 @@
 """OpenAPI schemas of what every request may carry, and of batches."""
 
+from collections.abc import Mapping
 from typing import Any
 
 from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.envelope import (
-    FIGURE_KINDS,
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
-    InstrumentField,
     MeasuringField,
     checks_of,
     kinds_judged,
     limit_members,
+)
+from ringland_service.api.instrument_figures import (
+    ERRORS,
+    FIGURES,
+    MOST_PERCENT,
+    PERCENT,
+    figures,
 )
 from ringland_service.api.openapi_fields import (
     Components,
     any_quantity,
     limit_quantity,
     record,
+    ref,
 )
-from ringland_service.api.quantity_fields import LARGEST
+from ringland_service.api.quantity_fields import SMALLEST_DOUBT
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation, Declared, asked
 from ringland_service.core.fields import Field
-from ringland_service.core.kinds import KINDS, TEMPERATURE_DIFFERENCE
+from ringland_service.core.kinds import TEMPERATURE_DIFFERENCE
 from ringland_service.core.limits import STANDINGS
 from ringland_service.core.measuring import TYPICAL
 from ringland_service.core.verdicts import DEFAULT_RULE, RULES
@@ -43,7 +50,9 @@ def envelope_schema(calculation: Declared) -> dict[str, Any]:
             "type": "string",
             "enum": ["on", "off"],
             "default": "on",
-            "description": "whether common-practice limits judge where the request gives none",
+            "description": "whether common-practice figures stand in where the request gives none, "
+            "as limits and inside the arithmetic; off: what rests on one is absent, and a warning "
+            "(needs_figure) says what to give",
         },
         "measuring": measuring_schema(),
     }
@@ -87,22 +96,41 @@ def _working(members: tuple[str, ...]) -> dict[str, Any]:
     return {WITH_DECOMPRESSOR: {"type": "boolean", "default": False, "description": words}}
 
 
-def _figure(name: str) -> dict[str, Any]:
-    kinds = [KINDS[kind] for kind in FIGURE_KINDS]
-    allowed = [symbol for kind in kinds for symbol in symbols(kind)]
-    if name == "max_error":
-        allowed.append("%")
-    found = any_quantity(list(dict.fromkeys(allowed)))
+# At least one figure of an instrument is no zero.
+ABOVE_ZERO = {"minimum": SMALLEST_DOUBT}
+FIGURE, ERROR = "InstrumentFigure", "InstrumentError"
+
+
+def instrument_components() -> Components:
+    """Return the components of an instrument's figures, bounded in each unit."""
+    units: dict[float, list[str]] = {}
+    for of in figures().values():
+        units.setdefault(of.most, []).append(of.symbol)
+    words = "a figure of an instrument, at most a tenth of the widest span of what it reads"
+    share = {**units, MOST_PERCENT: [*units.get(MOST_PERCENT, ()), PERCENT]}
+    return {
+        FIGURE: _figure(units, words),
+        ERROR: _figure(share, f"{words}; or a share of the reading"),
+    }
+
+
+def _figure(units: Mapping[float, list[str]], words: str) -> dict[str, Any]:
+    allowed = [symbol for group in units.values() for symbol in group]
+    found = any_quantity(allowed)
     found["properties"] = {
-        "value": {"type": "number", "minimum": 0, "maximum": LARGEST},
+        "value": {"type": "number", "minimum": 0},
         "unit": found["properties"]["unit"],
     }
-    return found
+    branches = [
+        {"properties": {"unit": {"enum": group}, "value": {"maximum": most}}}
+        for most, group in units.items()
+    ]
+    return {**found, "description": words, "anyOf": branches}
 
 
 def measuring_schema() -> dict[str, Any]:
     """Return the schema of how the readings were taken."""
-    figures = {name: _figure(name) for name in InstrumentField.FIGURES}
+    shapes = {name: ref(ERROR if name == "max_error" else FIGURE) for name in FIGURES}
     instrument = {
         "type": "object",
         "required": ["id"],
@@ -111,9 +139,16 @@ def measuring_schema() -> dict[str, Any]:
             "id": {"type": "string", "minLength": 1, "maxLength": 40},
             "kind": {"type": "string", "enum": list(TYPICAL)},
             "set_in": {"type": "string", "minLength": 1, "maxLength": 40},
-            **figures,
+            **shapes,
         },
-        "anyOf": [{"required": ["kind"]}, *({"required": [name]} for name in figures)],
+        "anyOf": [
+            {"required": ["kind"]},
+            *(
+                {"required": [n], "properties": {n: {"properties": {"value": ABOVE_ZERO}}}}
+                for n in ERRORS
+                if n in shapes
+            ),
+        ],
     }
     return {
         "type": "object",
@@ -207,16 +242,20 @@ def _column(words: str, more: dict[str, Any]) -> dict[str, Any]:
 DOUBTS = {"description": "one number for all rows, or a list of one a row"}
 
 
+def _doubts(exact: bool) -> dict[str, Any]:
+    return {} if exact else {"uncertainty": DOUBTS}
+
+
 def column_schema(field: Field) -> dict[str, Any]:
     """Return the schema of a column of a field."""
     if isinstance(field, declared.QuantityField):
         unit = {"type": "string", "enum": list(symbols(field.type.kind))}
-        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
+        return _column("a number", {"unit": unit, **_doubts(field.exact)})
     if isinstance(field, (declared.NumberField, declared.CountField)):
         return _column("a number", {})
     if isinstance(field, declared.FlagField):
         return _column("true or false", {})
     if isinstance(field, declared.AnyQuantityField):
         unit = {"type": "string", "enum": list(every_symbol())}
-        return _column("a number", {"unit": unit, "uncertainty": DOUBTS})
+        return _column("a number", {"unit": unit, **_doubts(field.exact)})
     return _column("a text", {})

@@ -47,6 +47,7 @@ def _pattern(pattern: str) -> dict[str, Any]:
 
 
 ANY_TEXT = "QuantityText"
+ANY_EXACT_TEXT = "QuantityLimitText"
 
 
 def _quantity_text(kind: Kind) -> str:
@@ -59,7 +60,10 @@ def _limit_text(kind: Kind) -> str:
 
 def text_components() -> Components:
     """Return the components of quantities in their text form, by kind."""
-    found: Components = {ANY_TEXT: _pattern(query.quantity_pattern(None))}
+    found: Components = {
+        ANY_TEXT: _pattern(query.quantity_pattern(None)),
+        ANY_EXACT_TEXT: _pattern(query.plain_pattern(None)),
+    }
     for kind in KINDS.values():
         found[_quantity_text(kind)] = _pattern(query.quantity_pattern(kind))
         found[_limit_text(kind)] = _pattern(query.plain_pattern(kind))
@@ -68,9 +72,10 @@ def text_components() -> Components:
 
 def _text_schema(field: Field) -> dict[str, Any]:
     if isinstance(field, declared.QuantityField):
-        return ref(_quantity_text(field.type.kind))
+        kind = field.type.kind
+        return ref(_limit_text(kind) if field.exact else _quantity_text(kind))
     if isinstance(field, declared.AnyQuantityField):
-        return ref(ANY_TEXT)
+        return ref(ANY_EXACT_TEXT if field.exact else ANY_TEXT)
     if isinstance(field, (declared.NumberField, declared.CountField)):
         shape = "integer" if isinstance(field, declared.CountField) else "number"
         return {"type": shape, "minimum": field.low, "maximum": field.high}
@@ -91,7 +96,7 @@ def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
         _parameter(
             "defaults",
             {"type": "string", "enum": ["on", "off"]},
-            "whether common-practice limits judge where none is given",
+            "whether common-practice figures stand in, as limits and in the arithmetic",
         ),
     ]
     members = {check.name: limit_members(check) for check in checks_of(calculation)}

@@ -4,12 +4,22 @@ import json
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from flask import Response, g, request
+from flask import Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
 
 from ringland_service.api.faults import Fault
+from ringland_service.api.near import near
+from ringland_service.api.refusals import MOST_FAULTS, cut, refusal
 
 MEDIA_TYPE = "application/problem+json"
+LONGEST_INSTANCE = 200
+# All addresses begin alike, so only close ones are suggested.
+ADDRESSES_ALIKE = 0.8
+
+LISTED = (
+    f"At most {MOST_FAULTS} faults are listed, sorted by place, and more counts the rest; a list of"
+    " what is allowed stands once, and allowed_at of other entries points there."
+)
 
 # slug -> title, what it means, what to do.
 PAGES: dict[str, tuple[str, str, str]] = {
@@ -17,13 +27,15 @@ PAGES: dict[str, tuple[str, str, str]] = {
         "The request cannot be read",
         "The body is not JSON as the standard has it, or a field is unknown, missing, of the wrong"
         " type, or without a unit that its quantity has.",
-        "Each entry of errors points at one place, says what is wrong and what is allowed.",
+        "Each entry of errors points at one place, says what is wrong and what is allowed."
+        f" {LISTED}",
     ),
     "impossible": (
         "The request cannot be true",
         "It can be read, and says what cannot be: a number outside its bounds, or inputs that"
         " contradict each other.",
-        "Each entry of errors names the field and its bounds; check the reading and its unit.",
+        "Each entry of errors names the field and its bounds; check the reading and its unit."
+        f" {LISTED}",
     ),
     "not-found": (
         "There is nothing at this address",
@@ -69,30 +81,25 @@ BY_STATUS = {
 }
 
 
-def body(status: int, detail: str, faults: Sequence[Fault] = ()) -> dict[str, Any]:
-    """Return the members of a problem."""
+def body(status: int, detail: str) -> dict[str, Any]:
+    """Return the members that every problem has."""
     slug = BY_STATUS.get(status, "unreadable")
     found: dict[str, Any] = {
         "type": f"/problems/{slug}",
         "title": PAGES[slug][0],
         "status": status,
         "detail": detail,
-        "instance": request.path,
+        "instance": cut(request.path, LONGEST_INSTANCE),
         "request_id": g.get("request_id", ""),
     }
-    if faults:
-        found["errors"] = [entry(fault) for fault in faults]
     return found
 
 
-def entry(fault: Fault) -> dict[str, Any]:
-    """Return a fault as an entry of ``errors``; the pointer in URI-fragment form."""
-    return {
-        "code": fault.code,
-        "pointer": f"#{fault.pointer}",
-        "detail": fault.detail,
-        "allowed": fault.allowed,
-    }
+def of_faults(faults: Sequence[Fault]) -> dict[str, Any]:
+    """Return the members of a problem that says what is wrong with a request."""
+    told = refusal(faults)
+    found = body(status_of(faults), told.detail) | {"errors": told.entries}
+    return found | {"more": told.more} if told.more else found
 
 
 def status_of(faults: Sequence[Fault]) -> int:
@@ -102,16 +109,13 @@ def status_of(faults: Sequence[Fault]) -> int:
 
 def summary(faults: Sequence[Fault]) -> str:
     """Return the faults in one line."""
-    shown = "; ".join(f"{f.pointer.lstrip('/') or 'body'}: {f.detail}" for f in faults[:3])
-    more = len(faults) - 3
-    return f"{shown}; and {more} more" if more > 0 else shown
+    return refusal(faults).detail
 
 
-def response(
-    status: int, detail: str, faults: Sequence[Fault] = (), headers: Mapping[str, str] | None = None
-) -> Response:
+def response(problem: Mapping[str, Any], headers: Mapping[str, str] | None = None) -> Response:
     """Return a problem as a response."""
-    text = json.dumps(body(status, detail, faults), ensure_ascii=False)
+    text = json.dumps(problem, ensure_ascii=False)
+    status: int = problem["status"]
     found = Response(text.encode("utf-8", "replace"), status, content_type=MEDIA_TYPE)
     found.headers["Cache-Control"] = "no-store"
     for name, value in (headers or {}).items():
@@ -121,7 +125,7 @@ def response(
 
 def from_faults(faults: Sequence[Fault]) -> Response:
     """Return the response to a request with faults."""
-    return response(status_of(faults), summary(faults), faults)
+    return response(of_faults(faults))
 
 
 def from_http(error: HTTPException) -> Response:
@@ -134,4 +138,14 @@ def from_http(error: HTTPException) -> Response:
     }
     slug = BY_STATUS.get(status)
     detail = " ".join(PAGES[slug][1:]) if slug else (error.description or "")
-    return response(status, detail, headers=headers)
+    if status == 404:
+        detail += _near_address()
+    return response(body(status, detail), headers)
+
+
+def _near_address() -> str:
+    """Return the question whether the address nearest to the one asked for was meant."""
+    rules = current_app.url_map.iter_rules()
+    known = sorted(rule.rule for rule in rules if not rule.arguments)
+    found = near(request.path, known, ADDRESSES_ALIKE)
+    return f" Did you mean {found}?" if found else ""

@@ -4,18 +4,27 @@ A quantity is one field, not a nested schema: that keeps a request within a frac
 Flask. Each raises ``Fault`` objects, which carry code, words and what is allowed.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ringland_service.api.bounds import bounds
+from ringland_service.api.bounds import apart, bounds, outside
 from ringland_service.api.faults import Fault
+from ringland_service.api.hints import hint, right_form
 from ringland_service.core import fields as declared
 from ringland_service.core.fields import QuantityType
 from ringland_service.core.kinds import Kind
+from ringland_service.core.significant import as_written
 from ringland_service.engine.question import Stated
-from ringland_service.units import UnknownUnit, every_symbol, kinds_of, unit, why_unknown
+from ringland_service.units import (
+    UnknownUnit,
+    every_symbol,
+    kinds_of,
+    unit,
+    why_unknown,
+)
 
 QUANTITY_KEYS = frozenset({"value", "unit", "uncertainty", "instrument"})
 READINGS_KEYS = frozenset({"values", "unit", "uncertainty", "instrument"})
@@ -41,15 +50,9 @@ def is_number(value: Any) -> bool:
 
 def show(value: Any) -> str:
     """Return a value as a message may repeat it, cut to a sensible length."""
-    text = repr(value)
+    # The end of a long text is never shown, so it is not escaped either.
+    text = repr(value[:61] if isinstance(value, str) else value)
     return text if len(text) <= 60 else text[:60] + "…"
-
-
-def _right_form(of: QuantityType | None, key: str = "value") -> str:
-    example = of.example if of else 68.0
-    unit_ = of.kind.unit if of else "mm"
-    shown = f"[{example:g}]" if key == "values" else f"{example:g}"
-    return f'{{"{key}": {shown}, "unit": "{unit_}"}}'
 
 
 def check_keys(value: Any, keys: frozenset[str], right: str) -> None:
@@ -59,9 +62,10 @@ def check_keys(value: Any, keys: frozenset[str], right: str) -> None:
         raise fail(Fault("not_a_quantity", f"{detail}: write {right}", right))
     unknown = [name for name in value if name not in keys]
     if unknown:
+        known = sorted(keys)
         raise fail(
             *(
-                Fault("unknown_field", f"unknown field {show(name)}", sorted(keys)).under(name)
+                Fault("unknown_field", f"unknown field {show(name)}", known, given=name).under(name)
                 for name in unknown
             )
         )
@@ -77,8 +81,15 @@ def read_unit(value: dict[str, Any], kind: Kind) -> str:
     try:
         unit(kind, symbol)
     except UnknownUnit as error:
-        raise fail(Fault("unknown_unit", str(error), list(error.allowed)).under("unit")) from error
+        raise fail(_unknown_unit(symbol, str(error), error.allowed).under("unit")) from error
     return symbol
+
+
+def _unknown_unit(symbol: str, why: str, known: Sequence[str]) -> Fault:
+    """Return the fault of a unit; a near one is suggested where ``why`` says nothing better."""
+    plain = f"{symbol!r} is not a"
+    given = symbol if why.startswith(plain) and "did you mean" not in why else None
+    return Fault("unknown_unit", why, list(known), given=given)
 
 
 def check_value(of: QuantityType, number: Any, symbol: str) -> float:
@@ -91,8 +102,8 @@ def check_value(of: QuantityType, number: Any, symbol: str) -> float:
         raise fail(
             Fault(
                 "out_of_bounds",
-                f"{of.words}: {number:.6g} {symbol} is outside"
-                f" {within.low:g} to {within.high:g} {symbol}{_inch_hint(of, number, symbol)}",
+                f"{of.words}: {outside(number, within.low, within.high, symbol)}"
+                f"{hint(of, number, symbol)}",
                 allowed,
                 422,
             )
@@ -100,22 +111,16 @@ def check_value(of: QuantityType, number: Any, symbol: str) -> float:
     return unit(of.kind, symbol).to_canonical(float(number))
 
 
-def _inch_hint(of: QuantityType, number: float, symbol: str) -> str:
-    """Say it where the number would fit if it were inches, or were millimetres."""
-    other = {"mm": "in", "in": "mm"}.get(symbol)
-    if of.kind.name != "length" or other is None:
-        return ""
-    within = bounds(of, other)
-    fits = within.low <= number <= within.high
-    return f"; off by a factor of 25.4? {number:.6g} {other} would fit" if fits else ""
+NO_UNCERTAINTY = "takes no uncertainty of its own: leave it out"
 
 
-def check_exact(exact: bool, value: dict[str, Any]) -> None:
-    """Refuse the doubt of a figure that takes none."""
+def check_exact(exact: bool, value: Any, what: str = "this figure") -> None:
+    """Refuse the uncertainty of a figure that takes none."""
+    if not exact or not isinstance(value, dict):
+        return
     doubt = next((key for key in ("uncertainty", "instrument") if key in value), None)
-    if exact and doubt:
-        detail = "this figure takes no doubt of its own: leave it out"
-        raise fail(Fault("exact", detail, None, 422).under(doubt))
+    if doubt:
+        raise fail(Fault("exact", f"{what} {NO_UNCERTAINTY}", None, 422).under(doubt))
 
 
 def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated | None:
@@ -136,7 +141,9 @@ def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated 
             )
         return Stated(instrument=name)
     if "uncertainty" in value:
-        return Stated(uncertainty=check_uncertainty(of, value["uncertainty"], value, symbol))
+        doubt = check_uncertainty(of, value["uncertainty"], value, symbol)
+        exact = as_written(value["uncertainty"]) * unit(of.kind, symbol).ratio
+        return Stated(uncertainty=doubt, exact=exact)
     return None
 
 
@@ -147,14 +154,17 @@ def check_uncertainty(of: QuantityType, doubt: Any, value: dict[str, Any], symbo
     within = bounds(of, symbol)
     most = within.most_uncertainty
     numbers = [v for v in (value.get("value"), *value.get("values", ())) if is_number(v)]
-    if of.low > 0 or of.high < 0:
-        most = min([most, *(abs(number) / 4.0 for number in numbers)])
+    if of.excludes_zero:
+        # A quarter of 392 degF is not a quarter of 200 degC: the declared unit's zero counts.
+        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
+        most = min([most, *(abs(number + shift) / 4.0 for number in numbers)])
     if not within.least_uncertainty <= doubt <= most:
+        shown, at_most = apart(doubt, most) if doubt > most else (f"{doubt:g}", f"{most:g}")
         raise fail(
             Fault(
                 "out_of_bounds",
-                f"an expanded uncertainty (k = 2) of {doubt:g} {symbol} cannot be meant here:"
-                f" above 0 and at most {most:g} {symbol}; leave it out when none is known",
+                f"an expanded uncertainty (k = 2) of {shown} {symbol} cannot be meant here:"
+                f" above 0 and at most {at_most} {symbol}; leave it out when none is known",
                 {"low": within.least_uncertainty, "high": most, "unit": symbol},
                 422,
             ).under("uncertainty")
@@ -172,10 +182,10 @@ class Quantity(fields.Field[Read]):
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Read:
         of = self.of
-        check_keys(value, QUANTITY_KEYS, _right_form(of))
+        check_keys(value, QUANTITY_KEYS, right_form(of))
         check_exact(self.exact, value)
         if "value" not in value:
-            raise fail(Fault("missing_field", "a value is missing", _right_form(of)).under("value"))
+            raise fail(Fault("missing_field", "a value is missing", right_form(of)).under("value"))
         symbol = read_unit(value, of.kind)
         number = nested("value", check_value, of, value["value"], symbol)
         return Read(number, check_doubt(of, value, symbol))
@@ -203,7 +213,7 @@ class Readings(fields.Field[Read]):
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Read:
         field = self.field
-        check_keys(value, READINGS_KEYS, _right_form(field.type, "values"))
+        check_keys(value, READINGS_KEYS, right_form(field.type, "values"))
         values = value.get("values")
         if not isinstance(values, list):
             raise fail(
@@ -260,7 +270,7 @@ class AnyQuantity(fields.Field[AnyRead]):
         self.exact = field.exact
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> AnyRead:
-        check_keys(value, QUANTITY_KEYS - {"instrument"}, _right_form(None))
+        check_keys(value, QUANTITY_KEYS - {"instrument"}, right_form(None))
         check_exact(self.exact, value)
         if "value" not in value:
             raise fail(Fault("missing_field", "a value is missing").under("value"))
@@ -291,7 +301,7 @@ def any_unit(symbol: Any) -> tuple[str, tuple[Kind, ...]]:
     found = kinds_of(symbol)
     if not found:
         known = every_symbol()
-        raise fail(Fault("unknown_unit", why_unknown(symbol, "a known unit", known), list(known)))
+        raise fail(_unknown_unit(symbol, why_unknown(symbol, "a known unit", known), known))
     return symbol, found
 
 

@@ -8,6 +8,7 @@ import math
 import re
 from collections.abc import Iterable, Mapping
 from functools import cache
+from itertools import islice
 from typing import Any
 
 from ringland_service.api.envelope import (
@@ -17,6 +18,7 @@ from ringland_service.api.envelope import (
     limit_members,
 )
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.quantity_fields import NO_UNCERTAINTY
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Composite, Declared, asked, defaults
 from ringland_service.core.fields import Field
@@ -31,6 +33,7 @@ _BARE = re.compile(NUMBER.replace("{1,2}", "{1,3}"))
 _SEPARATOR = re.compile(PLUS_MINUS)
 _WHOLE = re.compile(r"[+-]?[0-9]{1,12}")
 LONGEST = 80
+MOST_PARAMETERS = 2000
 
 TEXT_SHAPES = (
     declared.NumberField,
@@ -83,7 +86,7 @@ def quantity_pattern(kind: Kind | None) -> str:
     return rf"^\s*{NUMBER}({'|'.join(units)})(\s*{PLUS_MINUS}\s*{NUMBER})?\s*$"
 
 
-def plain_pattern(kind: Kind) -> str:
+def plain_pattern(kind: Kind | None) -> str:
     """Return the pattern of a quantity's text without a doubt: a limit."""
     return quantity_pattern(kind).replace(rf"(\s*{PLUS_MINUS}\s*{NUMBER})?", "")
 
@@ -92,6 +95,10 @@ def _alternatives(known: Iterable[str], counted: bool) -> str:
     """Return symbols as a pattern; those that begin with a digit need a space before them."""
     chosen = sorted((s for s in known if s[0].isdigit() is counted), key=len, reverse=True)
     return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
+
+
+# What a quantity of any kind looks like where the field itself shows none.
+ANY_EXAMPLE = (68.0, "mm")
 
 
 def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
@@ -147,7 +154,8 @@ def example_text(field: Field) -> str:
     if isinstance(field, declared.QuantityField):
         return f"{field.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.AnyQuantityField):
-        return f"{field.example[0]:g} {field.example[1]}"
+        value, unit = field.example or ANY_EXAMPLE
+        return f"{value:g} {unit}"
     if isinstance(field, declared.FlagField):
         return "true" if field.example else "false"
     return str(field.example)
@@ -167,7 +175,8 @@ def as_json(
     options: dict[str, str] = {}
     faults: list[Fault] = []
     known = scalar_fields(calculation)
-    for name, text in parameters:
+    allowed = sorted([*known, *options_of(form), "rule", "defaults"])
+    for name, text in _few(parameters):
         try:
             if name in data or name in options:
                 raise Faulty([Fault("given_twice", "this parameter is given twice")])
@@ -180,13 +189,30 @@ def as_json(
             elif name in known:
                 data[name] = scalar_text(known[name], text)
             else:
-                allowed = sorted([*known, *options_of(form), "rule", "defaults"])
-                raise Faulty([Fault("unknown_field", "no such parameter here", allowed)])
+                raise Faulty([_unknown(name, allowed)])
         except Faulty as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
         raise Faulty(faults)
     return data, options
+
+
+def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
+    """Return the parameters of a query string, no more than any question has.
+
+    Raises
+    ------
+    Faulty
+    """
+    given = list(islice(parameters, MOST_PARAMETERS + 1))
+    if len(given) > MOST_PARAMETERS:
+        detail = f"more than {MOST_PARAMETERS} parameters in one address; send a body instead"
+        raise Faulty([Fault("too_many", detail, {"most": MOST_PARAMETERS})])
+    return given
+
+
+def _unknown(name: str, allowed: list[str]) -> Fault:
+    return Fault("unknown_field", "no such parameter here", allowed, given=name)
 
 
 # Options that shape the answer, not the question: what they may be, or None for a free name.
@@ -214,7 +240,7 @@ def _option(name: str, text: str) -> str:
     allowed = SHAPING[name]
     if allowed is not None and text not in allowed:
         detail = f"{text[:40]!r} is not one of {list(allowed)}"
-        raise Faulty([Fault("not_a_choice", detail, list(allowed))])
+        raise Faulty([Fault("not_a_choice", detail, list(allowed), given=text)])
     return text
 
 
@@ -222,11 +248,11 @@ def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     """Return the options of a POST, whose question stands in the body."""
     options: dict[str, str] = {}
     faults: list[Fault] = []
-    for name, text in parameters:
+    allowed = sorted(options_of(form))
+    for name, text in _few(parameters):
         try:
-            if name not in options_of(form):
-                allowed = sorted(options_of(form))
-                raise Faulty([Fault("unknown_field", "no such parameter here", allowed)])
+            if name not in allowed:
+                raise Faulty([_unknown(name, allowed)])
             if name in options:
                 raise Faulty([Fault("given_twice", "this parameter is given twice")])
             options[name] = _option(name, text)
@@ -244,12 +270,14 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     kinds = kinds_judged(calculation)
     members = {c.name: limit_members(c) for c in checks_of(calculation)}
     if check not in kinds or member not in members[check]:
-        allowed = [f"limit.{name}.{m}" for name, of in members.items() for m in of]
-        raise Faulty([Fault("unknown_field", "no such limit here", allowed)])
+        allowed = [f"limit.{one}.{m}" for one, of in members.items() for m in of]
+        raise Faulty([Fault("unknown_field", "no such limit here", allowed, given=name)])
     if member in ("standing", "source"):
         value: Any = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
+    elif kinds[check] is None and _SEPARATOR.search(text):
+        raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
         value = scalar_text(RATIO, text)
     else:
@@ -267,6 +295,6 @@ RATIO = declared.NumberField(words="a bare number", low=-1e9, high=1e9)
 def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:
     """Return a fault for each parameter of an address that takes none."""
     return [
-        Fault("unknown_field", "this address takes no parameters", [], pointer=f"/{name}")
+        Fault("unknown_field", "this address takes no parameters", []).under(name)
         for name in parameters
     ]

@@ -4,8 +4,10 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
+from ringland_service.api.expanded import expanded_in, uncertainties
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
+    AnyQuantityField,
     Field,
     Quantified,
     RecordsField,
@@ -43,7 +45,7 @@ def quantity(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainty"] = float(2.0 * u / unit.factor)
+        found["uncertainty"] = expanded_in(u, unit.ratio)
     return found
 
 
@@ -59,7 +61,7 @@ def listed(
     }
     if u is not None:
         # A member that nothing uncertain moves has none, as a single value has.
-        found["uncertainties"] = [float(2.0 * v / unit.factor) if v else None for v in u]
+        found["uncertainties"] = [expanded_in(v, unit.ratio) if v else None for v in u]
     return found
 
 
@@ -74,25 +76,26 @@ def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
     return tree
 
 
-def any_quantity(value: Quantified, system: str, u: Any = None) -> dict[str, Any]:
-    """Return a quantity of any kind in the unit that it was given in."""
+def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> dict[str, Any]:
+    """Return a quantity of any kind in its own unit; an input as it was given."""
     unit = value.unit
-    factor = float(unit.ratio)
-    number = float((value.value - unit.offset) / factor)
+    number = float((value.value - unit.offset) / float(unit.ratio))
+    number = value.given if as_given else number
     found: dict[str, Any] = {
         "value": number,
         "unit": unit.symbol,
         "digits": decimals(number, significant_digits(value.given) + 1),
     }
     if u is not None:
-        found["uncertainty"] = float(2.0 * u / factor)
+        found["uncertainty"] = expanded_in(u, unit.ratio)
     return found
 
 
 def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
     """Return a field's value as JSON; ``u`` is its doubt, of an input with parts by part."""
     if isinstance(value, Quantified):
-        return any_quantity(value, system, u["value"] if isinstance(u, dict) else u)
+        of_value = u["value"] if isinstance(u, dict) else u
+        return any_quantity(value, of_value, isinstance(field, AnyQuantityField))
     if isinstance(field, SectionField):
         return members(field.record, value, value, system, u or {})
     if isinstance(field, RecordsField):
@@ -220,6 +223,7 @@ def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
             calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
         ),
         "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "uncertainties": uncertainties(found.outputs, found.u),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

@@ -109,9 +109,8 @@ def check_instruments(calculation: Declared, question: Question) -> None:
         instrument = known.get(stated.instrument)
         if instrument is None:
             detail = f"no instrument {stated.instrument!r} is described in measuring"
-            faults.append(
-                _on(path, calculation, Fault("unknown_instrument", detail, sorted(known), 422))
-            )
+            fault = Fault("unknown_instrument", detail, sorted(known), 422, given=stated.instrument)
+            faults.append(_on(path, calculation, fault))
             continue
         kind = kind_of(field_at(calculation.inputs, path))
         if instrument.reads and kind is not None and instrument.reads != kind.name:

@@ -197,16 +197,19 @@ def worded(messages_: Any, known: list[str]) -> list[Fault]:
     if isinstance(messages_, dict):
         found = []
         for key, inner in messages_.items():
-            faults = worded(inner, known)
+            faults = [_unknown(key, known)] if inner == [UNKNOWN] else worded(inner, known)
             found += faults if key == "_schema" else [fault.under(key) for fault in faults]
         return found
-    return [m if isinstance(m, Fault) else _token(m, known) for m in messages_]
+    return [m if isinstance(m, Fault) else _token(m) for m in messages_]
 
 
-def _token(token: str, known: list[str]) -> Fault:
+def _unknown(name: Any, known: list[str]) -> Fault:
+    return Fault("unknown_field", "this field is not known here", known, given=str(name))
+
+
+def _token(token: str) -> Fault:
     return {
         MISSING: Fault("missing_field", "this field is needed"),
-        UNKNOWN: Fault("unknown_field", "this field is not known here", known),
         NULL: Fault("null", "null is no value: leave the field out when it is not known"),
         NOT_OBJECT: Fault("wrong_type", "a JSON object is needed here"),
     }.get(token, Fault("wrong_type", token))
@@ -231,7 +234,10 @@ def understand_some(
     doubts: dict[Path, Stated] = {}
     values: dict[str, Any] = {}
     known = asked(record)
-    for name in loaded.keys() & known.keys():
+    # In the order of the declaration, so that what is said of several follows from it.
+    for name in known:
+        if name not in loaded:
+            continue
         value = loaded[name]
         if isinstance(value, quantities.Read):
             values[name] = value.value

@@ -5,9 +5,11 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Any
 
+from ringland_service.api.printed import REMARK, printed
 from ringland_service.api.shapes import Member, Shape, given
 from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
@@ -37,16 +39,28 @@ def shown(member: Member, value: Any) -> str:
     if shape is Shape.QUANTITY:
         return quantity(value)
     if shape is Shape.QUANTITIES:
-        numbers = ("–" if v is None else plain(v, value["digits"]) for v in value["values"])
-        return f"{', '.join(numbers)} {value['unit']}"
+        return quantities(value)
     if shape is Shape.SECTION:
         return _members(member, value)
     if shape is Shape.RECORDS:
         rows = (f"({i}) {_members(member, row)}" for i, row in enumerate(value, 1))
         return "; ".join(rows) or NOTHING
     if shape is Shape.LIST:
-        return _list(value, member.digits)
-    return bare(value, member.digits)
+        told = told_list(value)
+        known = told.keys() > {"values"}
+        return quantities(told, member.digits) if known else _list(told["values"], member.digits)
+    told = told_value(value)
+    return quantity(told, member.digits) if told.keys() > {"value"} else bare(value, member.digits)
+
+
+def told_value(value: Any) -> Mapping[str, Any]:
+    """Return a quantity, or a bare value as one without a unit; see ``printed``."""
+    return value if isinstance(value, Mapping) else {"value": value}
+
+
+def told_list(value: Any) -> Mapping[str, Any]:
+    """Return a list of quantities, or of bare values as one without a unit; see ``printed``."""
+    return value if isinstance(value, Mapping) else {"values": value}
 
 
 NOTHING = "none"
@@ -70,12 +84,34 @@ def bare(value: Any, digits: int | None = None) -> str:
     return value.replace("_", " ") if isinstance(value, str) else str(value)
 
 
-def quantity(value: Mapping[str, Any]) -> str:
-    """Return a quantity with its uncertainty, where there is one, and its unit."""
-    doubt = ""
-    if value.get("uncertainty") is not None:
-        doubt = f" ± {plain(value['uncertainty'], _doubt_digits(value))}"
-    return f"{plain(value['value'], value.get('digits'))}{doubt} {value['unit']}"
+def quantity(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
+    """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
+    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_digits)
+
+
+def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
+    """Return a list of quantities, or of bare numbers, each with its uncertainty."""
+    doubts = value.get("uncertainties") or [None] * len(value["values"])
+    return _measured(value, value["values"], doubts, bare_digits)
+
+
+def _measured(
+    value: Mapping[str, Any], numbers: Sequence[Any], doubts: Sequence[Any], bare_digits: int | None
+) -> str:
+    digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    if REMARK in value:
+        doubts = [None] * len(numbers)
+    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+    remark = f" ({value[REMARK]})" if REMARK in value else ""
+    return f"{each} {value.get('unit', '')}".rstrip() + remark
+
+
+def _with_doubt(value: Any, doubt: float | None, digits: int) -> str:
+    """Return a number with its expanded uncertainty, where it has one."""
+    if not isinstance(value, float):
+        return "–" if value is None else bare(value)
+    text = plain(value, digits)
+    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
 
 
 def quantity_or_number(value: Any) -> tuple[Any, str]:
@@ -91,10 +127,9 @@ def judged_number(value: Any) -> str:
     return quantity(value) if isinstance(value, Mapping) else bare(value)
 
 
-def _doubt_digits(value: Mapping[str, Any]) -> int:
-    """Return decimals enough for one figure of the doubt."""
-    digits = int(value.get("digits", 3))
-    while digits < 9 and round(value["uncertainty"], digits) == 0:
+def doubt_digits(doubt: float, digits: int) -> int:
+    """Return decimals enough for one figure of an uncertainty."""
+    while digits < 9 and round(doubt, digits) == 0:
         digits += 1
     return digits
 
@@ -153,7 +188,7 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     word = WORDS[verdict["verdict"]].upper()
     if verdict["why"] is not None:
         word = f"{word} ({WHY[verdict['why']]})"
-    coverage = "" if verdict["uncertainty"] is None else " (k = 2)"
+    coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
@@ -167,11 +202,13 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
 def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, doubt = verdict["value"], verdict["uncertainty"]
+    if REMARK in verdict:
+        return f"{judged_number(value)} ({verdict[REMARK]})"
     if doubt is None:
         return judged_number(value)
     if isinstance(value, Mapping):
         return quantity({**value, "uncertainty": quantity_or_number(doubt)[0]})
-    return f"{bare(value)} ± {plain(doubt, 4)}"
+    return f"{bare(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -193,11 +230,15 @@ def judged_on(verdict: Mapping[str, Any]) -> str:
 
 
 NOT_STATED = "no_uncertainty_stated"
+# Said at the number itself.
+SAID_THERE = (NOT_STATED, UNSTATED)
 
 
 def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
     """Return warnings as texts; the values without a stated doubt are named in one."""
-    texts = [f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] != NOT_STATED]
+    texts = [
+        f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] not in SAID_THERE
+    ]
     bare = [words_of(w["field"]) for w in warnings if w["code"] == NOT_STATED]
     if bare:
         texts.append(f"no uncertainty was stated, so the value alone decides: {', '.join(bare)}")
@@ -249,8 +290,9 @@ def is_long_list(member: Member, value: Any, width: int) -> bool:
 
 def is_texts(member: Member, value: Any) -> bool:
     """Return whether a value is a list of texts, with any in it."""
-    texts = member.shape is Shape.LIST and all(isinstance(one, str) for one in value)
-    return texts and bool(value)
+    if member.shape is not Shape.LIST or not isinstance(value, list):
+        return False
+    return bool(value) and all(isinstance(one, str) for one in value)
 
 
 def is_table(member: Member, value: Any) -> bool:
@@ -273,6 +315,7 @@ def reading_text(reading: Mapping[str, str]) -> str:
 
 def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:
     """Return the answer of one calculation as text."""
+    found = printed(calculation, found)
     lines = block(calculation.title, result_lines(calculation, found["result"]))
     lines += block("Verdicts", verdict_lines(found["verdicts"]))
     lines += block("How it was worked out", _trace(found.get("trace", ())))

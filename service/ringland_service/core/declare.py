@@ -35,11 +35,13 @@ from ringland_service.core.records import (
     section,
     some_of,
     text,
+    uncertainty_of,
     unit_symbol,
     usual_figures,
 )
 from ringland_service.core.uncertainty import Influence
 from ringland_service.core.unjudged import LOWERS, RAISES, Unjudged
+from ringland_service.core.usual import Figure, usual
 
 __all__ = [
     "LOWERS",
@@ -50,6 +52,7 @@ __all__ = [
     "Check",
     "Composite",
     "Declared",
+    "Figure",
     "Notice",
     "Rule",
     "Step",
@@ -80,7 +83,9 @@ __all__ = [
     "section",
     "some_of",
     "text",
+    "uncertainty_of",
     "unit_symbol",
+    "usual",
     "usual_figures",
 ]
 
@@ -107,7 +112,8 @@ class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
     ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it.
+    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
+    with the common-practice figures.
     """
 
     code: str
@@ -115,6 +121,7 @@ class Notice:
     when: Callable[[Any, Any], Any]
     message: str
     unless_doubted: str = ""
+    common_practice: bool = False
 
 
 @dataclasses.dataclass(frozen=True)
@@ -203,6 +210,11 @@ class Calculation(Declared):
     notices : tuple of Notice
     influences : callable or None
         Takes the inputs, returns further influences on them that no single field states.
+    figures : tuple of Figure
+        Common-practice figures that stand in where a field is left out.
+    one_for_one : callable or None
+        Takes the inputs; names results that move one for one with inputs, and with which: their
+        uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
     """
@@ -212,6 +224,8 @@ class Calculation(Declared):
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
+    figures: tuple[Figure, ...] = ()
+    one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
 
 

@@ -5,7 +5,7 @@ from these few shapes. A field is data about a dataclass field; it holds no valu
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
@@ -50,6 +50,20 @@ class QuantityType:
         return self.high - self.low
 
     @property
+    def excludes_zero(self) -> bool:
+        """Whether every value within the bounds is above zero, or every one below."""
+        return self.low > 0 or self.high < 0
+
+    def most_uncertainty(self, value: float) -> float:
+        """Return the largest expanded uncertainty (k = 2) that a value can be meant with.
+
+        A tenth of the span; a quarter of the value too where the bounds exclude zero (common
+        practice, no source: more is a slip of the unit or the decimal point). Canonical unit.
+        """
+        tenth = self.span / 10.0
+        return min(tenth, abs(value) / 4.0) if self.excludes_zero else tenth
+
+    @property
     def scale(self) -> float:
         """Typical magnitude: sets the step of numeric derivatives, small against any curve."""
         return max(abs(self.example), 0.1 * self.span)
@@ -69,7 +83,7 @@ class Field:
 
 @dataclass(frozen=True, kw_only=True)
 class QuantityField(Field):
-    """A number with a unit; ``exact`` where it takes no doubt of its own."""
+    """A number with a unit; ``exact`` where it takes no uncertainty of its own."""
 
     type: QuantityType
     exact: bool = False
@@ -192,7 +206,20 @@ class UsualFiguresField(Field):
     """Whether common-practice figures may stand in (``defaults``); filled by the engine alone."""
 
 
-FILLED_BY_THE_ENGINE = (LimitSideField, FindingsField, HeldField, UsualFiguresField)
+@dataclass(frozen=True, kw_only=True)
+class UncertaintyOfField(Field):
+    """The standard uncertainty stated of another input; filled by the engine alone."""
+
+    of: str
+
+
+FILLED_BY_THE_ENGINE = (
+    LimitSideField,
+    FindingsField,
+    HeldField,
+    UsualFiguresField,
+    UncertaintyOfField,
+)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -232,12 +259,26 @@ class UnitField(Field):
 
 @dataclass(frozen=True)
 class UnitGiven:
-    """A unit of one kind: canonical = value·ratio + offset, the ratio exact."""
+    """A unit of one kind: canonical = value·ratio + offset.
+
+    Attributes
+    ----------
+    ratio, origin : Fraction
+        Factor and offset, exact.
+    taken : bool
+        Whether the symbol left its kind open (``bar`` between gauge and absolute) and the units
+        beside it decided.
+    ratios : mapping
+        Exact factor of the symbol in every kind that knows it, by the kind's name.
+    """
 
     symbol: str
     kind: Kind
     ratio: Fraction
     offset: float
+    origin: Fraction = field(default=Fraction(0), compare=False)
+    taken: bool = field(default=False, compare=False)
+    ratios: Mapping[str, Fraction] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True)
@@ -254,8 +295,8 @@ class Quantified:
         return self.unit.kind
 
 
-def kind_of(field: Field) -> Kind | None:
+def kind_of(of: Field) -> Kind | None:
     """Return the kind that a field declares; None for a bare number, a word, or any kind."""
-    if isinstance(field, ResultField):
-        return field.kind
-    return field.type.kind if isinstance(field, QuantityField) else None
+    if isinstance(of, ResultField):
+        return of.kind
+    return of.type.kind if isinstance(of, QuantityField) else None

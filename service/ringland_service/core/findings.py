@@ -12,6 +12,9 @@ class Finding:
 
     ``of`` says of which, where the check passes a verdict on each of several; ``settle`` how to
     settle one that is too close to call, whatever it counts as, or to judge one that is not judged.
+    ``close`` says whether it is too close to call, ``probability`` how likely the value lies within
+    its limits (None where no uncertainty is known), ``hurts`` why it counts as a fail then, where
+    it does.
     """
 
     check: str
@@ -19,6 +22,9 @@ class Finding:
     said: str
     of: str = ""
     settle: str = ""
+    close: bool = False
+    probability: float | None = None
+    hurts: str = ""
 
 
 def found(findings: Iterable[Finding], *checks: str) -> list[Finding]:

@@ -18,7 +18,7 @@ JCGM 100:2008 (from memory), 4.3.7: rectangular distribution; trade's table of b
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from ringland_service.core.errors import CoreError
@@ -33,7 +33,8 @@ class Instrument:
     """An instrument of the bench. Errors are in the canonical unit of what it reads.
 
     ``relative_error`` is a maximum error as a share of the reading (a pressure gauge); ``reads``
-    names the kind of quantity that it measures.
+    names the kind of quantity that it measures; ``typical`` the figures that are those of its kind,
+    common practice, and not its own.
     """
 
     id: str
@@ -45,6 +46,14 @@ class Instrument:
     short_range_error: float | None = None
     set_in: str | None = None
     reads: str = ""
+    typical: frozenset[str] = frozenset()
+
+    def own(self) -> "Instrument":
+        """Return the instrument with no figure but its own."""
+        none: dict[str, Any] = {
+            name: None if name == "short_range_error" else 0.0 for name in self.typical
+        }
+        return replace(self, **none, typical=frozenset()) if none else self
 
 
 @dataclass(frozen=True)
@@ -118,7 +127,8 @@ def shared_influences(
     alike = tuple(_shared_move(instrument, r, largest) for r in (*readings, *hung_on))
     found = []
     if hung_on:
-        found.append(Influence(f"{instrument.id}: error", math.hypot(own, shared), alike))
+        whole = math.hypot(own, shared)
+        found += [Influence(f"{instrument.id}: error", whole, alike)] if whole > 0.0 else []
     elif shared > 0.0 and moves:
         found.append(Influence(f"{instrument.id}: shared error", shared, alike))
     if instrument.setting_error > 0.0 and moves:

@@ -14,5 +14,8 @@ class Warned:
     message: str
 
 
+# Warns of a result whose uncertainty leaves out inputs of weight that state none.
+UNSTATED = "uncertainty_not_stated"
+
 CAUTIONS: dict[str, str] = {row["step"]: row["caution"] for row in read_table("cautions")}
 FIRST = "The maker's manual, local codes and licensed practice come first."

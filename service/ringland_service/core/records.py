@@ -31,6 +31,7 @@ from ringland_service.core.fields import (
     ResultField,
     SectionField,
     TextField,
+    UncertaintyOfField,
     UnitField,
     UsualFiguresField,
 )
@@ -53,7 +54,7 @@ def quantity(
     example: Any = None,
     exact: bool = False,
 ) -> Any:
-    """Declare a number with a unit; an exact one takes no doubt."""
+    """Declare a number with a unit; an exact one takes no uncertainty."""
     example = {None: of.example, NO_EXAMPLE: None}.get(example, example)
     return _declare(QuantityField(words=words, type=of, example=example, exact=exact), default)
 
@@ -80,7 +81,7 @@ def any_quantity(
     default: Any = REQUIRED,
     exact: bool = False,
 ) -> Any:
-    """Declare a number with a unit of any kind; an exact one takes no doubt."""
+    """Declare a number with a unit of any kind; an exact one takes no uncertainty."""
     return _declare(AnyQuantityField(words=words, example=example, exact=exact), default)
 
 
@@ -195,6 +196,11 @@ def usual_figures() -> Any:
     return _declare(UsualFiguresField(words=""), True)
 
 
+def uncertainty_of(name: str) -> Any:
+    """Declare the standard uncertainty stated of another input; the engine fills it."""
+    return _declare(UncertaintyOfField(words="", of=name), None)
+
+
 def held() -> Any:
     """Declare a choice that the record makes once in its ``__post_init__``."""
     return _declare(HeldField(words=""), None)
@@ -254,6 +260,7 @@ def result(words: str, **about: Any) -> Any:
         limit_of,
         findings_so_far,
         usual_figures,
+        uncertainty_of,
         held,
         same,
         result,

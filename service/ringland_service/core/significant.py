@@ -1,10 +1,16 @@
 """Digits worth showing: as many as the number given carries, or as the field suggests."""
 
 import math
+from fractions import Fraction
 from typing import Any
 
 from ringland_service.core.fields import Field, Quantified, QuantityField, ResultField, kind_of
 from ringland_service.core.kinds import Kind
+
+
+def as_written(number: float) -> Fraction:
+    """Return a number exactly as its shortest decimal text has it: 0.1 is a tenth."""
+    return Fraction(repr(float(number)))
 
 
 def significant_digits(number: float) -> int:

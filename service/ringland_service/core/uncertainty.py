@@ -124,7 +124,7 @@ def contributions(
         step = _step(influence) * finer
         above, below = _either_side(compute, inputs, influence, step)
         factor = influence.u / (2.0 * step)
-        both = above.keys() & below.keys()
+        both = [name for name in above if name in below]
         shares.append({name: (above[name] - below[name]) * factor for name in both})
     return shares
 
@@ -210,8 +210,9 @@ def propagate(
             bends.append((influence, bent))
     total = combined(shares)
     if bends:
+        # Where a result jumps and is level to either side, nothing is left: a jump is no slope.
         total |= _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), total)
-    return total
+    return {name: u for name, u in total.items() if np.any(u)}
 
 
 def _kinks(
@@ -248,7 +249,7 @@ def _at_kinks(
     for name, kink in kinks.items():
         u = np.maximum(*(side.get(name, 0.0) for side in either))
         found[name] = np.where(kink, u, total.get(name, 0.0))[()]
-    return {name: u for name, u in found.items() if np.any(u)}
+    return found
 
 
 def _aside(inputs: Any, influences: Sequence[Influence], way: float) -> Any:

@@ -57,7 +57,11 @@ class Verdict:
 
 @dataclass(frozen=True)
 class Answer:
-    """What one calculation answers; ``moved`` is u of each input that doubt moves, by path."""
+    """What one calculation answers.
+
+    ``moved`` is u of each input that doubt moves, by path; ``left_out``, per result, what its
+    uncertainty leaves out: by the words of each input that states none, what it would add to U.
+    """
 
     calculation: Calculation
     inputs: Any
@@ -67,3 +71,4 @@ class Answer:
     warnings: tuple[Warned, ...] = ()
     cautions: tuple[str, ...] = ()
     moved: Mapping[tuple[str | int, ...], Any] = field(default_factory=dict)
+    left_out: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)

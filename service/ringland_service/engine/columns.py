@@ -30,8 +30,9 @@ from ringland_service.engine.single import (
     doubt,
     present,
     with_limit_sides,
-    without_common_practice,
 )
+from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
 
 
@@ -129,10 +130,6 @@ def _uses_instruments(rows: Rows) -> bool:
     return any(stated.instrument is not None for stated in rows.question.doubts.values())
 
 
-class NeedsRows(Exception):
-    """A calculation that goes row by row."""
-
-
 def groups(rows: Rows) -> list[list[int]]:
     """Return the good rows, grouped by which fields are given and by their words."""
     found: dict[Any, list[int]] = {}
@@ -191,10 +188,22 @@ def _answer_group(
     outputs = calculation.compute(question.inputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, question.inputs, outputs, influences)
-    _put_results(question, group, outputs, u, found)
-    for warned, where in noticed_rows(calculation, question.inputs, outputs, moved, len(group)):
+    left = kept(calculation, question, outputs, moved)
+    gone = None if question.defaults else left.gone
+    _put_results(left, group, u, found)
+    for warned, where in noticed_rows(
+        calculation, question.inputs, outputs, moved, len(group), gone
+    ):
         found.warn(warned, [group[i] for i in where])
-    for verdict in verdicts(calculation, question, outputs, u):
+    passed = list(verdicts(calculation, question, left.outputs, u))
+    judged = {verdict.check.name for verdict in passed}
+    for warned in (*left.needs, *needs_limits(calculation, question, judged, left.outputs)):
+        found.warn(warned, group)
+    unstated = left_out(calculation, question, outputs, u, moved)
+    for warned, holds in false_precision(calculation, outputs, u, unstated):
+        where = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
+        found.warn(warned, [group[i] for i in where])
+    for verdict in passed:
         _put_verdict(found, verdict, group)
         if verdict.u is None:
             name = public_field(calculation, verdict.check.value)
@@ -215,14 +224,13 @@ def _broken(
 
 
 def _put_results(
-    question: Question,
+    left: Kept,
     group: Sequence[int],
-    outputs: Any,
     u: Mapping[str, Any],
     found: ColumnAnswer,
 ) -> None:
     """Put the results of a group; raise where one is not finite, so that rows go singly."""
-    shown = outputs if question.defaults else without_common_practice(outputs)
+    shown = left.outputs
     for result in dataclasses.fields(shown):
         value = getattr(shown, result.name)
         if np.asarray(value).dtype.kind == "f" and not np.all(np.isfinite(value)):
@@ -232,7 +240,7 @@ def _put_results(
         if value is not None:
             found.put(found.results, result.name, group, value)
     for name, doubted in u.items():
-        if hasattr(shown, name):
+        if hasattr(shown, name) and name not in left.gone:
             found.put(found.u, name, group, _where_doubted(doubted, doubted))
 
 

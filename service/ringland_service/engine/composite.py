@@ -18,17 +18,25 @@ from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.notices import Warned
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
-from ringland_service.engine.question import Path, Question, Stated, stated_influences
-from ringland_service.engine.single import answer, cautions_of, insist_on, on_inputs
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    Stated,
+    as_stated,
+    on_inputs,
+    stated_influences,
+)
+from ringland_service.engine.single import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)
 class Known:
-    """A value that a part can take, with its doubt and where it came from."""
+    """A value that a part can take, with its doubt, what that leaves out, and its origin."""
 
     value: Any
     path: Path
     doubts: Mapping[Path, Stated] = field(default_factory=dict)
+    left_out: Mapping[str, Any] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -73,6 +81,10 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         Where the inputs contradict each other; the fault names the composite's own field.
     """
     insist_on(composite.rules, question.inputs)
+    try:
+        moved = on_inputs(stated_influences(question))
+    except CoreError as fault:
+        raise Refused([fault]) from fault
     known = known_values(question.inputs, question.doubts)
     known |= _derived(composite, known)
     where = paths(composite.inputs)
@@ -112,7 +124,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         tuple(open_),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        on_inputs(stated_influences(question)),
+        as_stated(question.doubts, moved),
     )
 
 
@@ -257,7 +269,15 @@ def _part_question(
         if isinstance(field_, FindingsField):
             values[name] = tuple(findings)
     inputs = step.calculation.inputs(**values)
-    return dataclasses.replace(question, inputs=inputs, doubts=doubts)
+    left: dict[Path, Mapping[str, Any]] = {
+        (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
+    }
+    told = question.weigh
+    return dataclasses.replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
+
+
+def _is_one(value: Any) -> bool:
+    return isinstance(value, float)
 
 
 def _results(step: Step, part: Answer) -> dict[str, Known]:
@@ -270,7 +290,9 @@ def _results(step: Step, part: Answer) -> dict[str, Known]:
             doubts: dict[Path, Stated] = {}
             if u is not None:
                 doubts[(name,)] = Stated(uncertainty=2.0 * u)
-            found[f"{step.part}.{name}"] = Known(value, (step.part, name), doubts)
+            found[f"{step.part}.{name}"] = Known(
+                value, (step.part, name), doubts, part.left_out.get(name, {})
+            )
     return found
 
 

@@ -15,10 +15,18 @@ def findings_of(part: Answer) -> tuple[Finding, ...]:
 
 
 def _finding(verdict: Verdict) -> Finding:
-    settle = verdict.advice if verdict.judged.verdict == CLOSE else ""
-    if verdict.why is not None:
-        settle = verdict.to_judge
-    return Finding(verdict.check.name, str(verdict.word), said(verdict), verdict.of, settle)
+    close = bool(verdict.judged.verdict == CLOSE and verdict.why is None)
+    settle = verdict.advice if close else ""
+    return Finding(
+        verdict.check.name,
+        str(verdict.word),
+        said(verdict),
+        verdict.of,
+        settle if verdict.why is None else verdict.to_judge,
+        close,
+        verdict.judged.probability if verdict.why is None else None,
+        verdict.check.doubt_fails,
+    )
 
 
 def said(verdict: Verdict) -> str:

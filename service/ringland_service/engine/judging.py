@@ -30,16 +30,16 @@ def limit_in_force(
 ) -> Limit | tuple[Limit, ...] | None:
     """Return the request's limit, else the default one (of each member its own), else None."""
     limit = question.limits.get(check.name)
-    if limit is not None or check.default is None:
-        return limit
-    default = check.default(inputs, outputs)
-    if isinstance(default, tuple):
-        return default or None
-    if default is None or (default.low is None and default.high is None):
+    if limit is None and check.default is not None:
+        default = check.default(inputs, outputs)
+        if isinstance(default, tuple):
+            return default or None
+        limit = default
+        if limit and not question.defaults and limit.standing == "common_practice":
+            return None
+    if limit is None or (limit.low is None and limit.high is None):
         return None
-    if not question.defaults and default.standing == "common_practice":
-        return None
-    return default
+    return limit
 
 
 def value_judged(check: Check, inputs: Any, outputs: Any) -> Any:

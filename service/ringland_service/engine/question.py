@@ -1,14 +1,15 @@
 """A question as understood: canonical values, stated doubt, the request's own limits."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core import quantities
 from ringland_service.core.declare import asked
-from ringland_service.core.errors import Contradiction
+from ringland_service.core.errors import Contradiction, OutOfBounds
 from ringland_service.core.fields import (
     AnyQuantityField,
     Field,
@@ -21,7 +22,7 @@ from ringland_service.core.fields import (
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument, Measured, influences
 from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.verdicts import DEFAULT_RULE
+from ringland_service.core.verdicts import DEFAULT_RULE, beyond
 
 # Leads to a field: by name, by place in a list of records.
 Path = tuple[str | int, ...]
@@ -29,10 +30,15 @@ Path = tuple[str | int, ...]
 
 @dataclass(frozen=True)
 class Stated:
-    """The doubt of one field as stated: an expanded uncertainty (k = 2), or an instrument."""
+    """The doubt of one field as stated: an expanded uncertainty (k = 2), or an instrument.
+
+    ``exact`` is the uncertainty in the canonical unit to the last digit, so that the answer can
+    show it as it was stated.
+    """
 
     uncertainty: Any = None
     instrument: str | None = None
+    exact: Fraction | None = None
 
 
 @dataclass(frozen=True)
@@ -57,9 +63,14 @@ class Question:
     limits : mapping
         Name of a check to the request's own limit.
     defaults : bool
-        Whether common-practice limits judge where the request gives none.
+        Whether common-practice figures stand in where the request gives none.
     rule : str
     measuring : Measuring
+    left_out : mapping
+        Path of a field to what its uncertainty leaves out, by the words of the inputs of an
+        earlier part that state none (expanded, k = 2).
+    told : bool or None
+        Of a part: whether the whole question states any uncertainty.
     """
 
     inputs: Any
@@ -68,6 +79,17 @@ class Question:
     defaults: bool = True
     rule: str = DEFAULT_RULE
     measuring: Measuring = field(default_factory=Measuring)
+    left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
+    told: bool | None = None
+
+    @property
+    def weigh(self) -> bool:
+        """Whether the user states an uncertainty; of a part, in the whole question.
+
+        Usual readings are common practice: where that is switched off, none is weighed.
+        """
+        told = bool(self.doubts) if self.told is None else self.told
+        return told and self.defaults
 
 
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:
@@ -86,6 +108,19 @@ def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, An
             yield here, field_, value
 
 
+def as_stated(doubts: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[Path, Any]:
+    """Return u of the inputs moved, exact where the uncertainty was stated with the input.
+
+    ``moved`` reaches into a quantity or a list of readings; the doubt is stated with the whole.
+    """
+    found = dict(moved)
+    for path in moved:
+        stated = doubts.get(path) or doubts.get(path[:-1])
+        if stated is not None and stated.exact is not None:
+            found[path] = stated.exact / 2
+    return found
+
+
 def field_at(record: type, path: Path) -> Field:
     """Return the declared field that a path leads to, through sections and lists of records."""
     names = [key for key in path if isinstance(key, str)]
@@ -95,7 +130,7 @@ def field_at(record: type, path: Path) -> Field:
     return asked(record)[names[-1]]
 
 
-def _places(path: Path, value: Any) -> list[tuple[Path, Any]]:
+def places(path: Path, value: Any) -> list[tuple[Path, Any]]:
     """Return where the field's readings stand: itself, or each reading of its list."""
     if isinstance(value, tuple):
         return [((*path, i), v) for i, v in enumerate(value) if v is not None]
@@ -108,7 +143,8 @@ def stated_influences(question: Question) -> list[Influence]:
     Raises
     ------
     CoreError
-        Where a reading names an instrument that is not described.
+        Where a reading names an instrument that is not described, or one that leaves more
+        uncertainty on it than can be meant.
     """
     if not question.doubts and question.measuring.temperature_doubt_k is None:
         return []
@@ -121,7 +157,7 @@ def stated_influences(question: Question) -> list[Influence]:
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
-                Measured(stated.instrument, place, v, scale) for place, v in _places(path, value)
+                Measured(stated.instrument, place, v, scale) for place, v in places(path, value)
             ]
         else:
             found += [
@@ -129,7 +165,47 @@ def stated_influences(question: Question) -> list[Influence]:
                 for move, u in _moves(path, field_, value, stated.uncertainty)
             ]
     measuring = question.measuring
-    return found + influences(measuring.instruments, measured, measuring.readings_each)
+    known = measuring.instruments
+    if not question.defaults:
+        known = {name: instrument.own() for name, instrument in known.items()}
+    bench = influences(known, measured, measuring.readings_each)
+    _insist_on_meant(question.inputs, measured, bench)
+    return found + bench
+
+
+def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
+    """Return u of each input that influences move directly, by its path."""
+    squares: dict[Path, Any] = {}
+    for influence in influences:
+        for move in influence.moves:
+            share = influence.u * move.by
+            squares[move.path] = squares.get(move.path, 0.0) + share * share
+    return {path: np.sqrt(square) for path, square in squares.items()}
+
+
+def _insist_on_meant(inputs: Any, measured: Sequence[Measured], bench: Sequence[Influence]) -> None:
+    """Refuse instruments that leave on a reading more than could be stated as its uncertainty.
+
+    Raises
+    ------
+    OutOfBounds
+        Names the reading.
+    """
+    left = on_inputs(bench)
+    for reading in measured:
+        of = field_at(type(inputs), reading.path)
+        expanded = 2.0 * float(left.get(reading.path, 0.0))
+        if not isinstance(of, QuantityField):
+            continue
+        most = of.type.most_uncertainty(reading.value)
+        if beyond(expanded, most):
+            unit = of.type.kind.unit
+            raise OutOfBounds(
+                ".".join(map(str, reading.path)),
+                f"the instrument {reading.instrument!r} leaves an expanded uncertainty (k = 2) of"
+                f" {expanded:.6g} {unit} on this reading; at most {most:.6g} {unit} can be meant",
+                "check the instrument's figures and their units",
+            )
 
 
 def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:
@@ -143,7 +219,7 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
     scale, each = field_.type.scale, isinstance(value, tuple) and np.ndim(uncertainty) > 0
     return [
         (Move(place, scale), uncertainty[place[-1]] if each else uncertainty)
-        for place, _ in _places(path, value)
+        for place, _ in places(path, value)
     ]
 
 

@@ -2,7 +2,7 @@
 
 import dataclasses
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -10,12 +10,25 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
-from ringland_service.core.fields import LimitSideField, ResultField, UsualFiguresField
+from ringland_service.core.fields import (
+    LimitSideField,
+    UncertaintyOfField,
+    UsualFiguresField,
+)
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import Path, Question, all_influences
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    all_influences,
+    as_stated,
+    on_inputs,
+    stated_influences,
+)
+from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
+from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import doubt_notices, noticed
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
@@ -51,15 +64,24 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     insist_finite(outputs)
     influences = all_influences(question, calculation)
     u, moved = doubt(calculation, inputs, outputs, influences)
-    passed = tuple(verdicts(calculation, question, outputs, u))
+    shown = as_stated(question.doubts, moved)
+    u |= _one_for_one(calculation, inputs, shown)
+    unstated = left_out(calculation, question, outputs, u, moved)
+    left = kept(calculation, question, outputs, moved)
+    passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
-        *noticed(calculation, inputs, outputs, moved),
+        *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
         *doubt_notices(calculation, inputs, influences, passed),
+        *left.needs,
+        *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
+        *needs_errors(question),
+        *(warned for warned, _ in false_precision(calculation, outputs, u, unstated)),
     )
-    if not question.defaults:
-        outputs = without_common_practice(outputs)
     cautions = cautions_of(calculation)
-    return Answer(calculation, inputs, outputs, u, passed, warnings, cautions, moved)
+    u = {name: value for name, value in u.items() if name not in left.gone}
+    return Answer(
+        calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown, unstated
+    )
 
 
 def doubt(
@@ -79,14 +101,18 @@ def doubt(
     return u, moved
 
 
-def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
-    """Return u of each input that influences move directly, by its path."""
-    squares: dict[Path, Any] = {}
-    for influence in influences:
-        for move in influence.moves:
-            share = influence.u * move.by
-            squares[move.path] = squares.get(move.path, 0.0) + share * share
-    return {path: np.sqrt(square) for path, square in squares.items()}
+def _one_for_one(
+    calculation: Calculation, inputs: Any, moved: Mapping[Path, Any]
+) -> dict[str, float]:
+    """Return u of the results that move one for one with inputs: no derivative rounds it."""
+    if calculation.one_for_one is None:
+        return {}
+    found = {}
+    for name, paths in calculation.one_for_one(inputs).items():
+        each = [float(moved[path]) for path in paths if path in moved]
+        if each:
+            found[name] = math.hypot(*each)
+    return found
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:
@@ -105,16 +131,32 @@ def _usual_figures(record: type) -> tuple[str, ...]:
     return tuple(n for n, f in declared(record).items() if isinstance(f, UsualFiguresField))
 
 
+@cache
+def _uncertainties(record: type) -> tuple[tuple[str, str], ...]:
+    found = declared(record).items()
+    return tuple((n, f.of) for n, f in found if isinstance(f, UncertaintyOfField))
+
+
+def _stated(record: type, question: Question) -> dict[str, Any]:
+    """Return the standard uncertainties that the record asks of its own inputs."""
+    asked_for = _uncertainties(record)
+    moved = on_inputs(stated_influences(question)) if asked_for else {}
+    found = {name: moved.get((of,), moved.get((of, "value"))) for name, of in asked_for}
+    return {name: u for name, u in found.items() if u is not None}
+
+
 def with_limit_sides(calculation: Calculation, question: Question) -> Any:
     """Return the inputs with what the compute asks of the request itself filled in.
 
-    That is the request's own limits, and whether common-practice figures may stand in.
+    That is the request's own limits, the uncertainty of an input, and whether common-practice
+    figures may stand in.
     """
     filled: dict[str, Any] = {
         name: getattr(question.limits[f.check], f.side) if f.side else question.limits[f.check]
         for name, f in _limit_sides(calculation.inputs)
         if f.check in question.limits
     }
+    filled |= _stated(calculation.inputs, question)
     if not question.defaults:
         filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
     return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
@@ -159,14 +201,3 @@ def insist_finite(outputs: Any) -> None:
         for number in _numbers(getattr(outputs, name)):
             if not math.isfinite(number):
                 raise OutOfBounds(name, "has no finite value for these inputs", "check the inputs")
-
-
-def without_common_practice(outputs: Any) -> Any:
-    """Return the results without the grades that rest on common practice."""
-    record: type = type(outputs)
-    gone = {
-        name: None
-        for name, f in declared(record).items()
-        if isinstance(f, ResultField) and f.common_practice
-    }
-    return dataclasses.replace(outputs, **gone) if gone else outputs

@@ -16,6 +16,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.core.notices import Warned
 from ringland_service.core.uncertainty import Influence, undecided
+from ringland_service.core.usual import Usual
 from ringland_service.core.verdicts import beyond
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Path, fields_given
@@ -47,7 +48,7 @@ def _usual(inputs: Any, prefix: str = "") -> Iterator[tuple[Warned, Any]]:
     record: type = type(inputs)
     for name, f in _watched(record):
         value = getattr(inputs, name)
-        if value is None:
+        if value is None or isinstance(value, Usual):
             continue
         if isinstance(f, SectionField):
             yield from _usual(value, f"{prefix}{name}.")
@@ -80,10 +81,16 @@ def _against_bounds(
 
 
 def _noticed(
-    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path]
+    calculation: Calculation,
+    inputs: Any,
+    outputs: Any,
+    moved: Collection[Path],
+    gone: Collection[str] | None,
 ) -> Iterator[tuple[Warned, Any]]:
     for notice in calculation.notices:
         if notice.unless_doubted and _all_doubted(inputs, notice.unless_doubted, moved):
+            continue
+        if gone is not None and (notice.common_practice or notice.field in gone):
             continue
         holds = notice.when(inputs, outputs)
         if holds is not False:
@@ -97,18 +104,30 @@ def _all_doubted(inputs: Any, name: str, moved: Collection[Path]) -> bool:
 
 
 def noticed(
-    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path]
+    calculation: Calculation,
+    inputs: Any,
+    outputs: Any,
+    moved: Collection[Path],
+    gone: Collection[str] | None = None,
 ) -> list[Warned]:
-    """Return the warnings of one answer, of bounds and of the calculation itself."""
-    possible = (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved))
+    """Return the warnings of one answer, of bounds and of the calculation itself.
+
+    ``gone`` names what rests on common practice where that is switched off, None where it is on.
+    """
+    possible = (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved, gone))
     return [warned for warned, holds in possible if holds]
 
 
 def noticed_rows(
-    calculation: Calculation, inputs: Any, outputs: Any, moved: Collection[Path], count: int
+    calculation: Calculation,
+    inputs: Any,
+    outputs: Any,
+    moved: Collection[Path],
+    count: int,
+    gone: Collection[str] | None = None,
 ) -> Iterator[tuple[Warned, list[int]]]:
     """Yield the same warnings for a column, each with the rows that it holds for."""
-    for warned, where in (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved)):
+    for warned, where in (*_usual(inputs), *_noticed(calculation, inputs, outputs, moved, gone)):
         rows = np.flatnonzero(np.broadcast_to(np.asarray(where), count)).tolist()
         if rows:
             yield warned, rows

@@ -133,7 +133,7 @@ def value_text(member: Member, value: Any) -> str:
     """Return a value as text; a token of a closed list in its words."""
     if text.is_texts(member, value):
         return "; ".join(bare_text(member, one) for one in value)
-    if member.shape is Shape.PLAIN:
+    if member.shape is Shape.PLAIN and not isinstance(value, Mapping):
         return bare_text(member, value)
     return text.shown(member, value)
 

@@ -12,6 +12,7 @@ from ringland_service.api.pages import blocks
 from ringland_service.api.pages.order_page import IN_PLACE, order
 from ringland_service.api.pages.templates import filled
 from ringland_service.api.pictures.bore_picture import drawing
+from ringland_service.api.printed import printed
 from ringland_service.api.shapes import Member, Shape
 from ringland_service.core.declare import Calculation, Composite, Declared, Step
 from ringland_service.core.survey import Survey
@@ -62,6 +63,8 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
     parts = shapes.parts(of)
+    picture = _picture(of, found)
+    found = printed(of, found)
     result = found["result"]
     about = found["inputs"].get("about", {})
     return filled(
@@ -71,7 +74,7 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
         decision=_decision(parts, result),
         order=order(result.get(ORDER, {})),
         verdicts=blocks.verdicts(found["verdicts"]),
-        picture=_picture(of, found),
+        picture=picture,
         bench=_sections(of, result, lambda step: step.part in BENCH),
         figures=_sections(of, result, lambda step: step.part not in (*BENCH, DECISION)),
         warnings=text.warning_texts(found["warnings"]),

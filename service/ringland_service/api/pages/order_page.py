@@ -7,6 +7,7 @@ from typing import Any, cast
 from ringland_service.api import text
 from ringland_service.api.pages import blocks
 from ringland_service.api.pages.templates import filled
+from ringland_service.api.printed import printed
 from ringland_service.core.declare import Calculation, Declared
 
 # What stands at the head of the card or in its lines, and not again among the figures.
@@ -74,6 +75,7 @@ def _size(value: Mapping[str, Any]) -> str:
 def page(calculation: Declared, found: Mapping[str, Any]) -> str:
     """Return the answer of ``order-card`` as a page."""
     of = cast(Calculation, calculation)
+    found = printed(of, found)
     return filled(
         "order_card.html",
         order=order(found["result"]),

@@ -19,6 +19,7 @@ from ringland_service.core.calculations.cylinder import (
 )
 from ringland_service.core.calculations.decision import (
     bore_order,
+    choice_by_consequence,
     clean_up,
     crosshatch,
     cylinder_decision,
@@ -115,6 +116,7 @@ CALCULATIONS: tuple[Declared, ...] = (
     crosshatch.CALCULATION,
     sleeve_fit.CALCULATION,
     cylinder_decision.CALCULATION,
+    choice_by_consequence.CALCULATION,
     order_card.CALCULATION,
     order_card_check.CALCULATION,
     torque_steps.CALCULATION,

@@ -123,6 +123,7 @@ def nut_factor_of_friction(
     pitch_dia_mm: Number,
     thread_friction: Number,
     head_friction: Number,
+    bearing_over_thread: Number = BEARING_OVER_THREAD,
 ) -> Number:
     """Nut factor from friction in the thread and under the head.
 
@@ -132,6 +133,8 @@ def nut_factor_of_friction(
         Nominal diameter, pitch and pitch diameter [mm].
     thread_friction, head_friction : float or array
         Coefficients of friction [1].
+    bearing_over_thread : float or array
+        Mean diameter of the bearing face over the nominal one [1].
 
     Returns
     -------
@@ -140,8 +143,7 @@ def nut_factor_of_friction(
 
     Notes
     -----
-    K = (P/(2π) + µ_thread·d2/(2·cos 30°) + µ_head·1.3·d/2)/d; the bearing face's mean diameter is
-    taken as 1.3·d.
+    K = (P/(2π) + µ_thread·d2/(2·cos 30°) + µ_head·b·d/2)/d, the bearing face's mean diameter b·d.
 
     Raises
     ------
@@ -154,7 +156,7 @@ def nut_factor_of_friction(
     """
     insist_positive("thread_dia_mm", thread_dia_mm)
     thread = thread_friction * pitch_dia_mm / (2.0 * np.cos(np.radians(30.0)))
-    head = head_friction * BEARING_OVER_THREAD * thread_dia_mm / 2.0
+    head = head_friction * bearing_over_thread * thread_dia_mm / 2.0
     found: Number = (pitch_mm / (2.0 * np.pi) + thread + head) / thread_dia_mm
     return found
 

@@ -12,10 +12,13 @@ RING_SHARE = 0.10
 STEADY = 6
 
 
-def order(places: Mapping[str, Place]) -> list[str]:
-    """Return the order of tightening of one group: from its centroid outward, criss-cross."""
+def order(places: Mapping[str, Place], ring_share: float = RING_SHARE) -> list[str]:
+    """Return the order of tightening of one group: from its centroid outward, criss-cross.
+
+    Fasteners within ``ring_share`` of the largest distance from the centroid make one ring.
+    """
     distance, direction = _polar(places)
-    reach = RING_SHARE * max(distance.values())
+    reach = ring_share * max(distance.values())
     left = sorted(places, key=lambda name: (distance[name], direction[name]))
     found: list[str] = []
     while left:

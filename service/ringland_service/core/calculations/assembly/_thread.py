@@ -2,9 +2,10 @@
 
 from typing import Any
 
-from ringland_service.core.declare import Rule
+from ringland_service.core.declare import Figure, Rule
 from ringland_service.core.formulas import fasteners, threads
 from ringland_service.core.numbers import Number
+from ringland_service.core.usual import Usual
 from ringland_service.core.verdicts import at_most, beyond
 
 LUBRICANT: dict[str, str] = {
@@ -53,7 +54,12 @@ def nut_factor(i: Any) -> Number | None:
     parts = (i.thread_dia_mm, i.pitch_mm, pitch_dia, i.thread_friction, i.head_friction)
     if pitch_dia is not None and None not in parts:
         return fasteners.nut_factor_of_friction(
-            i.thread_dia_mm, i.pitch_mm, pitch_dia, i.thread_friction, i.head_friction
+            i.thread_dia_mm,
+            i.pitch_mm,
+            pitch_dia,
+            i.thread_friction,
+            i.head_friction,
+            i.bearing_over_thread,
         )
     return NUT_FACTOR.get(i.lubricant)
 
@@ -100,5 +106,31 @@ RULES = (
         lambda i: beyond(i.stress_area_mm2, 0.7854 * i.thread_dia_mm**2),
         "the stress area is larger than the whole section of the thread",
         "stress area in mm2, such as 36.6 for M8x1.25",
+    ),
+)
+
+
+def _of_frictions(i: Any) -> bool:
+    parts = (i.thread_dia_mm, i.pitch_mm, i.thread_friction, i.head_friction)
+    return i.nut_factor is None and None not in parts
+
+
+def _of_lubricant(i: Any) -> bool:
+    return i.nut_factor is None and not _of_frictions(i)
+
+
+RESTING = ("nut_factor_used", "torsion_stress_mpa")
+FIGURES = (
+    Figure(
+        "nut_factor",
+        RESTING,
+        lambda i, _: _of_lubricant(i),
+        "thread_friction and head_friction with the pitch",
+    ),
+    Figure(
+        "bearing_over_thread",
+        RESTING,
+        lambda i, _: _of_frictions(i) and isinstance(i.bearing_over_thread, Usual),
+        "nut_factor",
     ),
 )

@@ -10,7 +10,9 @@ from ringland_service.core.declare import (
     quantity,
     readings,
     record,
+    usual,
 )
+from ringland_service.core.formulas import fasteners
 from ringland_service.core.numbers import Number
 
 USE: dict[str, str] = {
@@ -31,7 +33,7 @@ class Inputs:
         least=1,
         most=8,
         example=(0.4, 0.7, 1.0),
-        default=(0.4, 0.7, 1.0),
+        default=usual((0.4, 0.7, 1.0)),
     )
     wrench_length_mm: Number | None = quantity(
         quantities.WRENCH_LENGTH,
@@ -98,6 +100,14 @@ class Inputs:
         example=0.12,
         default=None,
     )
+    bearing_over_thread: Number = number(
+        "mean diameter of the bearing face under the head over the thread's, for the nut factor "
+        "from both frictions (1.3: common practice)",
+        low=1.05,
+        high=2.0,
+        example=1.3,
+        default=usual(fasteners.BEARING_OVER_THREAD),
+    )
     lubricant: str = choice(
         "what is on thread and head; gives the nut factor where nothing better is known",
         LUBRICANT,
@@ -109,7 +119,7 @@ class Inputs:
         low=0.0,
         high=0.5,
         example=0.25,
-        default=0.25,
+        default=usual(0.25),
     )
     proof_stress_mpa: Number | None = quantity(
         quantities.PROOF_STRESS, "proof stress of the fastener", default=None

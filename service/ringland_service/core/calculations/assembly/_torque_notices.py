@@ -90,6 +90,7 @@ NOTICES = (
         _too_little_for_wrench,
         "the first setting is under 20 % of this wrench's range, where it is not accurate: take a "
         "smaller one",
+        common_practice=True,
     ),
     Notice(
         "over_proof_with_torsion",

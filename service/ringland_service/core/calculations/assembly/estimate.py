@@ -273,6 +273,7 @@ CALCULATION = Calculation(
             ),
             "the job comes to more than 0.7 of a replacement (common practice, no source): talk to "
             "the customer first",
+            common_practice=True,
         ),
         Notice(
             "no_contingency",

@@ -7,16 +7,20 @@ from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.calculations.assembly import _criss_cross
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     count,
+    number,
     quantity,
     record,
     records,
     result,
     text,
+    usual,
 )
 from ringland_service.core.numbers import Number
+from ringland_service.core.usual import ALL
 from ringland_service.core.verdicts import beyond
 
 COMMON = "common practice, no source"
@@ -61,12 +65,25 @@ class Inputs:
             _fastener("4", 0.0, 84.0),
         ),
     )
-    tighten_stages: int = count("number of torque stages", low=1, high=8, example=3, default=3)
+    tighten_stages: int = count(
+        "number of torque stages", low=1, high=8, example=3, default=usual(3)
+    )
     relief_steps: int = count(
-        "number of rounds in which the fasteners are relieved", low=1, high=12, example=3, default=3
+        "number of rounds in which the fasteners are relieved",
+        low=1,
+        high=12,
+        example=3,
+        default=usual(3),
     )
     relief_step_turn_deg: Number = quantity(
-        quantities.TURN, "turn of each fastener in one round of relief", default=90.0
+        quantities.TURN, "turn of each fastener in one round of relief", default=usual(90.0)
+    )
+    ring_share: float = number(
+        "share of the largest distance from the centroid within which fasteners make one ring",
+        low=0.0,
+        high=0.5,
+        example=0.1,
+        default=usual(_criss_cross.RING_SHARE),
     )
 
 
@@ -76,9 +93,9 @@ class Outputs:
 
     tighten_order: tuple[str, ...] = result(
         "order of tightening",
-        basis="group 1 first; in a group rings from its centroid outward (a tenth of the largest "
-        "distance makes one ring); in a ring the smallest counter-clockwise angle from +x, then "
-        "the one nearest opposite, then the next left",
+        basis="group 1 first; in a group rings from its centroid outward (ring_share of the "
+        "largest distance makes one ring); in a ring the smallest counter-clockwise angle from "
+        "+x, then the one nearest opposite, then the next left",
         source=COMMON,
     )
     relieve_order: tuple[str, ...] = result(
@@ -97,7 +114,7 @@ def compute(inputs: Inputs) -> Outputs:
     tighten: list[str] = []
     for group in sorted({one.group for one in inputs.fasteners}):
         places = {f.id: (f.x_mm, f.y_mm) for f in inputs.fasteners if f.group == group}
-        tighten += _criss_cross.order(places)
+        tighten += _criss_cross.order(places, inputs.ring_share)
     relieve = tighten[::-1]
     return Outputs(
         tighten_order=tuple(tighten),
@@ -141,6 +158,12 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        Figure("ring_share", ALL),
+        Figure("tighten_stages", ("tighten_list",)),
+        Figure("relief_steps", ("relieve_list",)),
+        Figure("relief_step_turn_deg", ("relieve_list",)),
+    ),
     columns=False,
     rules=(
         Rule(

@@ -6,6 +6,7 @@ from ringland_service.core import assembly_quantities as assembly
 from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     number,
@@ -198,6 +199,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(Figure("steps", ("step_speed_rpm", "step_mean_speed_m_s")),),
     columns=False,
     rules=(
         Rule(

@@ -4,7 +4,13 @@ from ringland_service.core import kinds
 from ringland_service.core.calculations.assembly import _thread as thread
 from ringland_service.core.calculations.assembly._torque_inputs import Inputs
 from ringland_service.core.calculations.assembly._torque_notices import NOTICES, RULES
-from ringland_service.core.declare import Calculation, Check, record, result
+from ringland_service.core.declare import (
+    Calculation,
+    Check,
+    Figure,
+    record,
+    result,
+)
 from ringland_service.core.formulas import fasteners, threads
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
@@ -53,8 +59,8 @@ class Outputs:
     nut_factor_used: Number | None = result(
         "nut factor that was used",
         digits=3,
-        basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·1.3·d/2)/d of the two frictions, else "
-        "of the lubricant",
+        basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, "
+        "b the bearing face over the thread, else of the lubricant",
         source="ISO 16047; machine-design textbooks (from memory)",
         default=None,
     )
@@ -242,4 +248,9 @@ CALCULATION = Calculation(
     rules=(*RULES, *thread.RULES),
     notices=NOTICES,
     cautions=("torque", "adapter"),
+    figures=(
+        Figure("stage_fractions", ("stages_nm", "stage_settings_nm")),
+        Figure("nut_factor_band"),
+        *thread.FIGURES,
+    ),
 )

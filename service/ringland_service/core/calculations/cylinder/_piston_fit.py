@@ -8,7 +8,10 @@ from ringland_service.core import survey
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
-from ringland_service.core.materials import MATERIALS, alpha_of_bore_per_k
+from ringland_service.core.materials import (
+    MATERIALS,
+    alpha_of_bore_per_k,
+)
 from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import at_most, beyond
 
@@ -44,7 +47,7 @@ def cycle_of(i: Any) -> str | None:
     return "two_stroke" if i.piston_kind in BORES_OF_PISTON else None
 
 
-def _away_from_20c(temperature_c: Number) -> Any:
+def away_from_20c(temperature_c: Number) -> Any:
     """Return whether a part is not at 20 °C; 68 °F comes out as that but for the last digit."""
     return np.abs(temperature_c - REFERENCE_TEMPERATURE_C) > 1e-6
 
@@ -101,12 +104,12 @@ def _room_mm(i: Any) -> Any:
 
 def _bore_expansion_unknown(i: Any) -> Any:
     unknown = i.bore_alpha_per_k is None and alpha_of_bore_per_k(i.bore_kind) is None
-    return unknown & _away_from_20c(i.bore_temperature_c)
+    return unknown & away_from_20c(i.bore_temperature_c)
 
 
 def _piston_expansion_unknown(i: Any) -> Any:
     named = (i.piston_alpha_per_k, i.piston_material, i.piston_kind)
-    return all(name is None for name in named) & _away_from_20c(i.piston_temperature_c)
+    return all(name is None for name in named) & away_from_20c(i.piston_temperature_c)
 
 
 def _wrong_bore(i: Any) -> bool:

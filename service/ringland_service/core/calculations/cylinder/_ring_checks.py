@@ -3,9 +3,11 @@
 from dataclasses import replace
 from typing import Any
 
-from ringland_service.core.declare import Check
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.declare import Check, Figure
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.usual import Usual
 
 
 def _least(row: str, inputs: Any, wanted_mm: Number) -> Limit:
@@ -49,4 +51,19 @@ CHECKS = (
         "take the gap in the unworn part of the bore, where the bore adds nothing",
         _replace_above,
     ),
+)
+FIGURES = (
+    Figure(
+        "top_factor",
+        ("top_wanted_mm",),
+        lambda i, _: i.top_limit_low_mm is None and isinstance(i.top_factor, Usual),
+        "limits.top_ring_gap.low, the maker's least gap",
+    ),
+    Figure(
+        "second_factor",
+        ("second_wanted_mm",),
+        lambda i, _: i.second_limit_low_mm is None and isinstance(i.second_factor, Usual),
+        "limits.second_ring_gap.low, the maker's least gap",
+    ),
+    expansion_of_bore(("hot_gap_mm",), when=lambda i: True),
 )

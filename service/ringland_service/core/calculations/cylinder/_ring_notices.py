@@ -93,6 +93,7 @@ NOTICES = (
         _watch,
         "the ring's own gap is above 0.008 of the bore: watch (common practice, no source; the "
         "maker's limit wins)",
+        common_practice=True,
     ),
     Notice(
         "ring_smaller_than_new",

@@ -7,6 +7,7 @@ from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _bore_notices as notices
 from ringland_service.core.calculations.cylinder import _bore_readings as read
 from ringland_service.core.calculations.cylinder._bore_checks import CHECKS, USE
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.cylinder._piston_fit import bore_alpha_per_k
 from ringland_service.core.declare import Calculation, choice, quantity, record, result
 from ringland_service.core.formulas import bore
@@ -14,6 +15,7 @@ from ringland_service.core.formulas.air import length_at_20c_mm
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
 from ringland_service.core.survey import Survey
+from ringland_service.core.usual import ALL
 
 COMMON = "common practice, no source"
 DIAMETERS = "difference of two diameters, not the radial roundness of ISO 12181 (from memory)"
@@ -285,6 +287,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(expansion_of_bore(ALL),),
     columns=False,
     checks=CHECKS,
     rules=notices.RULES,

@@ -1,8 +1,13 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
 from ringland_service.core import condition, kinds, lengths, quantities
+from ringland_service.core.calculations.cylinder._bore_expansion import (
+    expansion_of_bore,
+    no_standard,
+)
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     choice,
@@ -240,6 +245,14 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        Figure(
+            "bore_alpha_per_k",
+            ("hot_clearance_sleeve_in_aluminium_mm",),
+            lambda i, _: no_standard(SLEEVE),
+        ),
+        expansion_of_bore(("hot_clearance_mm",), when=lambda i: True),
+    ),
     rules=RULES,
     notices=NOTICES,
     cautions=("measuring",),

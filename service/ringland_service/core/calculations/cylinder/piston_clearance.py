@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _piston_fit as parts
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -249,6 +250,13 @@ SETTLE = (
     "set the bore gauge in the micrometer that measures the piston, five readings each, both "
     "parts at 20 °C"
 )
+# What hangs on the expansion of the bore where it was not measured at 20 °C.
+AWAY_FROM_20C = (
+    "bore_largest_at_20c_mm",
+    "bore_smallest_at_20c_mm",
+    "clearance_mean_mm",
+    "temperature_error_mm",
+)
 
 # A new fit is judged in the finished bore.
 SMEARED = (
@@ -269,6 +277,10 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
+        expansion_of_bore(AWAY_FROM_20C),
+    ),
     one_of=((("bore_max_mm",), ("survey",)),),
     checks=(
         Check(

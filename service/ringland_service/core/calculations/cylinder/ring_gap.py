@@ -2,7 +2,7 @@
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _ring_notices as notices
-from ringland_service.core.calculations.cylinder._ring_checks import CHECKS
+from ringland_service.core.calculations.cylinder._ring_checks import CHECKS, FIGURES
 from ringland_service.core.declare import (
     Calculation,
     choice,
@@ -11,6 +11,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import rings
 from ringland_service.core.formulas._elementary import at_least
@@ -52,7 +53,7 @@ class Inputs:
         high=0.012,
         warn=(0.0035, 0.006),
         example=0.004,
-        default=0.004,
+        default=usual(0.004),
     )
     second_factor: Number = number(
         "second ring's gap as a share of the bore, where the maker gives no range",
@@ -60,7 +61,7 @@ class Inputs:
         high=0.012,
         warn=(0.0035, 0.006),
         example=0.005,
-        default=0.005,
+        default=usual(0.005),
     )
     top_limit_low_mm: Number | None = limit_side("top_ring_gap", "low")
     second_limit_low_mm: Number | None = limit_side("second_ring_gap", "low")
@@ -283,4 +284,5 @@ CALCULATION = Calculation(
     rules=notices.RULES,
     notices=notices.NOTICES,
     cautions=("measuring", "ring_fitting"),
+    figures=FIGURES,
 )

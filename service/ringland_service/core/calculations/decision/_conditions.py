@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from ringland_service.core.declare import Want
 from ringland_service.core.findings import Finding, found
-from ringland_service.core.verdicts import FAIL, PASS
+from ringland_service.core.verdicts import CLOSE, FAIL, PASS
 
 TAKEN, POSSIBLE, OPEN, FALLS_OUT = "taken", "possible", "open", "falls_out"
 STANDINGS = {
@@ -97,13 +97,14 @@ def judged(
 ) -> list[Condition]:
     """Return the conditions that a check's findings make; ``untold`` where there is none.
 
-    ``close`` is the state of a verdict that is too close to call.
+    ``close`` is the state of a verdict that is too close to call. What could not be judged at all
+    counts neither for a way nor against it.
     """
-    states = {PASS: HOLDS, FAIL: BROKEN}
+    states = {PASS: HOLDS, FAIL: BROKEN, CLOSE: close}
     verdicts = [f for f in found(findings, check) if of is None or f.of == of]
     if not verdicts:
         return [] if untold is None else [untold]
-    return [Condition(states.get(f.verdict, close), f.said, None, f.settle) for f in verdicts]
+    return [Condition(states.get(f.verdict, UNKNOWN), f.said, None, f.settle) for f in verdicts]
 
 
 def first_left(ways: Sequence[Way]) -> Way | None:

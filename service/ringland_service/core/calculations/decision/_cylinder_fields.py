@@ -4,6 +4,7 @@ Each field is declared where its calculation is, and only taken over here, alway
 """
 
 from ringland_service.core.calculations.cylinder import (
+    bore_survey,
     pin_fits,
     piston_clearance,
     ring_gap,
@@ -23,6 +24,14 @@ from ringland_service.core.records import Taken
 CLEARANCE, RINGS = piston_clearance.Inputs, ring_gap.Inputs
 SEEN, KEPT = cylinder_ways.Inputs, hone_and_rering.Inputs
 RATIO = overbore_ratio.Inputs
+# The engine after boring, where it differs from the engine before.
+AFTER = (
+    "new_dome_cc",
+    "new_dish_cc",
+    "new_deck_mm",
+    "new_gasket_bore_mm",
+    "new_gasket_thickness_mm",
+)
 
 GEOMETRY: tuple[Taken, ...] = (
     (SEEN, ("bore_kind",)),
@@ -33,16 +42,19 @@ GEOMETRY: tuple[Taken, ...] = (
         (
             "chamber_cc",
             "gasket_bore_mm",
+            "gasket_area_mm2",
             "gasket_thickness_mm",
             "deck_mm",
             "dome_cc",
             "dish_cc",
             "crevice_cc",
+            *AFTER,
         ),
     ),
 )
 CYLINDER: tuple[Taken, ...] = (
     (CLEARANCE, ("survey", "bore_max_mm", "bore_min_mm")),
+    (bore_survey.Inputs, (("bore_use", "use"),)),
     (RINGS, ("unworn_bore_mm",)),
     (CLEARANCE, ("skirt_from_mm", "skirt_to_mm", "bore_temperature_c", "bore_alpha_per_k")),
     (SEEN, ("damage", "surface", "ridge", "pistons_stay_in")),
@@ -92,6 +104,9 @@ OLD_AND_NEW_RINGS: tuple[Taken, ...] = (
             "old_gap_pin_axis_mm",
             "old_gap_thrust_axis_mm",
             "gap_when_new_mm",
+            "bore_rise_k",
+            "ring_rise_k",
+            "ring_alpha_per_k",
             "worn_pin_axis_mm",
             "worn_thrust_axis_mm",
         ),
@@ -147,6 +162,11 @@ MACHINING: tuple[Taken, ...] = (
     ),
     (
         bore_order.Inputs,
-        ("returned_readings_mm", "returned_out_of_round_mm", "returned_taper_mm"),
+        (
+            "returned_readings_mm",
+            "returned_out_of_round_mm",
+            "returned_taper_mm",
+            "size_uncertainty_mm",
+        ),
     ),
 )

@@ -108,7 +108,11 @@ SURVEY = Step(
     part="bore_survey",
     calculation=bore_survey.CALCULATION,
     purpose="how worn, round and tapered the bore is",
-    sources={"unworn_reference_mm": ("unworn_bore_mm",), "nominal_bore_mm": ("bore_mm",)},
+    sources={
+        "unworn_reference_mm": ("unworn_bore_mm",),
+        "nominal_bore_mm": ("bore_mm",),
+        "use": ("bore_use",),
+    },
 )
 FITS = (
     Step(

@@ -47,8 +47,10 @@ def _most_gap(i: Any, _: Any) -> Limit | None:
     return LIMITS["ring_gap.service"].limit(i.nominal_bore_mm)
 
 
-def _half_of_the_hone(_: Any, o: Any) -> Limit:
+def _half_of_the_hone(_: Any, o: Any) -> Limit | None:
     source = "half of what the hone takes off the diameter"
+    if o.hone_removal_used_mm is None:
+        return None
     return Limit(None, o.hone_removal_used_mm / 2.0, "computed", source)
 
 

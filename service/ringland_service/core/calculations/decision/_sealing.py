@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from ringland_service.core.calculations.decision._conditions import Condition, broken, holds
-from ringland_service.core.calculations.decision._tested import Heard, heard, leader
+from ringland_service.core.calculations.decision._tested import LARGE, Heard, heard, leader
 from ringland_service.core.calculations.engine_tests._leak_words import HEARD_AT
 from ringland_service.core.suspects import SUSPECTS
 
@@ -18,7 +18,7 @@ from ringland_service.core.suspects import SUSPECTS
 OF_CYLINDER = ("RB", "PS")
 CAUSES = ("CK",)
 RIVALS = tuple(name for name in SUSPECTS if name not in (*OF_CYLINDER, *CAUSES))
-LEAK_SERVICEABLE, LEAK_LARGE = ("good", "serviceable"), ("worn", "tear_down")
+LEAK_SERVICEABLE = ("good", "serviceable")
 FULL = ("good", "high")
 
 
@@ -56,7 +56,7 @@ SEALS = (
     ),
     Says(
         "wet_gain_and_leak_elsewhere",
-        lambda t: t.wet == "rings_not_shown" and t.leak in LEAK_LARGE and t.elsewhere,
+        lambda t: t.wet == "rings_not_shown" and t.leak in LARGE and t.elsewhere,
         lambda i: (
             f"{_excess(i)} (under 5 %, common practice) and {_leak(i)} that is heard elsewhere, at "
             f"{HEARD_AT[i.heard_at]} (the leak-down after the work confirms it)"

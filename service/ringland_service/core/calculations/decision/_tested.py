@@ -20,10 +20,13 @@ from ringland_service.core.declare import (
     text,
     usual_figures,
 )
+from ringland_service.core.findings import found
 from ringland_service.core.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.suspects import FIGURES, SUSPECT_WORDS
+from ringland_service.core.verdicts import CLOSE, FAIL, PASS
 
+LARGE = ("worn", "tear_down")
 # Places where air that has passed the rings is heard.
 PAST_THE_RINGS = ("rings_or_piston", "past_rings_to_the_port", "rings_or_reeds")
 
@@ -116,19 +119,28 @@ def heard(i: Any) -> Heard:
     grades = GRADES if i.usual else {}
     # Common practice switched off, only a scale of the tester's maker still grades.
     word = leak_word(i) if i.usual or i.leak_grade is not None else None
+    # What lets a sound cylinder leak too leaves a small leak standing, and no large one.
+    if word in LARGE and _not_judged(i, "leak_down"):
+        word = None
     valid = i.diagnosis_headline != REPEAT
+    level = None if _not_judged(i, "compression_reading") else i.level_ratio
     wet = _word(grades, "wet_gain", i.excess_gain_pct if valid else None)
     return Heard(
         leak=None if word == leak.NOT_GRADEABLE else word,
         path=leak.leak_path(i),
         wet=wet,
-        level=_word(grades, "compression_level", i.level_ratio if valid else None),
+        level=_word(grades, "compression_level", level if valid else None),
         oil=i.oil_use_grade,
         headline=i.diagnosis_headline,
         scores={one.suspect: float(one.score) for one in i.suspects or ()},
         least_score=_figure(i, "least_score"),
         least_lead=_figure(i, "least_lead"),
     )
+
+
+def _not_judged(i: Any, check: str) -> bool:
+    """Return whether a verdict on a test was asked for and could not be passed."""
+    return any(f.verdict not in (PASS, FAIL, CLOSE) for f in found(i.findings, check))
 
 
 def _word(grades: Any, name: str, value: Any) -> str | None:

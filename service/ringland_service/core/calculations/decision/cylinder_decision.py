@@ -17,6 +17,11 @@ UNSAID = (
     "leak_grade",
     "least_score",
     "least_lead",
+    "gasket_area_mm2",
+    "new_deck_mm",
+    "new_gasket_bore_mm",
+    "new_gasket_thickness_mm",
+    "size_uncertainty_mm",
 )
 Inputs = optional(
     "Inputs",

@@ -5,6 +5,7 @@ A part of the cylinder's decision; all its checks count too close to call as a f
 
 from ringland_service.core import condition, kinds, lengths
 from ringland_service.core import machining_quantities as sizes
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._bored import NEVER_BORED
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
@@ -13,6 +14,7 @@ from ringland_service.core.calculations.decision._rering_checks import CHECKS
 from ringland_service.core.calculations.decision.clean_up import Score
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     choice,
@@ -215,6 +217,19 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        Figure(
+            "hone_removal_mm",
+            (
+                "hone_removal_used_mm",
+                "worn_zone_gap_low_mm",
+                "worn_zone_gap_high_mm",
+                "clearance_after_hone_mm",
+            ),
+            lambda i, _: i.hone_removal_mm is None and i.bore_kind not in NEVER_BORED,
+        ),
+        expansion_of_bore(("clearance_after_hone_mm",)),
+    ),
     columns=False,
     checks=CHECKS,
     rules=(

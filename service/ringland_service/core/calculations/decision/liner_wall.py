@@ -5,6 +5,7 @@ from ringland_service.core import machining_quantities as sizes
 from ringland_service.core.declare import (
     Calculation,
     Check,
+    Figure,
     Notice,
     Rule,
     choice,
@@ -124,6 +125,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(Figure("floor_given_mm", ("floor_used_mm",)),),
     checks=(
         Check(
             "liner_wall",

@@ -8,6 +8,7 @@ from typing import cast
 
 from ringland_service.core import kinds
 from ringland_service.core import machining_quantities as sizes
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
 from ringland_service.core.calculations.decision.oversize_choice import Offered
@@ -22,6 +23,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.limits import Limit
+from ringland_service.core.usual import ALL
 from ringland_service.core.verdicts import at_most
 
 DIFFERENCE = "difference of two diameters"
@@ -179,6 +181,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(expansion_of_bore(ALL),),
     columns=False,
     one_of=((("survey",), ("bore_max_mm", "bore_min_mm")),),
     checks=(

@@ -8,12 +8,14 @@ from ringland_service.core import machining_quantities as sizes
 from ringland_service.core.declare import (
     Calculation,
     Check,
+    Figure,
     Notice,
     Rule,
     choice,
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import sleeves
 from ringland_service.core.limits import LIMITS, Limit
@@ -41,7 +43,9 @@ class Inputs:
     )
     sleeve_od_mm: Number = quantity(sizes.SLEEVE_FIT, "outside of the sleeve, at 20 °C")
     drop_in_clearance_mm: Number = quantity(
-        sizes.DROP_IN, "room wanted around the sleeve while it drops in, diametral", default=0.05
+        sizes.DROP_IN,
+        "room wanted around the sleeve while it drops in, diametral",
+        default=usual(0.05),
     )
     held_by: str | None = choice(
         "what holds the sleeve in place", HELD_BY, example="fit_alone", default=None
@@ -268,4 +272,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("measuring", "sleeve_heating"),
+    figures=(Figure("drop_in_clearance_mm"),),
 )

@@ -52,7 +52,36 @@ RULES = (
     ),
 )
 
+# Measured readings that the common steps turn into evidence.
+BY_STEPS = (
+    "level_ratio",
+    "spread_pct",
+    "each_over_highest",
+    "excess_gain_pct",
+    "last_over_expected",
+    "leak_pct",
+)
+
+
+def _not_graded(i: Any, _: Any) -> bool:
+    return not i.usual and any(getattr(i, name) is not None for name in BY_STEPS)
+
+
 NOTICES = (
+    Notice(
+        "needs_figure",
+        "evidence",
+        _not_graded,
+        "common-practice figures are switched off (defaults: off): readings are not graded into "
+        "evidence by the common steps; tell the evidence itself, as the maker's figures have it",
+    ),
+    Notice(
+        "needs_figure",
+        "weights",
+        lambda i, _: not i.usual,
+        "common-practice figures are switched off (defaults: off): only evidence with weights of "
+        "your own is weighed; give weights, and least_score and least_lead",
+    ),
     Notice(
         "decompressor_unknown",
         "decompressor",

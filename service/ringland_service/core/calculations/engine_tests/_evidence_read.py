@@ -72,6 +72,11 @@ def unwanted(i: Any) -> dict[str, str]:
 Read = Iterator[str]
 
 
+def _word(i: Any, grade: str, value: Any) -> str | None:
+    """Return the word of a value by the common steps; None where those are switched off."""
+    return str(GRADES[grade].word(value)) if i.usual else None
+
+
 def _conditions(i: Any, _: Any) -> Read:
     if i.throttle_open is False or i.choke_off is False:
         yield "E01"
@@ -87,7 +92,7 @@ def _level_word(i: Any) -> str | None:
     """Return the word of a level that can be graded."""
     if i.level_ratio is None or i.level_gradeable == NOT_BY_LEVEL:
         return None
-    return str(GRADES["compression_level"].word(i.level_ratio))
+    return _word(i, "compression_level", i.level_ratio)
 
 
 def _level(i: Any, found: dict[str, str]) -> Read:
@@ -99,8 +104,8 @@ def _level(i: Any, found: dict[str, str]) -> Read:
         yield NORMAL_LEVEL if word == "good" else "E12"
 
 
-def _low(ratio: Any) -> bool:
-    return ratio is not None and GRADES["compression_level"].word(ratio) in LOW_LEVELS
+def _low(i: Any, ratio: Any) -> bool:
+    return ratio is not None and _word(i, "compression_level", ratio) in LOW_LEVELS
 
 
 def _all_low(i: Any) -> bool:
@@ -108,14 +113,14 @@ def _all_low(i: Any) -> bool:
     if i.each_over_highest is None:
         return False
     best = i.level_ratio / max(min(i.each_over_highest), 1e-9)
-    return _low(best) and _spread_word(i) == "good"
+    return _low(i, best) and _spread_word(i) == "good"
 
 
 def _spread_word(i: Any) -> str | None:
     spread = i.spread_pct
     if spread is None and i.each_over_highest is not None:
         spread = 100.0 * (1.0 - min(i.each_over_highest))
-    return None if spread is None else str(GRADES["cylinder_spread"].word(spread))
+    return None if spread is None else _word(i, "cylinder_spread", spread)
 
 
 def _spread(i: Any, _: Any) -> Read:
@@ -136,20 +141,20 @@ def _neighbours_sound(i: Any) -> bool:
     lowest = each.index(min(each))
     beside = [k for k in (lowest - 1, lowest + 1) if 0 <= k < len(each)]
     same_bank = [each[k] for k in beside if k // bank == lowest // bank]
-    return all(GRADES["cylinder_share"].word(share) == "sound" for share in same_bank)
+    return all(_word(i, "cylinder_share", share) == "sound" for share in same_bank)
 
 
 def _wet(i: Any, found: dict[str, str]) -> Read:
     if i.excess_gain_pct is None:
         return
-    word = GRADES["wet_gain"].word(i.excess_gain_pct)
+    word = _word(i, "wet_gain", i.excess_gain_pct)
     if word == "rings_and_bore":
         yield "E20"
-        if _low(i.wet_over_expected):
+        if _low(i, i.wet_over_expected):
             yield "E23"
     elif word == "some_ring_leak":
         yield "E22"
-    elif not found.keys().isdisjoint(LOW):
+    elif word is not None and not found.keys().isdisjoint(LOW):
         yield "E21"
 
 
@@ -166,7 +171,7 @@ def _build_up(i: Any, _: Any) -> Read:
 def _full_at_once(i: Any) -> bool:
     if i.strokes_to_95 is None or i.last_over_expected is None:
         return False
-    full = GRADES["build_up_level"].word(i.last_over_expected) == "full"
+    full = _word(i, "build_up_level", i.last_over_expected) == "full"
     return full and bool(i.strokes_to_95 <= FIRST_STROKES)
 
 
@@ -202,7 +207,7 @@ def _leak_word(i: Any) -> str | None:
         return str(i.leak_grade)
     if i.leak_pct is None or i.leak_gradeable not in (*GRADED, NOT_BY_LEVEL):
         return None
-    return str(GRADES["leak_down"].word(i.leak_pct))
+    return _word(i, "leak_down", i.leak_pct)
 
 
 def _leak(i: Any, _: Any) -> Read:

@@ -11,16 +11,19 @@ from ringland_service.core.materials import UNKNOWN
 # Common practice, no source: about as much as both valves open let through, and next to nothing.
 NEAR_ALL_PCT = 90.0
 NEAR_NOTHING_PCT = 0.5
-GOOD_PCT, WORN_PCT = (GRADES["leak_down"].steps[i]["above"] for i in (-1, 0))
+
+
+def _step_pct(place: int) -> float:
+    """Return from where on a step of the grade counts."""
+    return float(GRADES["leak_down"].steps[place]["above"])
+
+
+def _worn_pct() -> float:
+    return _step_pct(0)
 
 
 def _not_gradeable(*why: str) -> Any:
     return lambda _, o: o.gradeable in why
-
-
-def _perhaps_at_overlap(i: Any, o: Any) -> bool:
-    unsaid = i.piston_at == UNKNOWN and i.cycle != "two_stroke"
-    return bool(unsaid and WORN_PCT < o.leak_pct < NEAR_ALL_PCT)
 
 
 def _proven_tight(o: Any) -> bool:
@@ -50,9 +53,12 @@ NOTICES = (
     Notice(
         "dead_centre_not_stated",
         "piston_at",
-        lambda i, o: i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > WORN_PCT,
+        lambda i, o: (
+            i.piston_at == UNKNOWN and i.cycle != "two_stroke" and o.leak_pct > _worn_pct()
+        ),
         "above 30 %, check first that the piston is at firing top dead centre: a turn of the crank "
         "away both valves are open, and a head comes off for nothing",
+        common_practice=True,
     ),
     Notice(
         "not_at_firing_tdc",
@@ -100,9 +106,10 @@ NOTICES = (
     Notice(
         "rock_the_crank",
         "rocked_forward_kpa",
-        lambda i, o: o.leak_spread_pct is None and o.leak_pct > GOOD_PCT,
+        lambda i, o: o.leak_spread_pct is None and o.leak_pct > _step_pct(-1),
         "repeat with the crank rocked to each side, and after a tap on the valve stem: ring gaps "
         "in line or a chip of carbon on a seat leak too; the lowest reading counts",
+        common_practice=True,
     ),
     Notice(
         "leak_moves_with_the_crank",

@@ -198,6 +198,7 @@ NOTICES = (
         "ratio",
         _high,
         "a high reading is a finding too: carbon, oil or fuel in the cylinder, or a wrong gasket",
+        common_practice=True,
     ),
     *(_broken(name, message) for name, message in CONDITIONS.items()),
     Notice(

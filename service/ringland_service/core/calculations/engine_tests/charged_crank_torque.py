@@ -6,12 +6,14 @@ from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RUL
 from ringland_service.core.declare import (
     Calculation,
     Check,
+    Figure,
     Notice,
     Rule,
     limit_side,
     quantity,
     record,
     result,
+    usual,
     usual_figures,
 )
 from ringland_service.core.formulas import charged
@@ -52,7 +54,9 @@ class Inputs:
         "crank angle after top dead centre at which a valve or port first lets the air out",
         default=None,
     )
-    bar_mm: Number = quantity(tests.HOLDING_BAR, "bar on the crank nut, nut to hand", default=300.0)
+    bar_mm: Number = quantity(
+        tests.HOLDING_BAR, "bar on the crank nut, nut to hand", default=usual(300.0)
+    )
     most_nm: Number | None = limit_side("charged_peak_torque", "high")
     usual: bool = usual_figures()
 
@@ -250,4 +254,5 @@ CALCULATION = Calculation(
         ROD_NOTICE,
     ),
     cautions=("leak_down",),
+    figures=(Figure("bar_mm"),),
 )

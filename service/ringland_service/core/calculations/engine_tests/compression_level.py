@@ -23,6 +23,7 @@ from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
 from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.unjudged import NOT_JUDGED
 from ringland_service.core.verdicts import is_column
 
 ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
@@ -38,6 +39,10 @@ GRADEABLE = {
     "reading_unfit": "not gradeable: the reading does not repeat, or the gauge is unfit",
 }
 ONLY_LOWERED = ("decompressor_unknown", "decompressor_active", "conditions_not_met")
+GRADE = {
+    **GRADES["compression_level"].choices,
+    NOT_JUDGED: "not judged: see what can be graded, and why",
+}
 # What is good although something may have lowered it.
 GOOD = ("good", "high")
 
@@ -162,7 +167,7 @@ class Outputs:
         basis="steps of the reading over the expected one",
         source=COMMON,
         common_practice=True,
-        choices=GRADES["compression_level"].choices,
+        choices=GRADE,
         default=None,
     )
     gauge_uncertainty_kpa_diff: Number | None = result(
@@ -232,8 +237,8 @@ def _grade(ratio: Number, gradeable: Any) -> Any:
     good, lowered = np.isin(word, GOOD), np.isin(gradeable, (*ONLY_LOWERED,))
     due = np.equal(gradeable, "yes") | (good & lowered)
     if is_column(ratio) or is_column(gradeable):
-        return np.where(due, word, None)
-    return word if due else None
+        return np.where(due, word, NOT_JUDGED)
+    return word if due else NOT_JUDGED
 
 
 def _gauge_u_kpa(inputs: Inputs) -> Number | None:

@@ -8,6 +8,7 @@ from ringland_service.core.calculations.engine_tests import (
     pressure_build_up,
     wet_gain,
 )
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
     displacement,
@@ -20,6 +21,7 @@ from ringland_service.core.numbers import Number
 LEVEL, CRANKING = compression_level.Inputs, cranking_pressure.Inputs
 RATIO, DYNAMIC, PORTS = compression_ratio.Inputs, dynamic_ratio.Inputs, port_timing.Inputs
 Readings = tuple[float, ...]
+EXPONENT = "compression exponent of the gain that oil's own volume makes"
 
 
 @record
@@ -34,10 +36,16 @@ class Inputs:
         pressure_build_up.Inputs, "baseline_first_over_last"
     )
     readings_kpa: Readings | None = same(cylinder_spread.Inputs, "readings_kpa", example=None)
+    first_again_kpa: Number | None = same(cylinder_spread.Inputs, "first_again_kpa", example=None)
     layout: str | None = same(cylinder_spread.Inputs, "layout")
     wet_kpa: Number | None = same(wet_gain.Inputs, "wet_kpa", example=None)
     oil_ml: Number | None = same(wet_gain.Inputs, "oil_ml")
+    n: Number | None = same(wet_gain.Inputs, "n", words=EXPONENT)
+    cylinder_upright: bool | None = same(wet_gain.Inputs, "cylinder_upright")
     expected_kpa: Number | None = same(LEVEL, "expected_kpa", example=None)
+    n_low: Number | None = same(CRANKING, "n_low")
+    n_mid: Number | None = same(CRANKING, "n_mid")
+    n_high: Number | None = same(CRANKING, "n_high")
     limit_altitude_m: Number | None = same(LEVEL, "limit_altitude_m")
     gauge_error_pct: Number | None = same(LEVEL, "gauge_error_pct")
     repeat_kpa_diff: Number | None = same(LEVEL, "repeat_kpa_diff")
@@ -45,6 +53,9 @@ class Inputs:
     weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
     altitude_m: Number | None = same(LEVEL, "altitude_m")
     air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)
+    weather_report_kpa_abs: Number | None = same(
+        air_pressure.Inputs, "weather_report_kpa_abs", example=None
+    )
     cycle: str | None = same(LEVEL, "cycle")
     valve_gear: str | None = same(LEVEL, "valve_gear")
     decompressor: str | None = same(LEVEL, "decompressor")
@@ -75,6 +86,15 @@ class Inputs:
     )
     piston_edge_below_deck_at_tdc_mm: Number | None = same(
         PORTS, "piston_edge_below_deck_at_tdc_mm", example=None
+    )
+    thinner_base_gasket_by_mm: Number | None = same(
+        PORTS, "thinner_base_gasket_by_mm", example=None
+    )
+    exhaust_duration_wanted_deg: Number | None = same(
+        PORTS, "exhaust_duration_wanted_deg", example=None
+    )
+    transfer_duration_wanted_deg: Number | None = same(
+        PORTS, "transfer_duration_wanted_deg", example=None
     )
 
 

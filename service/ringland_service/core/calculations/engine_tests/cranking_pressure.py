@@ -4,12 +4,14 @@ from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.geometry._rod import ROD_RULES
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     number,
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import crank, cranking, geometry
 from ringland_service.core.formulas._elementary import at_most
@@ -43,7 +45,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.2,
-        default=1.2,
+        default=usual(1.2),
     )
     n_mid: Number = number(
         "compression exponent of a usual engine on the starter",
@@ -51,7 +53,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.25,
-        default=1.25,
+        default=usual(1.25),
     )
     n_high: Number = number(
         "compression exponent of a fast, warm and tight engine",
@@ -59,7 +61,7 @@ class Inputs:
         high=1.4,
         warn=USUAL_N,
         example=1.3,
-        default=1.3,
+        default=usual(1.3),
     )
     throttle_closed_manifold_kpa_abs: Number | None = quantity(
         quantities.MANIFOLD, "intake pressure with the throttle closed, absolute", default=None
@@ -208,6 +210,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(Figure("n_low"), Figure("n_mid"), Figure("n_high")),
     rules=(
         Rule(
             ("n_low", "n_mid", "n_high"),

@@ -4,11 +4,13 @@ from ringland_service.core import condition, kinds, quantities
 from ringland_service.core.declare import (
     Calculation,
     Check,
+    Figure,
     Notice,
     number,
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import cranking, geometry
 from ringland_service.core.limits import LIMITS, Limit
@@ -32,7 +34,12 @@ class Inputs:
         "room between the cylinder and the gauge's check valve: hose and bore of the adaptor",
     )
     n: Number = number(
-        "compression exponent", low=1.0, high=1.4, warn=(1.20, 1.30), example=1.25, default=1.25
+        "compression exponent",
+        low=1.0,
+        high=1.4,
+        warn=(1.20, 1.30),
+        example=1.25,
+        default=usual(1.25),
     )
     altitude_m: Number | None = quantity(quantities.ALTITUDE, "altitude of the place", default=None)
     air_pressure_kpa_abs: Number | None = quantity(
@@ -140,8 +147,10 @@ CALCULATION = Calculation(
             _watch,
             "the hose takes more than 3 % off the reading: correct it, or use a gauge with its "
             "check valve at the plug end",
+            common_practice=True,
         ),
         *condition.AIR_PRESSURE_NOTICES,
     ),
     cautions=("compression_test",),
+    figures=(Figure("n"),),
 )

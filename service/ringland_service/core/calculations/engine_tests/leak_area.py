@@ -6,11 +6,13 @@ from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import leak
 from ringland_service.core.numbers import Number
@@ -65,7 +67,7 @@ class Inputs:
     coefficient_doubt_pct: Number = quantity(
         tests.FLOW_COEFFICIENT_DOUBT,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
-        default=15.0,
+        default=usual(15.0),
         exact=True,
     )
     bore_mm: Number | None = quantity(
@@ -234,4 +236,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("leak_down",),
+    figures=(Figure("coefficient_doubt_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
 )

@@ -187,6 +187,7 @@ CALCULATION = Calculation(
             _above_baseline,
             "it comes up faster than a sound cylinder and stays short: a gross leak, or a baseline "
             "that is not this gauge's",
+            common_practice=True,
         ),
         Notice(
             "strokes_unusual",

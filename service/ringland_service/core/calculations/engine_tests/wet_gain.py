@@ -3,6 +3,7 @@
 from ringland_service.core import condition, kinds, quantities
 from ringland_service.core.declare import (
     Calculation,
+    Figure,
     Notice,
     Rule,
     choice,
@@ -11,6 +12,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    usual,
 )
 from ringland_service.core.formulas import cranking, geometry, readings
 from ringland_service.core.limits import GRADES
@@ -53,7 +55,7 @@ class Inputs:
         high=1.4,
         warn=(1.20, 1.30),
         example=1.25,
-        default=1.25,
+        default=usual(1.25),
     )
     expected_kpa: Number | None = quantity(
         quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
@@ -117,6 +119,7 @@ class Outputs:
         digits=1,
         formula="min(max(0.1 * clearance_cc, 0.5), 5)",
         source=COMMON,
+        common_practice=True,
         default=None,
     )
     wet_over_expected: Number | None = result(
@@ -244,6 +247,7 @@ CALCULATION = Calculation(
             _still_low,
             "it gains beyond the oil's own volume and is still low: the oil seals the rings, so a "
             "second leak is there, a valve or the gasket",
+            common_practice=True,
         ),
         Notice(
             "two_stroke_weak_test",
@@ -266,4 +270,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("wet_test", "compression_test"),
+    figures=(Figure("n"),),
 )

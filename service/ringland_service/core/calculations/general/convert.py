@@ -3,6 +3,10 @@
 from fractions import Fraction
 
 from ringland_service.core import kinds, quantities
+from ringland_service.core.calculations.general._unlike_kinds import (
+    insist_on_possible,
+    taken_notices,
+)
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -81,7 +85,10 @@ def compute(inputs: Inputs) -> Outputs:
     ------
     Contradiction
         Gauge to absolute or back without the air pressure.
+    OutOfBounds
+        A temperature below absolute zero, a pressure below vacuum.
     """
+    insist_on_possible("value", inputs.value, inputs.air_pressure_kpa_abs)
     given, wanted = inputs.value, inputs.to
     ratio = given.unit.ratio / wanted.ratio
     shifted = given.unit.offset != wanted.offset or given.kind is not wanted.kind
@@ -108,6 +115,12 @@ def _between_pressures(inputs: Inputs) -> float:
     return inputs.air_pressure_kpa_abs if to_absolute else -inputs.air_pressure_kpa_abs
 
 
+def moves_with(inputs: Inputs) -> dict[str, tuple[tuple[str, ...], ...]]:
+    """Return what the converted quantity moves with: its value, and an air pressure in use."""
+    air = () if inputs.value.kind is inputs.to.kind else (("air_pressure_kpa_abs",),)
+    return {"converted": (("value", "value"), *air)}
+
+
 def ends(ratio: Fraction) -> bool:
     """Return whether a ratio of whole numbers ends as a decimal."""
     rest = ratio.denominator
@@ -127,12 +140,14 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     notices=(
+        *taken_notices("value", "to"),
         Notice(
             "air_pressure_unused",
             "air_pressure_kpa_abs",
             lambda i, o: i.air_pressure_kpa_abs is not None and i.value.kind is i.to.kind,
-            "both units are of one kind: the air pressure was not used",
+            "both units are of one kind: the conversion does not use the air pressure",
         ),
     ),
+    one_for_one=moves_with,
     columns=False,
 )

@@ -3,6 +3,7 @@
 import dataclasses
 
 from ringland_service.core import kinds, lengths, quantities
+from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.general import _warm_parts
 from ringland_service.core.declare import Calculation, choice, quantity, record, result
 from ringland_service.core.formulas import air, fits
@@ -179,6 +180,12 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    figures=(
+        expansion_of_bore(
+            ("bore_alpha_used_per_k", "bore_at_20_mm", "corrected_clearance_mm"),
+            when=lambda i: True,
+        ),
+    ),
     rules=_warm_parts.RULES,
     notices=_warm_parts.NOTICES,
 )

@@ -1,83 +1,36 @@
 """C04: combined uncertainty from its parts, and the three-way verdict of a value."""
 
 import math
+from fractions import Fraction
 
-from ringland_service.core import lengths, quantities
+from ringland_service.core import kinds, quantities
+from ringland_service.core.calculations.general._uncertainty_parts import Part, part_uncertainty
+from ringland_service.core.calculations.general._unlike_kinds import (
+    insist_on_possible,
+    taken_notices,
+)
 from ringland_service.core.declare import (
     NO_EXAMPLE,
     Calculation,
     Check,
+    Notice,
     Rule,
     any_quantity,
     choice,
-    number,
     quantity,
     record,
     records,
     result,
     text,
 )
-from ringland_service.core.errors import Contradiction
-from ringland_service.core.fields import Quantified
-from ringland_service.core.kinds import Kind
+from ringland_service.core.fields import Quantified, UnitGiven
+from ringland_service.core.formulas.air import SEA_LEVEL_KPA
+from ringland_service.core.kinds import KINDS, Kind
 from ringland_service.core.limits import STANDINGS, Limit
 from ringland_service.core.uncertainty import Influence, Move
 from ringland_service.core.verdicts import beyond
 
 SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
-ROOT3 = math.sqrt(3.0)
-
-
-@record
-class Part:
-    """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
-
-    words: str = text("what this part is", example="bore gauge", longest=80, default="")
-    max_error: Quantified | None = any_quantity(
-        "maximum error of the instrument, ± (rectangular)",
-        example=(0.005, "mm"),
-        default=None,
-        exact=True,
-    )
-    resolution: Quantified | None = any_quantity(
-        "step of the instrument's scale", example=None, default=None, exact=True
-    )
-    standard_deviation: Quantified | None = any_quantity(
-        "standard deviation of one reading, the shop's own over many",
-        example=None,
-        default=None,
-        exact=True,
-    )
-    readings: float = number(
-        "readings averaged, for a standard deviation", low=1, high=1000, example=3, default=1.0
-    )
-    of_a_difference: str = choice(
-        "whether a resolution counts twice, as in a difference of two readings",
-        {"yes": "a difference of two readings", "no": "one reading"},
-        example="no",
-        default="no",
-    )
-    temperature_doubt_k: float | None = quantity(
-        quantities.TEMPERATURE_DOUBT,
-        "standard uncertainty of the part's temperature",
-        example=NO_EXAMPLE,
-        default=None,
-        exact=True,
-    )
-    alpha_per_k: float | None = quantity(
-        quantities.ALPHA,
-        "expansion of the part, with its temperature doubt",
-        example=NO_EXAMPLE,
-        default=None,
-        exact=True,
-    )
-    size_mm: float | None = quantity(
-        lengths.LENGTH,
-        "measured size of the part, with its temperature doubt",
-        example=NO_EXAMPLE,
-        default=None,
-        exact=True,
-    )
 
 
 @record
@@ -85,8 +38,12 @@ class Inputs:
     """A value, its limits, and the parts of its uncertainty."""
 
     value: Quantified = any_quantity("the value judged", example=(0.0745, "mm"))
-    low: Quantified | None = any_quantity("lower limit", example=(0.03, "mm"), default=None)
-    high: Quantified | None = any_quantity("upper limit", example=(0.08, "mm"), default=None)
+    low: Quantified | None = any_quantity(
+        "lower limit; a limit takes no uncertainty", example=(0.03, "mm"), default=None, exact=True
+    )
+    high: Quantified | None = any_quantity(
+        "upper limit; a limit takes no uncertainty", example=(0.08, "mm"), default=None, exact=True
+    )
     standing: str = choice("standing of the limits", STANDINGS, example="maker", default="maker")
     source: str = text("source of the limits", example="workshop manual", longest=200, default="")
     parts: tuple[Part, ...] | None = records(
@@ -95,6 +52,52 @@ class Inputs:
         most=30,
         default=None,
     )
+    kind: str | None = choice(
+        "kind of quantity, where the units leave it open (degC as a difference, say)",
+        {name: name.replace("_", " ") for name in KINDS},
+        example="length",
+        default=None,
+    )
+    air_pressure_kpa_abs: float | None = quantity(
+        quantities.AIR_PRESSURE,
+        "air pressure on the spot, between a gauge value and an absolute limit, or the other way;"
+        " 101.325 kPa where none is given",
+        example=NO_EXAMPLE,
+        default=None,
+    )
+
+    @property
+    def unlike(self) -> bool:
+        """Whether value and limits are gauge on one side and absolute on the other."""
+        return self.value.kind is not self.limits_kind
+
+    @property
+    def limits_kind(self) -> Kind:
+        """The kind of the limits; the value's where there are none."""
+        return next((side.kind for side in (self.low, self.high) if side), self.value.kind)
+
+    @property
+    def judged(self) -> Quantified:
+        """The value in the kind of its limits: gauge and absolute by the air pressure."""
+        if not self.unlike:
+            return self.value
+        air = self.air_pressure_kpa_abs
+        air = SEA_LEVEL_KPA if air is None else air
+        to_absolute = self.limits_kind is kinds.PRESSURE_ABSOLUTE
+        value = self.value.value + (air if to_absolute else -air)
+        return _canonical(self.limits_kind, value, round(value, 1))
+
+    @property
+    def spread(self) -> Quantified:
+        """The judged value as a difference: an uncertainty has no part in a scale's zero."""
+        of = self.judged
+        difference = of.kind is kinds.TEMPERATURE
+        kind = kinds.TEMPERATURE_DIFFERENCE if difference else of.kind
+        return _canonical(kind, of.value, of.given)
+
+
+def _canonical(kind: Kind, value: float, given: float) -> Quantified:
+    return Quantified(value, UnitGiven(kind.unit, kind, Fraction(1), 0.0), given)
 
 
 @record
@@ -102,86 +105,45 @@ class Outputs:
     """The value with its uncertainty."""
 
     judged_value: float = result(
-        "the value judged",
-        kind_of="value",
-        basis="the value as given",
+        "the value judged, gauge or absolute as its limits are",
+        kind_of="judged",
+        basis="the value as given; gauge = absolute − air pressure",
         source="as given",
     )
     combined_uncertainty: float | None = result(
         "combined standard uncertainty of the parts",
-        kind_of="value",
+        kind_of="spread",
         basis="u = √Σu²; ± a: a/√3; step q: q/(2√3), of a difference √2·q/(2√3); s/√n; α·L·u(T)",
         source=SOURCE,
         default=None,
     )
     expanded_uncertainty: float | None = result(
         "expanded uncertainty of the parts, k = 2",
-        kind_of="value",
+        kind_of="spread",
         formula="2 * combined_uncertainty",
         source=SOURCE,
         default=None,
     )
     part_uncertainties: tuple[float, ...] | None = result(
         "standard uncertainty of each part",
-        kind_of="value",
+        kind_of="spread",
         basis="as the combined one, part by part",
         source=SOURCE,
         default=None,
     )
 
 
-TOGETHER = (
-    {"pressure_gauge", "pressure_absolute", "pressure_difference"},
-    {"temperature", "temperature_difference"},
-)
-
-
-def _size(stated: Quantified | None, kind: Kind) -> float:
-    """Return a part's figure in the canonical unit of the value's kind; offsets do not apply."""
-    if stated is None:
-        return 0.0
-    names = {stated.kind.name, kind.name}
-    if len(names) > 1 and not any(names <= family for family in TOGETHER):
-        raise Contradiction(
-            "parts", "a part is not of the value's kind", "parts in units of the value's kind"
-        )
-    return stated.given * float(stated.unit.ratio)
-
-
-def part_uncertainty(part: Part, kind: Kind) -> float:
-    """Return the standard uncertainty of one part, in the canonical unit of ``kind``.
+def compute(inputs: Inputs) -> Outputs:
+    """Combine the parts; the verdict itself is the engine's.
 
     Raises
     ------
-    Contradiction
-        Where the part states nothing, or more than one thing, or is of another kind.
+    OutOfBounds
+        A temperature below absolute zero, a pressure below vacuum.
     """
-    times = math.sqrt(2.0) if part.of_a_difference == "yes" else 1.0
-    stated = (
-        _size(part.max_error, kind) / ROOT3,
-        times * _size(part.resolution, kind) / (2.0 * ROOT3),
-        _size(part.standard_deviation, kind) / math.sqrt(part.readings),
-        _warmth(part),
-    )
-    found = [u for u in stated if u > 0.0]
-    if len(found) != 1:
-        raise Contradiction(
-            "parts",
-            "each part states one of max_error, resolution, standard_deviation, or"
-            " temperature_doubt with alpha and size",
-            "one member a part, above zero",
-        )
-    return found[0]
-
-
-def _warmth(part: Part) -> float:
-    """Return α·L·u(T), 0 where one of them is missing."""
-    return (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_doubt_k or 0.0)
-
-
-def compute(inputs: Inputs) -> Outputs:
-    """Combine the parts; the verdict itself is the engine's."""
-    value = inputs.value.value
+    for name in ("value", "low", "high"):
+        insist_on_possible(name, getattr(inputs, name), inputs.air_pressure_kpa_abs)
+    value = inputs.judged.value
     if not inputs.parts:
         return Outputs(judged_value=value)
     each = tuple(part_uncertainty(part, inputs.value.kind) for part in inputs.parts)
@@ -205,6 +167,12 @@ def influences(inputs: Inputs) -> list[Influence]:
     ]
 
 
+def moves_with(inputs: Inputs) -> dict[str, tuple[tuple[str, ...], ...]]:
+    """Return what the judged value moves with: the value, and an air pressure in use."""
+    air = (("air_pressure_kpa_abs",),) if inputs.unlike else ()
+    return {"judged_value": (("value", "value"), *air)}
+
+
 def _limit(inputs: Inputs, _: Outputs) -> Limit:
     low, high = (side.value if side else None for side in (inputs.low, inputs.high))
     return Limit(low, high, inputs.standing, inputs.source)
@@ -223,9 +191,15 @@ CALCULATION = Calculation(
     rules=(
         Rule(
             ("low", "high"),
-            lambda i: beyond(i.low.value, i.high.value),
+            lambda i: i.low.kind is i.high.kind and beyond(i.low.value, i.high.value),
             "the lower limit is above the upper one",
             "low at most high",
+        ),
+        Rule(
+            ("low", "high"),
+            lambda i: i.low.kind is not i.high.kind,
+            "one limit is taken as gauge, the other as absolute pressure",
+            "both limits in kPa(g), bar(g) or psig, or both in kPa(a), bar(a) or psia",
         ),
     ),
     checks=(
@@ -237,6 +211,30 @@ CALCULATION = Calculation(
             _limit,
         ),
     ),
+    notices=(
+        *taken_notices("value", "low", "high"),
+        Notice(
+            "standard_air_pressure",
+            "air_pressure_kpa_abs",
+            lambda i, _: i.unlike and i.air_pressure_kpa_abs is None,
+            "value and limits are gauge on one side and absolute on the other: converted with the"
+            " standard air pressure, 101.325 kPa; give air_pressure for the place",
+        ),
+        Notice(
+            "air_pressure_used",
+            "air_pressure_kpa_abs",
+            lambda i, _: i.unlike and i.air_pressure_kpa_abs is not None,
+            "value and limits are gauge on one side and absolute on the other: converted with the"
+            " air pressure given",
+        ),
+        Notice(
+            "air_pressure_unused",
+            "air_pressure_kpa_abs",
+            lambda i, _: not i.unlike and i.air_pressure_kpa_abs is not None,
+            "value and limits are of one kind: the comparison does not use the air pressure",
+        ),
+    ),
     influences=influences,
+    one_for_one=moves_with,
     columns=False,
 )

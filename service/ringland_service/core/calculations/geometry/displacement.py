@@ -32,6 +32,7 @@ class Inputs:
         quantities.CLASS_LIMIT,
         "largest displacement that the class or licence allows",
         default=None,
+        exact=True,
     )
 
 

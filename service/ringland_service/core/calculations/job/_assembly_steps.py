@@ -17,7 +17,12 @@ from ringland_service.core.calculations.decision._cylinder_steps import NEW_BORE
 from ringland_service.core.calculations.engine_tests import cranking_pressure
 from ringland_service.core.calculations.engine_tests._compression_steps import four_stroke
 from ringland_service.core.calculations.geometry import dynamic_ratio
-from ringland_service.core.calculations.job import before_assembly, parts_to_order, re_check
+from ringland_service.core.calculations.job import (
+    before_assembly,
+    consequences,
+    parts_to_order,
+    re_check,
+)
 from ringland_service.core.declare import Step
 
 Known = Mapping[str, Any]
@@ -204,6 +209,12 @@ ASSEMBLY = (
         calculation=run_in.CALCULATION,
         purpose="steps of running in, and what to read again",
         when=begun("rated_speed_rpm", "steps"),
+    ),
+    Step(
+        part="consequences",
+        calculation=consequences.CALCULATION,
+        purpose="whether using a doubtful part again costs less than the repair",
+        when=begun("cost_of_reuse", "cost_of_repair", "cost_of_comeback"),
     ),
     Step(
         part="estimate",

@@ -84,7 +84,14 @@ Engine = optional(
             "piston_edge_below_deck_at_tdc_mm",
         ),
     ),
-    (port_timing.Inputs, ("thinner_base_gasket_by_mm",)),
+    (
+        port_timing.Inputs,
+        (
+            "thinner_base_gasket_by_mm",
+            "exhaust_duration_wanted_deg",
+            "transfer_duration_wanted_deg",
+        ),
+    ),
     (displacement.Inputs, ("class_limit_cc",)),
     unsaid=(
         "clearance_cc",
@@ -95,6 +102,8 @@ Engine = optional(
         "plug_diameter_mm",
         "plug_reach_mm",
         "thinner_base_gasket_by_mm",
+        "exhaust_duration_wanted_deg",
+        "transfer_duration_wanted_deg",
     ),
 )
 Place = optional(
@@ -114,10 +123,16 @@ Compression = optional(
             "stroke_readings_kpa",
             "baseline_first_over_last",
             "readings_kpa",
+            "first_again_kpa",
             "layout",
             "wet_kpa",
             "oil_ml",
+            "n",
+            "cylinder_upright",
             "expected_kpa",
+            "n_low",
+            "n_mid",
+            "n_high",
             "limit_altitude_m",
             "gauge_error_pct",
             "repeat_kpa_diff",
@@ -158,15 +173,13 @@ Plan = optional(
     "What is meant to be done: pistons on the shelf, the machinist's sizes, the bore after.",
     (
         OVERBORE,
-        (
-            "new_bore_mm",
-            "new_dome_cc",
-            "new_dish_cc",
-            "new_deck_mm",
-            "new_gasket_bore_mm",
-            "new_gasket_thickness_mm",
-        ),
+        ("new_bore_mm", *fields.AFTER),
     ),
     *fields.MACHINING,
-    unsaid=("new_deck_mm", "new_gasket_bore_mm", "new_gasket_thickness_mm"),
+    unsaid=(
+        "new_deck_mm",
+        "new_gasket_bore_mm",
+        "new_gasket_thickness_mm",
+        "size_uncertainty_mm",
+    ),
 )

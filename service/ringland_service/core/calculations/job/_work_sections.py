@@ -12,7 +12,12 @@ from ringland_service.core.calculations.assembly import (
     torque_steps,
 )
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
-from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
+from ringland_service.core.calculations.decision import (
+    choice_by_consequence,
+    crosshatch,
+    order_card,
+    sleeve_fit,
+)
 from ringland_service.core.declare import asked, optional
 
 TORQUE, CLOCKING = torque_steps.CALCULATION.inputs, ring_clocking.CALCULATION.inputs
@@ -125,7 +130,7 @@ Fasteners = optional(
     "Where the fasteners of one face stand.",
     (
         fastener_order.Inputs,
-        ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg"),
+        ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg", "ring_share"),
     ),
 )
 Clocking = optional(
@@ -166,7 +171,7 @@ RunIn = optional(
 )
 Price = optional(
     "Price",
-    "Prices of parts, machine shop and labour.",
+    "Prices of parts, machine shop and labour; what using a part again, a repair, a comeback cost.",
     (
         estimate.Inputs,
         (
@@ -185,5 +190,9 @@ Price = optional(
             "money_decimals",
             ("price_of", "work"),
         ),
+    ),
+    (
+        choice_by_consequence.Inputs,
+        ("cost_of_reuse", "cost_of_repair", "cost_of_comeback", "failure_hurts"),
     ),
 )

@@ -7,7 +7,6 @@ import sys
 from pathlib import Path
 
 import pytest
-from known_broken import marked
 
 from between_tally import Tally
 
@@ -35,11 +34,8 @@ def digests(what: str) -> list[dict[str, str]]:
     return found
 
 
-BROKEN = {"refusals": "item 19: faults and what is allowed come in the order of a set"}
-
-
 @pytest.mark.long
-@pytest.mark.parametrize("what", marked(["answers", "refusals"], BROKEN))
+@pytest.mark.parametrize("what", ["answers", "refusals"])
 def test_the_same_bytes_under_every_seed(what: str, tally: Tally) -> None:
     first, *others = digests(what)
     assert len(first) > 60

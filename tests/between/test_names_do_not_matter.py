@@ -110,6 +110,7 @@ def test_in_a_batch_as_csv() -> None:
         "results": {name: {"values": [value]} for name, value in RESULT.items()},
         "verdicts": {},
         "problems": [],
+        "warnings": [],
     }
     (row,) = csv.DictReader(io.StringIO(batch_render.table(NAMED, found)))
     assert row["values"] == (

@@ -24,6 +24,7 @@ from ringland_service.api import flat_table, forms, shapes, text
 from ringland_service.api.calculation_routes import as_text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
 from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
@@ -124,7 +125,11 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         assert WORDS[verdict["verdict"]].upper() in told
     for warning in answer["warnings"]:
         where = text.words_of(warning["field"])
-        said = where if warning["code"] == text.NOT_STATED else f"{where}: {warning['message']}"
+        said = {
+            text.NOT_STATED: where,
+            # Stands beside its number.
+            UNSTATED: warning["message"],
+        }.get(warning["code"], f"{where}: {warning['message']}")
         assert " ".join(said.split()) in told
     for quantity in quantities(results_of(answer)):
         assert text.plain(quantity["value"], quantity["digits"]) in told

@@ -10,7 +10,6 @@ from asking import post, strict
 from comparing import Json, difference, shown
 from drawing import Drawn, drawn_batches
 from flask.testing import FlaskClient
-from known_broken import marked
 from questions import every
 
 from between_tally import Tally
@@ -23,8 +22,6 @@ from ringland_service.core.declare import Calculation, Declared
 RELATION = "batch against single"
 LINES, SHEET = "application/x-ndjson", "text/csv"
 COLUMNS = [c for c in CALCULATIONS if isinstance(c, Calculation) and offers_get(c)]
-# The column of a value of any kind.
-BROKEN = {"verdict": "item 12: a batch leaves out the uncertainty of the value judged"}
 each_with_columns = pytest.mark.parametrize("calculation", COLUMNS, ids=lambda c: c.name)
 
 
@@ -59,7 +56,7 @@ def _cell(column: Json, row: int) -> Any:
     return found if doubt is None else found | {"uncertainty": doubt}
 
 
-@pytest.mark.parametrize("calculation", marked(COLUMNS, BROKEN, lambda c: c.name))
+@each_with_columns
 def test_columns(client: FlaskClient, calculation: Calculation, batches: Any, tally: Tally) -> None:
     for i, body in enumerate(batches(calculation)):
         found = post(client, f"{calculation.name}/batch", body)

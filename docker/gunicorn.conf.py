@@ -10,7 +10,8 @@ Variable                          Default                    Meaning
 ``RINGLAND_BIND``                 ``0.0.0.0:8000``           Address and port to listen on
 ``RINGLAND_WORKERS``              CPUs open to this process  Worker processes
 ``RINGLAND_THREADS``              4                          Threads in each worker
-``RINGLAND_TIMEOUT_S``            30                         Silence after which a worker is killed
+``RINGLAND_TIMEOUT_S``            30                         Silence after which a worker is killed;
+                                                             batches end at 0.6 of it
 ``RINGLAND_GRACEFUL_TIMEOUT_S``   25                         Time to finish requests on SIGTERM
 ``RINGLAND_FORWARDED_ALLOW_IPS``  ``127.0.0.1,::1``          Proxies whose scheme header is believed
 ``RINGLAND_SERVER_ACCESS_LOG``    off                        File, or ``-`` for standard output
@@ -62,7 +63,7 @@ preload_app = True
 keepalive = 75
 
 # With threads this watches the worker's main loop, not the request: what bounds a calculation is
-# the limit on its input.
+# the limit on its input, and a batch its deadline, which the service takes from the same variable.
 timeout = _count("RINGLAND_TIMEOUT_S", 30)
 
 # Shorter than the time the container is given to stop (compose.yaml: 35 s).

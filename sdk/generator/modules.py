@@ -135,7 +135,7 @@ def words(document: Schema) -> str:
 def parts_of(document: Schema) -> list[str]:
     """Return the components that answers are made of beside their results."""
     types = Types(document["components"]["schemas"], {})
-    found = {"MeasureNext"}
+    found = {"MeasureNext", "NotWorkedOut"}
     for operation in calculations(document).values():
         for schema in answer_of(operation, types)["properties"].values():
             if "$ref" in schema.get("items", {}):

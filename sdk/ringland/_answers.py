@@ -130,7 +130,7 @@ class VerdictColumns:
 
 @dataclass(frozen=True)
 class RowProblem:
-    """What is wrong with a row; rows count from 0."""
+    """What is wrong with a row; rows count from 1."""
 
     row: int
     field: str
@@ -139,8 +139,16 @@ class RowProblem:
 
 
 @dataclass(frozen=True)
+class MoreProblems:
+    """How many further problems there are of one code."""
+
+    code: str
+    count: int
+
+
+@dataclass(frozen=True)
 class RowWarning:
-    """A warning, and the rows that it goes with."""
+    """A warning, and the rows that it goes with; rows count from 1."""
 
     code: str
     field: str
@@ -154,11 +162,16 @@ class BatchAnswer:
 
     Attributes
     ----------
-    rows, answered, refused : int
+    rows, answered, refused, not_reached : int
+    status : tuple of str
+        Of each row: ``ok``, ``refused``, or ``not_reached`` where the service ran out of time;
+        send such a row again.
     results : mapping of str to Column
     verdicts : mapping of str to VerdictColumns
     problems : tuple of RowProblem
-        What is wrong with the rows that have no answer; the others are answered.
+        What is wrong with refused rows; of each request the first 1,000 in full.
+    more_problems : tuple of MoreProblems
+        How many further ones there are, by code.
     """
 
     calculation: str
@@ -166,22 +179,26 @@ class BatchAnswer:
     rows: int
     answered: int
     refused: int
+    not_reached: int
+    status: tuple[str, ...]
     results: Mapping[str, Column]
     verdicts: Mapping[str, VerdictColumns]
     problems: tuple[RowProblem, ...]
+    more_problems: tuple[MoreProblems, ...]
     warnings: tuple[RowWarning, ...]
     cautions: tuple[str, ...]
 
 
 @dataclass(frozen=True)
 class CalculationInfo:
-    """A calculation that the service offers."""
+    """A calculation that the service offers; ``most_rows`` is what one batch may have."""
 
     name: str
     stage: str
     title: str
     summary: str
     get: bool = False
+    most_rows: int | None = None
 
 
 @dataclass(frozen=True)

@@ -1,16 +1,17 @@
 """Many rows: columns cut to what one request may hold, their answers joined in order."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, TypeAlias, TypeVar
 
-from ringland._answers import BatchAnswer, Column, RowWarning, VerdictColumns
+from ringland._answers import BatchAnswer, Column, MoreProblems, RowWarning, VerdictColumns
 from ringland._asking import finite, values_of
-from ringland._caller import dumps
-from ringland._errors import InvalidInput
+from ringland._errors import InvalidInput, ServiceError
 from ringland._types import Readings
 
-# What the service takes in one request: rows, and half of its bytes.
+# What the service takes in one request: rows at most, and half of its bytes. Of a calculation whose
+# rows are dear it takes fewer, and says how many when it refuses them.
 MOST_ROWS = 10_000
 MOST_BYTES = 4 * 1024 * 1024
 
@@ -70,31 +71,50 @@ def _entry(value: Any, where: str) -> Any:
     return None if value != value else finite(value, where)
 
 
-def chunks(columns: Mapping[str, Mapping[str, Any]]) -> Iterator[dict[str, dict[str, Any]]]:
-    """Yield the columns, cut to what one request may hold."""
-    count = len(next(iter(columns.values()))["values"])
-    for start in range(0, count, MOST_ROWS):
-        rows = slice(start, start + MOST_ROWS)
-        yield {name: _cut(column, rows) for name, column in columns.items()}
+def row_count(columns: Mapping[str, Mapping[str, Any]]) -> int:
+    """Return how many rows columns have."""
+    return len(next(iter(columns.values()))["values"])
+
+
+class RowLimit:
+    """How many rows a calculation takes in one request, as far as the service has said."""
+
+    def __init__(self) -> None:
+        self.most = MOST_ROWS
+
+    def learns(self, error: ServiceError) -> bool:
+        """Return whether an error says that fewer rows are taken; then these count from now on."""
+        for fault in error.errors:
+            most = fault.allowed.get("most") if isinstance(fault.allowed, Mapping) else None
+            if fault.code == "wrong_count" and isinstance(most, int) and 0 < most < self.most:
+                self.most = most
+                return True
+        return False
+
+    def asked(self, count: int, ask: Callable[[int, int], int]) -> None:
+        """Call ``ask`` with the first row and the end of each request; it returns the next row.
+
+        Raises
+        ------
+        ServiceError
+            Of ``ask``, but for the one that says how many rows are taken.
+        """
+        row = 0
+        while row < count:
+            try:
+                row = ask(row, min(row + self.most, count))
+            except ServiceError as error:
+                if not self.learns(error):
+                    raise
+
+
+def cut(columns: Mapping[str, Mapping[str, Any]], start: int, end: int) -> dict[str, Any]:
+    """Return some rows of columns."""
+    return {name: _cut(column, slice(start, end)) for name, column in columns.items()}
 
 
 def _cut(column: Mapping[str, Any], rows: slice) -> dict[str, Any]:
     return {k: v[rows] if isinstance(v, list) else v for k, v in column.items()}
-
-
-def line_chunks(rows: Sequence[Any]) -> Iterator[bytes]:
-    """Yield rows as JSON, one a line, cut to what one request may hold."""
-    lines: list[bytes] = []
-    size = 0
-    for row in rows:
-        line = dumps(row) + b"\n"
-        if lines and (len(lines) == MOST_ROWS or size + len(line) > MOST_BYTES):
-            yield b"".join(lines)
-            lines, size = [], 0
-        lines.append(line)
-        size += len(line)
-    if lines:
-        yield b"".join(lines)
 
 
 def joined(parts: Sequence[BatchAnswer]) -> BatchAnswer:
@@ -105,6 +125,8 @@ def joined(parts: Sequence[BatchAnswer]) -> BatchAnswer:
         rows=sum(p.rows for p in parts),
         answered=sum(p.answered for p in parts),
         refused=sum(p.refused for p in parts),
+        not_reached=sum(p.not_reached for p in parts),
+        status=tuple(word for p in parts for word in p.status),
         results={name: _column(parts, name) for name in _names([p.results for p in parts])},
         verdicts={name: _verdicts(parts, name) for name in _names([p.verdicts for p in parts])},
         problems=tuple(
@@ -112,8 +134,16 @@ def joined(parts: Sequence[BatchAnswer]) -> BatchAnswer:
             for part, start in zip(parts, starts, strict=True)
             for problem in part.problems
         ),
+        more_problems=_more_problems(parts),
         warnings=_warnings(parts, starts),
     )
+
+
+def _more_problems(parts: Sequence[BatchAnswer]) -> tuple[MoreProblems, ...]:
+    counts: Counter[str] = Counter()
+    for part in parts:
+        counts.update({more.code: more.count for more in part.more_problems})
+    return tuple(MoreProblems(code, count) for code, count in sorted(counts.items()))
 
 
 def _starts(parts: Sequence[BatchAnswer]) -> list[int]:

@@ -1,15 +1,17 @@
 """What the generated calculations share: asking one question, and many."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from typing import Any, ClassVar, Generic, TypeVar
 from urllib.parse import quote
 
 from ringland._answers import Answer, BatchAnswer, read_answer
 from ringland._asking import Shape, asked_json
-from ringland._batch import ColumnLike, chunks, columns_json, joined, line_chunks
+from ringland._batch import ColumnLike, RowLimit, columns_json, cut, joined, row_count
 from ringland._caller import Caller
 from ringland._errors import ServiceError, UnreadableAnswer, from_problem
 from ringland._generated._words import Units
+from ringland._lines import REFUSED, in_full, line_chunks, reached
 from ringland._reading import read
 
 R = TypeVar("R")
@@ -25,6 +27,7 @@ class Calculation(Generic[R]):
     def __init__(self, caller: Caller, name: str = "") -> None:
         self.caller = caller
         self.path = f"/v1/{quote(name or self.NAME, safe='')}"
+        self.limit = RowLimit()
 
     def _answer(
         self, fields: Mapping[str, Any], units: Units | None, trace: bool = False
@@ -54,7 +57,9 @@ class Calculation(Generic[R]):
         shared: Mapping[str, Any] | None = None,
         units: Units | None = None,
     ) -> BatchAnswer:
-        """Return the answers of many rows; one request for each 10,000.
+        """Return the answers of many rows, in as many requests as the service's limit asks for.
+
+        Rows count from 1, through all requests.
 
         Parameters
         ----------
@@ -72,11 +77,17 @@ class Calculation(Generic[R]):
         """
         common = self.request(shared or {})
         path, params = f"{self.path}/batch", options(units)
-        parts = []
-        for chunk in chunks(columns_json(columns)):
-            body = {"shared": common, "columns": chunk} if common else {"columns": chunk}
+        whole = columns_json(columns)
+        parts: list[BatchAnswer] = []
+
+        def ask(start: int, end: int) -> int:
+            body = {"shared": common} if common else {}
+            body["columns"] = cut(whole, start, end)
             data = self.caller.json("POST", path, body=body, params=params)
             parts.append(read(BatchAnswer, data))
+            return end
+
+        self.limit.asked(row_count(whole), ask)
         return joined(parts)
 
     def many(
@@ -84,7 +95,9 @@ class Calculation(Generic[R]):
     ) -> tuple[Answer[R] | ServiceError, ...]:
         """Return the answer of each row, or what is wrong with it, in order.
 
-        For what columns cannot hold: readings, sections, whole jobs.
+        For what columns cannot hold: readings, sections, whole jobs. Such an answer leaves out what
+        is the same in all of them: ``basis`` is empty, and what to measure next names the fields
+        alone.
 
         Raises
         ------
@@ -93,17 +106,27 @@ class Calculation(Generic[R]):
         path, params = f"{self.path}/batch", options(units)
         found: list[Answer[R] | ServiceError] = []
         asked = [self.request(row) for row in rows]
-        for body in line_chunks(asked):
+
+        def ask(start: int, end: int) -> int:
+            body = next(line_chunks(asked[start:end], self.limit.most))
             lines, request_id = self.caller.lines(path, body, params)
-            found.extend(self._line(line, request_id) for line in lines)
-        if len(found) != len(asked):
-            raise UnreadableAnswer(f"{len(asked)} rows were sent, {len(found)} came back")
+            if len(lines) != (sent := body.count(b"\n")):
+                raise UnreadableAnswer(f"{sent} rows were sent, {len(lines)} came back")
+            answered = reached(lines)
+            if not answered:
+                detail = "the service had no time for a single row"
+                raise from_problem(503, {"detail": detail}, request_id=request_id)
+            found.extend(self._line(line, request_id) for line in answered)
+            return len(found)
+
+        self.limit.asked(len(asked), ask)
         return tuple(found)
 
     def _line(self, line: Any, request_id: str) -> Answer[R] | ServiceError:
-        if isinstance(line, Mapping) and "calculation" not in line:
-            return from_problem(int(line.get("status", 500)), line, request_id=request_id)
-        return read_answer(self.RESULT, line, request_id)
+        if isinstance(line, Mapping) and line.get("status") == REFUSED:
+            problem = line.get("problem", {})
+            return from_problem(int(problem.get("status", 500)), problem, request_id=request_id)
+        return replace(read_answer(self.RESULT, in_full(line), request_id), raw=line)
 
 
 def options(units: Units | None, trace: bool = False) -> dict[str, str]:

@@ -68,12 +68,15 @@ class FieldError:
         What is wrong, in words.
     allowed : Any
         What would be right, where the service says.
+    pointers : tuple of str
+        All fields that a contradiction lies between, that of ``pointer`` first; else empty.
     """
 
     code: str
     pointer: str
     detail: str
     allowed: Any = None
+    pointers: tuple[str, ...] = ()
 
     @property
     def field(self) -> str:
@@ -231,4 +234,5 @@ def _field_errors(entries: Any) -> Iterable[FieldError]:
                 pointer=pointer,
                 detail=str(entry.get("detail", "")),
                 allowed=allowed,
+                pointers=tuple(map(str, entry.get("pointers") or ())),
             )

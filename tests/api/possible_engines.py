@@ -76,7 +76,7 @@ def place(draw: Draw) -> Values:
     )
 
 
-# A decompressor, and a state that it can be in.
+# A decompressor, and a state that it can be in; those that lift a valve are of four-strokes.
 DECOMPRESSORS = [
     ("none", "none"),
     ("automatic_exhaust_lifter", "automatic_held_off"),
@@ -95,7 +95,9 @@ FLAGS = ("throttle_open", "choke_off", "engine_warm", "plugs_out", "air_filter_f
 def cranking(draw: Draw) -> Values:
     """Return how the test was cranked."""
     cycle, gear = draw(st.sampled_from(GEARS))
-    kind, state = draw(st.sampled_from(DECOMPRESSORS))
+    kind, state = draw(st.sampled_from(DECOMPRESSORS[:1] + DECOMPRESSORS[-1:]))
+    if cycle == "four_stroke":
+        kind, state = draw(st.sampled_from(DECOMPRESSORS))
     flags = some(draw, {name: draw(st.booleans()) for name in FLAGS})
     starter = draw(st.sampled_from(["electric", "kick", "rope"]))
     more = some(draw, {"battery_v": draw(real(6.0, 14.0)), "starter": starter})
@@ -110,6 +112,16 @@ def cylinder_readings(draw: Draw) -> Values:
     count = 2 * half if layout != "in_line" else draw(st.integers(2, 8))
     readings = draw(st.lists(real(200, 1600), min_size=count, max_size=count))
     return {"readings_kpa": readings, "layout": layout}
+
+
+def readings_of(draw: Draw, engine: Values, reading: float) -> Values:
+    """Return readings of an engine's cylinders, one of them the reading; of a single, none."""
+    values = cylinder_readings(draw)
+    count = min(len(values["readings_kpa"]), engine["cylinders"])
+    count -= count % 2 if values["layout"] != "in_line" else 0
+    if count < 2:
+        return {}
+    return values | {"readings_kpa": [reading, *values["readings_kpa"][1:count]]}
 
 
 def rising(draw: Draw) -> list[float]:

@@ -16,6 +16,7 @@ from possible_engines import (
     piston_fit,
     place,
     ports,
+    readings_of,
     real,
     ring_gaps,
     rising,
@@ -196,9 +197,10 @@ def tested(draw: Draw, engine: Values) -> Values:
     two_stroke = how["cycle"] == "two_stroke"
     values = {"reading_kpa": draw(real(100, 1500)), **how, **place(draw)}
     if draw(st.booleans()):
-        values |= {"stroke_readings_kpa": rising(draw)}
+        strokes = rising(draw)
+        values |= {"stroke_readings_kpa": strokes, "reading_kpa": strokes[-1]}
     if draw(st.booleans()):
-        values |= cylinder_readings(draw)
+        values |= readings_of(draw, engine, values["reading_kpa"])
     if draw(st.booleans()):
         values |= taken(engine, "bore_mm", "stroke_mm", "rod_mm", "clearance_cc")
         values |= ports(draw, engine["stroke_mm"]) if two_stroke else {"intake_closes_deg": 62.0}
@@ -219,6 +221,9 @@ def job_card(draw: Draw) -> Values:
     moved = of_engine | of_place | sizes | ports_of
     bore = engine["bore_mm"]
     engine |= {name: test[name] for name in test if name in moved - of_place}
+    if "readings_kpa" in test:
+        # One reading a cylinder: of fewer cylinders they would be of another engine.
+        engine["cylinders"] = len(test["readings_kpa"])
     fit = piston_fit(draw, bore)
     warm = {"bore_temperature_c": fit.pop("bore_temperature_c", 20.0)}
     engine |= {"bore_kind": fit.pop("bore_kind"), "cycle": fit.pop("cycle")}
@@ -236,6 +241,11 @@ def job_card(draw: Draw) -> Values:
     if draw(st.booleans()):
         known["cylinder"] = {"survey": survey(draw, bore), **warm}
     known["rings"].pop("unworn_bore_mm", None)
+    if "old_gap_depth_mm" in known["rings"]:
+        # Between two depths of the survey, so that its axes are readings of their own.
+        known["rings"]["old_gap_depth_mm"] = 12.0
+    if engine["cycle"] == "two_stroke":
+        engine["decompressor"] = "none" if engine["decompressor"] == "none" else "unknown"
     found = some(draw, known)
     if "engine" not in found:
         # Nothing says what the bore is made of, so it is measured at 20 °C.

@@ -7,9 +7,9 @@ import pytest
 from asking import PLAIN, post, problem
 from flask.testing import FlaskClient
 
-from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.openapi_fields import example
 from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.row_budget import MOST_ROWS
 from ringland_service.core.declare import Calculation, asked
 from ringland_service.core.fields import AnyQuantityField, QuantityField
 
@@ -145,11 +145,11 @@ def test_bad_rows_keep_their_place(client: FlaskClient) -> None:
     assert [value is None for value in values] == [False, True, True, True, True, True]
     told = {entry["row"]: (entry["field"], entry["code"]) for entry in found["problems"]}
     assert told == {
-        1: ("bore", "out_of_bounds"),
-        2: ("bore", "missing_field"),
-        3: ("bore", "wrong_type"),
+        2: ("bore", "out_of_bounds"),
+        3: ("bore", "missing_field"),
         4: ("bore", "wrong_type"),
-        5: ("cylinders", "wrong_type"),
+        5: ("bore", "wrong_type"),
+        6: ("cylinders", "wrong_type"),
     }
     assert "20 to 160 mm" in found["problems"][0]["detail"]
 
@@ -157,7 +157,7 @@ def test_bad_rows_keep_their_place(client: FlaskClient) -> None:
 def test_a_row_that_contradicts_itself(client: FlaskClient) -> None:
     found = batch(client, {"bore": column(68, 159), "cylinders": {"values": [1, 8]}})
     (entry,) = found["problems"]
-    assert (entry["row"], entry["code"]) == (1, "contradiction")
+    assert (entry["row"], entry["code"]) == (2, "contradiction")
     assert "15 to 3000 cc" in entry["detail"]
     assert found["results"]["displacement"]["values"][1] is None
 
@@ -191,7 +191,7 @@ def test_limit_columns(client: FlaskClient) -> None:
     }
     found = batch(client, columns)
     assert found["verdicts"]["class_limit"]["verdict"] == ["pass", "fail", None, None]
-    assert [(e["row"], e["code"]) for e in found["problems"]] == [(3, "wrong_type")]
+    assert [(e["row"], e["code"]) for e in found["problems"]] == [(4, "wrong_type")]
     assert found["verdicts"]["class_limit"]["margin"]["values"][0] == pytest.approx(0.309, abs=1e-3)
 
 

@@ -109,8 +109,8 @@ def test_columns_as_a_sheet(client: FlaskClient) -> None:
     sheet = "cycle,decompressor,level_ratio,heard_at\nfour_stroke,none,0.6,exhaust\n"
     answer = client.post("/v1/diagnosis/batch", data=sheet, content_type="text/csv")
     head, line = answer.text.splitlines()
-    assert head.startswith("row,statement,headline,first,")
-    assert line.startswith("1,not settled: measure the lash first,measure_lash_first,VX,")
+    assert head.startswith("row,status,statement,headline,first,")
+    assert line.startswith("1,ok,not settled: measure the lash first,measure_lash_first,VX,")
     assert "suspect: VX; score: 3.1; words: exhaust valve" in line
 
 

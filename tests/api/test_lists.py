@@ -79,7 +79,7 @@ def test_batch_shows_lists_row_by_row(client: FlaskClient) -> None:
     assert stages["uncertainties"][0] == pytest.approx([0.5, 1.0])
     assert stages["uncertainties"][1] is None
     answer = client.post("/v1/torque-steps/batch", json=request, headers={"Accept": "text/csv"})
-    assert answer.text.splitlines()[1].startswith("1,12; 24,")
+    assert answer.text.splitlines()[1].startswith("1,ok,12; 24,")
 
 
 def test_list_of_numbers_is_no_column(client: FlaskClient) -> None:

@@ -9,6 +9,7 @@ from ringland_service.api.picking import picked
 from ringland_service.core.declare import Calculation, Composite, Step, quantity, record, result
 from ringland_service.core.kinds import LENGTH
 from ringland_service.core.lengths import BORE
+from ringland_service.engine.columns import ColumnAnswer
 
 
 @record
@@ -105,14 +106,9 @@ def test_in_csv() -> None:
 
 
 def test_in_a_batch_as_csv() -> None:
-    found = {
-        "rows": 1,
-        "results": {name: {"values": [value]} for name, value in RESULT.items()},
-        "verdicts": {},
-        "problems": [],
-        "warnings": [],
-    }
-    (row,) = csv.DictReader(io.StringIO(batch_render.table(NAMED, found)))
+    found = ColumnAnswer(NAMED, 1)
+    found.results |= {name: [getattr(FOUND, name)] for name in RESULT}
+    (row,) = csv.DictReader(io.StringIO(batch_render.table(found, "metric")))
     assert row["values"] == (
         "value: piston; unit: ours; values: a; b; uncertainty: 0.25; low: 68.5 mm"
         " | value: ring; unit: theirs; values: ; uncertainty: 0.5"

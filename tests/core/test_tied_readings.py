@@ -18,8 +18,9 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.measuring import Instrument
 from ringland_service.core.uncertainty import Influence, Move, propagate
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import Rows, answer_rows
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Measuring, Path, Question, Stated
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 SIX_DIGITS = 5e-6
@@ -180,7 +181,10 @@ def test_any_tie_is_as_doubtful_as_its_readings_just_apart(us: list[float], at: 
 
 
 def test_rows_at_a_kink_through_the_engine() -> None:
-    """Filing is wanted less measured, and never under none: at the kink by hand U of the gap."""
+    """Filing is wanted less measured, and never under none: at the kink by hand U of the gap.
+
+    A factor that is told is filed to; the usual one leaves a gap inside the usual range.
+    """
     calculation = BY_NAME["ring-gap"]
     assert isinstance(calculation, Calculation)
     wanted = answer(calculation, Question(inputs=calculation.inputs(bore_mm=68.0)))
@@ -189,7 +193,7 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     rows = Rows(
         count=3,
         columns={"top_measured_mm": gaps},
-        shared={"bore_mm": 68.0},
+        shared={"bore_mm": 68.0, "top_factor": 0.004},
         question=Question(inputs=None),
         uncertainty={"top_measured_mm": [0.02] * 3},
     )
@@ -200,7 +204,7 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     assert 2.0 * below == pytest.approx(0.02, rel=1e-6)
     assert above is None
     for row, value in enumerate(gaps):
-        inputs = calculation.inputs(bore_mm=68.0, top_measured_mm=value)
+        inputs = calculation.inputs(bore_mm=68.0, top_factor=0.004, top_measured_mm=value)
         doubts: dict[Path, Stated] = {("top_measured_mm",): Stated(uncertainty=0.02)}
         single = answer(calculation, Question(inputs=inputs, doubts=doubts))
         u = found.u["file_top_mm"][row]

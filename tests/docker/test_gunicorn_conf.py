@@ -16,6 +16,8 @@ from pathlib import Path
 import pytest
 from gunicorn.config import KNOWN_SETTINGS
 
+from ringland_service.api import row_budget
+
 DOCKER = Path(__file__).parents[2] / "docker"
 CONF = DOCKER / "gunicorn.conf.py"
 PATIENCE_S = 30
@@ -246,3 +248,13 @@ def test_health_check_fails_where_nothing_listens() -> None:
         )
     assert run.returncode == 1
     assert b"ConnectionRefusedError" in run.stderr
+
+
+def test_the_service_takes_the_servers_timeout_for_its_deadline(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """One variable and one default: batches end before the server gives a worker up."""
+    monkeypatch.delenv("RINGLAND_TIMEOUT_S", raising=False)
+    assert runpy.run_path(str(CONF))["timeout"] == row_budget.DEFAULT_TIMEOUT_S
+    assert f'"{row_budget.VARIABLE}"' in CONF.read_text("utf-8")
+    assert 0 < row_budget.ROWS_SHARE < row_budget.DEADLINE_SHARE < 1

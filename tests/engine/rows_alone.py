@@ -8,8 +8,9 @@ from drawn_questions import Row
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.columns import ColumnAnswer, Rows
+from ringland_service.engine.columns import ColumnAnswer
 from ringland_service.engine.question import Path, Question, Stated
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 # A batch says these once for all its rows.

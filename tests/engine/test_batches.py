@@ -15,8 +15,9 @@ from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.limits import Limit
 from ringland_service.core.measuring import Instrument
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import Rows, answer_rows, groups
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.rows import Rows, groups
 
 
 def calculation(name: str) -> Calculation:

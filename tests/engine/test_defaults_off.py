@@ -91,9 +91,6 @@ MOVED_ELSEWHERE = {
     name: "an instrument is named at the door alone: see tests/api/test_defaults_off_at_the_door.py"
     for name in CHANGES
     if name.startswith("instruments")
-} | {
-    f"limits ring_gap.new.{ring}": "the factor of the ring judges, not the row's own sides"
-    for ring in ("top", "second")
 }
 
 

@@ -21,6 +21,7 @@ from ringland_service.core.declare import Calculation, asked, defaults
 from ringland_service.core.fields import QuantityField, ReadingsField
 from ringland_service.core.notices import UNSTATED
 from ringland_service.core.typical import typical_uncertainty
+from ringland_service.engine.deadline import never
 from ringland_service.engine.unstated import FIGURES, short
 from ringland_service.units import unit
 
@@ -188,9 +189,10 @@ def test_a_batch_says_in_which_rows() -> None:
     shift = {"values": [0.2] * 4, "unit": "mm", "uncertainty": [None, None, None, 0.05]}
     del shared["finish_bore_max"], shared["core_shift"]
     asked_ = {"shared": shared, "columns": {"finish_bore_max": finish, "core_shift": shift}}
-    found = answered_batch(WALL, asked_, {})
+    answers = answered_batch(WALL, asked_, never())
+    found = batch_render.answer(answers, "metric")
     by_rows = {
-        (w["message"], tuple(w["rows"]))
+        (w["message"], tuple(row - 1 for row in w["rows"]))
         for w in found["warnings"]
         if w["code"] == UNSTATED and w["field"] == "wall_thinnest"
     }
@@ -205,7 +207,7 @@ def test_a_batch_says_in_which_rows() -> None:
         if "wall_thinnest" in told
     }
     assert by_rows == expected
-    table = list(csv.DictReader(io.StringIO(batch_render.table(WALL, found))))
+    table = list(csv.DictReader(io.StringIO(batch_render.table(answers, "metric"))))
     assert [bool(line["wall_thinnest uncertainty not stated"]) for line in table] == [
         row in {r for _, rows in by_rows for r in rows} for row in range(4)
     ]

@@ -11,8 +11,9 @@ from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
 from ringland_service.core.limits import Limit
 from ringland_service.engine.answer import Answer, Verdict
-from ringland_service.engine.columns import Rows, answer_rows
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 FIT = piston_clearance.CALCULATION

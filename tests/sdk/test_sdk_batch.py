@@ -7,8 +7,9 @@ import pytest
 from sdk_server import Scripted, serving
 
 from ringland import Client, InvalidInput, Quantity, Readings
-from ringland._batch import MOST_ROWS, column_json, line_chunks
-from ringland_service.api.batch import MOST_ROWS as TAKEN_BY_THE_SERVICE
+from ringland._batch import MOST_ROWS, column_json
+from ringland._lines import line_chunks
+from ringland_service.api.row_budget import MOST_ROWS as TAKEN_BY_THE_SERVICE
 
 
 def test_a_request_holds_what_the_service_takes() -> None:
@@ -25,7 +26,7 @@ def test_more_rows_than_one_request_holds(ringland_client: Client) -> None:
     found = ringland_client.displacement.batch(columns=columns, shared={"stroke": "66 mm"})
     assert (found.rows, found.answered, found.refused) == (count, count - 1, 1)
     [problem] = found.problems
-    assert (problem.row, problem.field, problem.code) == (MOST_ROWS, "bore", "missing_field")
+    assert (problem.row, problem.field, problem.code) == (MOST_ROWS + 1, "bore", "missing_field")
     values = found.results["displacement"].values
     assert len(values) == count
     assert values[MOST_ROWS] is None
@@ -63,7 +64,7 @@ def test_warnings_are_told_once_with_all_their_rows(ringland_client: Client) -> 
         shared={"stroke": "66 mm"},
     )
     [warning] = found.warnings
-    assert (warning.field, warning.rows) == ("bore", tuple(range(count - 1)))
+    assert (warning.field, warning.rows) == ("bore", tuple(range(1, count)))
 
 
 @pytest.mark.parametrize(

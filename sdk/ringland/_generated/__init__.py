@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ringland._generated.bore_survey import BoreSurvey
     from ringland._generated.cam_check import CamCheck
     from ringland._generated.charged_crank_torque import ChargedCrankTorque
+    from ringland._generated.choice_by_consequence import ChoiceByConsequence
     from ringland._generated.clean_up import CleanUp
     from ringland._generated.compression_level import CompressionLevel
     from ringland._generated.compression_ratio import CompressionRatio
@@ -112,6 +113,7 @@ CLASSES = {
     "crosshatch": "Crosshatch",
     "sleeve_fit": "SleeveFit",
     "cylinder_decision": "CylinderDecision",
+    "choice_by_consequence": "ChoiceByConsequence",
     "order_card": "OrderCard",
     "order_card_check": "OrderCardCheck",
     "torque_steps": "TorqueSteps",
@@ -458,6 +460,13 @@ class Calculations:
         from ringland._generated.cylinder_decision import CylinderDecision
 
         return CylinderDecision(self.caller)
+
+    @property
+    def choice_by_consequence(self) -> "ChoiceByConsequence":
+        """Choice by consequence."""
+        from ringland._generated.choice_by_consequence import ChoiceByConsequence
+
+        return ChoiceByConsequence(self.caller)
 
     @property
     def order_card(self) -> "OrderCard":

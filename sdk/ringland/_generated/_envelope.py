@@ -38,10 +38,16 @@ class MeasuringAskedInstrument(TypedDict):
     kind : str
     set_in : str
     max_error : QuantityLike
+        a figure of an instrument, at most a tenth of the widest span of what it reads; or a share
+        of the reading
     setting_error : QuantityLike
+        a figure of an instrument, at most a tenth of the widest span of what it reads
     repeat : QuantityLike
+        a figure of an instrument, at most a tenth of the widest span of what it reads
     resolution : QuantityLike
+        a figure of an instrument, at most a tenth of the widest span of what it reads
     short_range_error : QuantityLike
+        a figure of an instrument, at most a tenth of the widest span of what it reads
     """
 
     id: str

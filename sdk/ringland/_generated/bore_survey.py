@@ -45,19 +45,19 @@ class BoreSurveyResult:
 
     Attributes
     ----------
-    max : Quantity
+    max : Quantity | None
         largest bore
-    max_at_depth : Quantity
+    max_at_depth : Quantity | None
         depth of the largest bore; of equals the one nearer the deck
-    max_at_axis : Literal['pin', 'thrust']
+    max_at_axis : Literal['pin', 'thrust'] | None
         axis of the largest bore; of equals at one depth thrust
-    min : Quantity
+    min : Quantity | None
         smallest bore
-    min_at_depth : Quantity
+    min_at_depth : Quantity | None
         depth of the smallest bore; of equals the one nearer the deck
-    min_at_axis : Literal['pin', 'thrust']
+    min_at_axis : Literal['pin', 'thrust'] | None
         axis of the smallest bore; of equals at one depth thrust
-    mean : Quantity
+    mean : Quantity | None
         mean bore
     worn_zone : Quantity | None
         mean of the two axes at the depth where it is largest: what a ring sees of the wear, since
@@ -86,13 +86,13 @@ class BoreSurveyResult:
         shape of the bore across
     """
 
-    max: Quantity
-    max_at_depth: Quantity
-    max_at_axis: Literal["pin", "thrust"]
-    min: Quantity
-    min_at_depth: Quantity
-    min_at_axis: Literal["pin", "thrust"]
-    mean: Quantity
+    max: Quantity | None = None
+    max_at_depth: Quantity | None = None
+    max_at_axis: Literal["pin", "thrust"] | None = None
+    min: Quantity | None = None
+    min_at_depth: Quantity | None = None
+    min_at_axis: Literal["pin", "thrust"] | None = None
+    mean: Quantity | None = None
     worn_zone: Quantity | None = None
     out_of_round: Quantity | None = None
     out_of_round_at_depth: Quantity | None = None
@@ -156,6 +156,7 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
         | None = None,
         bore_temperature: QuantityLike | None = None,
         bore_alpha: QuantityLike | None = None,
+        surface: Literal["clean", "glazed", "scored", "corroded", "smeared"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -189,11 +190,17 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
             temperature of the cylinder when measured (default 20.0 degC)
         bore_alpha : QuantityLike, optional
             expansion of the cylinder; wins over the kind of bore
+        surface : str, optional
+            look of the bore's surface (clean: clean: hone marks to be seen, no score, no glaze;
+            glazed: glazed: bright and hard, hone marks gone; scored: scored or seized; corroded:
+            pitted by rust or corrosion; smeared: aluminium of the piston smeared on it)
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : BoreSurveyLimits, optional
@@ -217,6 +224,7 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
             "bore_kind": bore_kind,
             "bore_temperature": bore_temperature,
             "bore_alpha": bore_alpha,
+            "surface": surface,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -45,7 +45,7 @@ class ChargedCrankTorqueResult:
         torque at the angle at which the crank is held; judges nothing, a slip away is the peak
     torque_at_second : Quantity | None
         torque at the second angle
-    force_on_bar_at_peak : Quantity
+    force_on_bar_at_peak : Quantity | None
         force at the end of the bar at the peak
     limit_used : Quantity | None
         largest torque that a holding tool may meet: the request's limit, else the usual one
@@ -59,7 +59,7 @@ class ChargedCrankTorqueResult:
     peak_torque: Quantity
     torque_held: Quantity | None = None
     torque_at_second: Quantity | None = None
-    force_on_bar_at_peak: Quantity
+    force_on_bar_at_peak: Quantity | None = None
     limit_used: Quantity | None = None
     supply_for_limit: Quantity | None = None
 
@@ -130,7 +130,9 @@ class ChargedCrankTorque(Calculation[ChargedCrankTorqueResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : ChargedCrankTorqueLimits, optional

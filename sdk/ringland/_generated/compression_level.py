@@ -47,7 +47,7 @@ class CompressionLevelResult:
         stated conditions of the test that were not met; each is named in the warnings
     ratio : float | None
         reading over the expected reading
-    grade : Literal['high', 'good', 'watch', 'low', 'very_low'] | None
+    grade : str
         level of the reading
     gauge_uncertainty : Quantity | None
         expanded uncertainty of the reading from the gauge alone, k = 2
@@ -59,10 +59,12 @@ class CompressionLevelResult:
     reading_at_limit_altitude: Quantity
     air_pressure_here: Quantity
     air_pressure_at_limit: Quantity
-    gradeable: Literal["yes", "decompressor_unknown", "decompressor_active"]
+    gradeable: Literal[
+        "yes", "decompressor_unknown", "decompressor_active", "conditions_not_met", "reading_unfit"
+    ]
     unmet_conditions: float
     ratio: float | None = None
-    grade: Literal["high", "good", "watch", "low", "very_low"] | None = None
+    grade: Literal["high", "good", "watch", "low", "very_low", "not_judged"] | None = None
     gauge_uncertainty: Quantity | None = None
     reading_uncertainty: Quantity | None = None
 
@@ -82,9 +84,11 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         "expected": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "limit_altitude": "quantity",
         "gauge_error": "quantity",
         "repeat": "quantity",
+        "hose_error": "quantity",
         "weather": "quantity",
         "battery": "quantity",
         "limits": {"compression_reading": {"low": "quantity", "high": "quantity"}},
@@ -98,9 +102,11 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         expected: QuantityLike | None = None,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         limit_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
         repeat: QuantityLike | None = None,
+        hose_error: QuantityLike | None = None,
         weather: QuantityLike | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
         valve_gear: Literal["overhead_valves", "side_valve", "ports", "unknown"] | None = None,
@@ -143,12 +149,16 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             altitude of the place (geopotential)
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         limit_altitude : QuantityLike, optional
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
         repeat : QuantityLike, optional
             how well the reading repeats, ±
+        hose_error : QuantityLike, optional
+            error of the reading by the room in the gauge's hose; negative: it reads low
         weather : QuantityLike, optional
             weather's part of an air pressure worked out from altitude, ±
         cycle : str, optional
@@ -186,7 +196,9 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CompressionLevelLimits, optional
@@ -205,9 +217,11 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             "expected": expected,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "limit_altitude": limit_altitude,
             "gauge_error": gauge_error,
             "repeat": repeat,
+            "hose_error": hose_error,
             "weather": weather,
             "cycle": cycle,
             "valve_gear": valve_gear,

@@ -11,7 +11,7 @@ from ringland._answers import Answer
 from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked, RatioLimitAsked
-from ringland._generated._parts import MeasureNext
+from ringland._generated._parts import MeasureNext, NotWorkedOut
 from ringland._generated._words import Defaults, Rule, Units
 from ringland._generated.air_pressure import AirPressureResult
 from ringland._generated.compression_level import CompressionLevelResult
@@ -53,6 +53,7 @@ class CompressionTestResult:
     cylinder_spread : CylinderSpreadResult | None
     wet_gain : WetGainResult | None
     pressure_build_up : PressureBuildUpResult | None
+    not_worked_out : tuple[NotWorkedOut, ...] | None
     measure_next : tuple[MeasureNext, ...]
     """
 
@@ -64,6 +65,7 @@ class CompressionTestResult:
     cylinder_spread: CylinderSpreadResult | None = None
     wet_gain: WetGainResult | None = None
     pressure_build_up: PressureBuildUpResult | None = None
+    not_worked_out: tuple[NotWorkedOut, ...] | None = None
     measure_next: tuple[MeasureNext, ...]
 
 
@@ -86,6 +88,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "limit_altitude": "quantity",
         "gauge_error": "quantity",
         "repeat": "quantity",
+        "hose_error": "quantity",
         "weather": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
@@ -123,9 +126,13 @@ class CompressionTest(Calculation[CompressionTestResult]):
         n: float | None = None,
         cylinder_upright: bool | None = None,
         expected: QuantityLike | None = None,
+        n_low: float | None = None,
+        n_mid: float | None = None,
+        n_high: float | None = None,
         limit_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
         repeat: QuantityLike | None = None,
+        hose_error: QuantityLike | None = None,
         weather: QuantityLike | None = None,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
@@ -167,9 +174,6 @@ class CompressionTest(Calculation[CompressionTestResult]):
         thinner_base_gasket_by: QuantityLike | None = None,
         exhaust_duration_wanted: QuantityLike | None = None,
         transfer_duration_wanted: QuantityLike | None = None,
-        n_low: float | None = None,
-        n_mid: float | None = None,
-        n_high: float | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -207,12 +211,20 @@ class CompressionTest(Calculation[CompressionTestResult]):
             the cylinder stands upright
         expected : QuantityLike, optional
             pressure expected of a sound cylinder here, gauge
+        n_low : float, optional
+            compression exponent of a slow, cold or leaky engine
+        n_mid : float, optional
+            compression exponent of a usual engine on the starter
+        n_high : float, optional
+            compression exponent of a fast, warm and tight engine
         limit_altitude : QuantityLike, optional
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
         repeat : QuantityLike, optional
             how well the reading repeats, ±
+        hose_error : QuantityLike, optional
+            error of the reading by the room in the gauge's hose; negative: it reads low
         weather : QuantityLike, optional
             weather's part of an air pressure worked out from altitude, ±
         altitude : QuantityLike, optional
@@ -282,17 +294,13 @@ class CompressionTest(Calculation[CompressionTestResult]):
             exhaust port open as wanted, crank degrees: asks for the base gasket that gives it
         transfer_duration_wanted : QuantityLike, optional
             transfer ports open as wanted, crank degrees: asks for the base gasket that gives it
-        n_low : float, optional
-            compression exponent of a slow, cold or leaky engine
-        n_mid : float, optional
-            compression exponent of a usual engine on the starter
-        n_high : float, optional
-            compression exponent of a fast, warm and tight engine
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CompressionTestLimits, optional
@@ -318,9 +326,13 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "n": n,
             "cylinder_upright": cylinder_upright,
             "expected": expected,
+            "n_low": n_low,
+            "n_mid": n_mid,
+            "n_high": n_high,
             "limit_altitude": limit_altitude,
             "gauge_error": gauge_error,
             "repeat": repeat,
+            "hose_error": hose_error,
             "weather": weather,
             "altitude": altitude,
             "air_pressure": air_pressure,
@@ -351,9 +363,6 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "thinner_base_gasket_by": thinner_base_gasket_by,
             "exhaust_duration_wanted": exhaust_duration_wanted,
             "transfer_duration_wanted": transfer_duration_wanted,
-            "n_low": n_low,
-            "n_mid": n_mid,
-            "n_high": n_high,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -108,6 +108,7 @@ class CrankcaseLeak(Calculation[CrankcaseLeakResult]):
         "vacuum_end_temperature": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "trapped_volume": "quantity",
         "limits": {
             "crankcase_pressure_loss": {"low": "quantity", "high": "quantity"},
@@ -131,6 +132,7 @@ class CrankcaseLeak(Calculation[CrankcaseLeakResult]):
         vacuum_end_temperature: QuantityLike | None = None,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         trapped_volume: QuantityLike | None = None,
         plates_soaped: bool | None = None,
         second_crank_position: bool | None = None,
@@ -171,6 +173,8 @@ class CrankcaseLeak(Calculation[CrankcaseLeakResult]):
             altitude of the place (geopotential)
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         trapped_volume : QuantityLike, optional
             air shut in: crankcase, ducts and hose
         plates_soaped : bool, optional
@@ -181,7 +185,9 @@ class CrankcaseLeak(Calculation[CrankcaseLeakResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CrankcaseLeakLimits, optional
@@ -208,6 +214,7 @@ class CrankcaseLeak(Calculation[CrankcaseLeakResult]):
             "vacuum_end_temperature": vacuum_end_temperature,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "trapped_volume": trapped_volume,
             "plates_soaped": plates_soaped,
             "second_crank_position": second_crank_position,

@@ -23,11 +23,11 @@ class CrankingPressureResult:
     ----------
     air_pressure_here : Quantity
         air pressure that was used, absolute
-    low : Quantity
+    low : Quantity | None
         expected pressure, low, gauge, throttle open
-    mid : Quantity
+    mid : Quantity | None
         expected pressure, middle, gauge, throttle open
-    high : Quantity
+    high : Quantity | None
         expected pressure, high, gauge, throttle open
     throttle_closed_mid : Quantity | None
         middle pressure that the same cylinder reads with the throttle closed, gauge
@@ -39,9 +39,9 @@ class CrankingPressureResult:
     """
 
     air_pressure_here: Quantity
-    low: Quantity
-    mid: Quantity
-    high: Quantity
+    low: Quantity | None = None
+    mid: Quantity | None = None
+    high: Quantity | None = None
     throttle_closed_mid: Quantity | None = None
     decompressor_ratio: float | None = None
     decompressor_mid: Quantity | None = None
@@ -60,6 +60,7 @@ class CrankingPressure(Calculation[CrankingPressureResult]):
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "throttle_closed_manifold": "quantity",
         "decompressor_closes": "quantity",
         "bore": "quantity",
@@ -75,6 +76,7 @@ class CrankingPressure(Calculation[CrankingPressureResult]):
         ratio: float,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         n_low: float | None = None,
         n_mid: float | None = None,
         n_high: float | None = None,
@@ -100,6 +102,8 @@ class CrankingPressure(Calculation[CrankingPressureResult]):
             altitude of the place (geopotential)
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         n_low : float, optional
             compression exponent of a slow, cold or leaky engine (default 1.2)
         n_mid : float, optional
@@ -122,7 +126,9 @@ class CrankingPressure(Calculation[CrankingPressureResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional
@@ -138,6 +144,7 @@ class CrankingPressure(Calculation[CrankingPressureResult]):
             "ratio": ratio,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "n_low": n_low,
             "n_mid": n_mid,
             "n_high": n_high,

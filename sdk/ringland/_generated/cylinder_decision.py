@@ -11,7 +11,7 @@ from ringland._answers import Answer
 from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked, RatioLimitAsked
-from ringland._generated._parts import MeasureNext
+from ringland._generated._parts import MeasureNext, NotWorkedOut
 from ringland._generated._words import Defaults, Rule, Units
 from ringland._generated.bore_order import BoreOrderResult
 from ringland._generated.bore_survey import BoreSurveyResult
@@ -83,6 +83,27 @@ class CylinderDecisionPiston(TypedDict):
     piston: QuantityLike
 
 
+class CylinderDecisionSuspect(TypedDict):
+    """Fields of one entry.
+
+    Attributes
+    ----------
+    suspect : str
+        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
+        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
+        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
+        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
+        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
+        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
+        crankcase not tight, or its reed leaking)
+    score : float
+        score of the diagnosis
+    """
+
+    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    score: float
+
+
 class CylinderDecisionLimits(TypedDict, total=False):
     """Limits of your own, by check: cylinder-decision.
 
@@ -137,7 +158,7 @@ class CylinderDecisionLimits(TypedDict, total=False):
     class_limit : LimitAsked
         displacement within its class
     class_limit_after : LimitAsked
-        displacement after machining within its class
+        displacement after machining within its class, at the largest finish bore
     gasket_clearance_per_side : LimitAsked
         gasket clear of the new bore on each side
     compression_ratio_after : RatioLimitAsked
@@ -206,9 +227,9 @@ class HoneAndReringResult:
 
     Attributes
     ----------
-    hone_removal_used : Quantity
+    hone_removal_used : Quantity | None
         what the hone takes off, on the diameter
-    bore_after_hone : Quantity
+    bore_after_hone : Quantity | None
         largest bore after the hone
     worn_zone_growth : Quantity | None
         what the worn zone adds to the gap of a new ring, after the hone
@@ -222,8 +243,8 @@ class HoneAndReringResult:
         depth of the deepest score, radial
     """
 
-    hone_removal_used: Quantity
-    bore_after_hone: Quantity
+    hone_removal_used: Quantity | None = None
+    bore_after_hone: Quantity | None = None
     worn_zone_growth: Quantity | None = None
     worn_zone_gap_low: Quantity | None = None
     worn_zone_gap_high: Quantity | None = None
@@ -237,29 +258,29 @@ class PistonSelectionResult:
 
     Attributes
     ----------
-    marks : tuple[str | float, ...]
+    marks : tuple[str | float, ...] | None
         pistons offered, in the order given
-    clearance_mins : Readings
+    clearance_mins : Readings | None
         clearance of each piston in the smallest bore of the skirt travel, diametral
-    clearance_maxs : Readings
+    clearance_maxs : Readings | None
         clearance of each piston in the largest bore of the skirt travel, diametral
-    outcomes : tuple[str | float, ...]
+    outcomes : tuple[str | float, ...] | None
         how each piston fits, by the figures alone
-    best : str
+    best : str | None
         the piston that sits most central in the new fit
-    best_piston : Quantity
+    best_piston : Quantity | None
         size of that piston
-    best_fits : bool
+    best_fits : bool | None
         whether it lies within the new fit, by the figures alone
     """
 
-    marks: tuple[str | float, ...]
-    clearance_mins: Readings
-    clearance_maxs: Readings
-    outcomes: tuple[str | float, ...]
-    best: str
-    best_piston: Quantity
-    best_fits: bool
+    marks: tuple[str | float, ...] | None = None
+    clearance_mins: Readings | None = None
+    clearance_maxs: Readings | None = None
+    outcomes: tuple[str | float, ...] | None = None
+    best: str | None = None
+    best_piston: Quantity | None = None
+    best_fits: bool | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -303,6 +324,11 @@ class CylinderWaysResult:
         what to do with the cylinder
     reason : str
         why, in one line
+    fault_shown : Literal['shown', 'not_shown', 'contradicted'] | None
+        whether the fault that is mended is shown to be the cause of the complaint; absent where the
+        cylinder is left alone, or may be
+    would_show : str | None
+        what would show it, where it is not shown
     ways : tuple[CylinderWaysResultWay, ...]
         every way in order, whether it stands, and why
     must_not : tuple[str | float, ...]
@@ -324,6 +350,8 @@ class CylinderWaysResult:
         "find_out",
     ]
     reason: str
+    fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
+    would_show: str | None = None
     ways: tuple[CylinderWaysResultWay, ...]
     must_not: tuple[str | float, ...]
     work: Literal["light_hone", "bore_and_hone", "sleeve", "replate"] | None = None
@@ -349,6 +377,7 @@ class CylinderDecisionResult:
     hone_and_rering : HoneAndReringResult | None
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
+    not_worked_out : tuple[NotWorkedOut, ...] | None
     measure_next : tuple[MeasureNext, ...]
     """
 
@@ -366,6 +395,7 @@ class CylinderDecisionResult:
     hone_and_rering: HoneAndReringResult | None = None
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
+    not_worked_out: tuple[NotWorkedOut, ...] | None = None
     measure_next: tuple[MeasureNext, ...]
 
 
@@ -455,6 +485,8 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "returned_out_of_round": "quantity",
         "returned_taper": "quantity",
         "size_uncertainty": "quantity",
+        "leak": "quantity",
+        "excess_gain": "quantity",
         "limits": {
             "bore_max": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
@@ -625,6 +657,53 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         returned_out_of_round: QuantityLike | None = None,
         returned_taper: QuantityLike | None = None,
         size_uncertainty: QuantityLike | None = None,
+        leak: QuantityLike | None = None,
+        leak_gradeable: Literal[
+            "yes",
+            "not_at_firing_tdc",
+            "upper_bound",
+            "decompressor_active",
+            "restrictor_not_known",
+            "restrictor_outside",
+            "supply_outside",
+        ]
+        | None = None,
+        leak_grade: Literal["tear_down", "worn", "serviceable", "good", "not_gradeable"]
+        | None = None,
+        heard_at: Literal[
+            "oil_filler_or_breather",
+            "exhaust",
+            "intake",
+            "radiator",
+            "neighbour_plug_hole",
+            "head_joint",
+            "nowhere",
+        ]
+        | None = None,
+        decompressor_state: Literal[
+            "none", "automatic_held_off", "automatic_active", "manual_not_used", "unknown"
+        ]
+        | None = None,
+        excess_gain: QuantityLike | None = None,
+        level_ratio: float | None = None,
+        oil_use_grade: Literal["find_out", "worn", "usual"] | None = None,
+        diagnosis_headline: Literal[
+            "test_not_valid",
+            "nothing_wrong_shown",
+            "no_strong_suspect",
+            "hold_decompressor_off_first",
+            "measure_lash_first",
+            "not_settled",
+            "leads",
+            "nothing_tested",
+            "ranking_only",
+            "nothing_weighed",
+        ]
+        | None = None,
+        suspects: Sequence[CylinderDecisionSuspect] | None = None,
+        next_test: str | None = None,
+        least_score: float | None = None,
+        least_lead: float | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -651,7 +730,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         class_limit : QuantityLike, optional
             largest displacement that the class or licence allows
         chamber : QuantityLike, optional
-            combustion chamber in the head; it is kept as it is
+            combustion chamber in the head before; kept but for what head work is told
         gasket_bore : QuantityLike, optional
             bore of the head gasket; without a gasket, of the joint
         gasket_area : QuantityLike, optional
@@ -852,11 +931,60 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         size_uncertainty : QuantityLike, optional
             expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work;
             instead of one stated with the readings
+        leak : QuantityLike, optional
+            leak-down; counts where it can be graded
+        leak_gradeable : str, optional
+            whether the common steps grade that leak-down (yes: the common steps hold for this
+            tester; not_at_firing_tdc: the piston is not at firing top dead centre; upper_bound: a
+            decompressor lets air out as well: the figure is an upper bound, and 10 % or less proves
+            the cylinder tight; decompressor_active: a decompressor lets the air out;
+            restrictor_not_known: the restrictor is not known; restrictor_outside: a restrictor
+            outside 0.9 to 1.1 mm: other steps hold there; supply_outside: a supply outside 550 to
+            700 kPa: other steps hold there)
+        leak_grade : str, optional
+            leak-down graded already, on the tester maker's own scale say; goes before the per cent
+            (tear_down: tear down; worn: worn; serviceable: serviceable; good: good; not_gradeable:
+            not gradeable by the common steps)
+        heard_at : str, optional
+            where the air is heard, the loudest place (oil_filler_or_breather: oil filler, dipstick
+            hole or breather; exhaust: exhaust outlet; intake: carburettor or intake; radiator:
+            bubbles in radiator or header tank; neighbour_plug_hole: plug hole of the neighbour;
+            head_joint: foam at head joint, plug, adaptor or stud; nowhere: somebody listened and
+            heard nothing)
+        decompressor_state : str, optional
+            decompressor during the test (none: no decompressor; automatic_held_off: automatic one
+            held off during the test; automatic_active: automatic one at work during the test;
+            manual_not_used: manual one not used during the test; unknown: not known)
+        excess_gain : QuantityLike, optional
+            gain of the wet test beyond the oil's own volume
+        level_ratio : float, optional
+            compression reading over the expected one
+        oil_use_grade : str, optional
+            oil use (find_out: find out; worn: worn; usual: usual)
+        diagnosis_headline : str, optional
+            what the ranking of the diagnosis amounts to (test_not_valid: test not valid: repeat;
+            nothing_wrong_shown: nothing wrong shown by these tests; no_strong_suspect: no strong
+            suspect from these tests; hold_decompressor_off_first: not settled: hold the
+            decompressor off and repeat first; measure_lash_first: not settled: measure the lash
+            first; not_settled: not settled; leads: a suspect leads; nothing_tested: nothing tested
+            or seen yet: the complaint says where to begin; ranking_only: ranking only: common
+            practice is off, and no figure says when a lead is one; nothing_weighed: nothing
+            weighed: common practice is off, and the request weighs none of this)
+        suspects : Sequence[CylinderDecisionSuspect], optional
+            suspects as the diagnosis ranks them
+        next_test : str, optional
+            what the diagnosis would test next
+        least_score : float, optional
+            score from which a suspect is a strong one; absent, 2
+        least_lead : float, optional
+            lead from which the first suspect is settled; absent, 1.1
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CylinderDecisionLimits, optional
@@ -965,6 +1093,19 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "returned_out_of_round": returned_out_of_round,
             "returned_taper": returned_taper,
             "size_uncertainty": size_uncertainty,
+            "leak": leak,
+            "leak_gradeable": leak_gradeable,
+            "leak_grade": leak_grade,
+            "heard_at": heard_at,
+            "decompressor_state": decompressor_state,
+            "excess_gain": excess_gain,
+            "level_ratio": level_ratio,
+            "oil_use_grade": oil_use_grade,
+            "diagnosis_headline": diagnosis_headline,
+            "suspects": suspects,
+            "next_test": next_test,
+            "least_score": least_score,
+            "least_lead": least_lead,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -40,10 +40,10 @@ class CylinderSpreadResult:
     each_over_highest : tuple[str | float, ...]
         each reading over the highest, in order
     grade : Literal['find_out', 'watch', 'good'] | None
-        spread between the cylinders
+        spread between the cylinders; absent where not all of them are read
     pair_mismatch : Quantity | None
         difference of the two neighbours in one bank that read lowest together, share of the higher;
-        absent where no two cylinders share a bank
+        absent where no two cylinders share a bank, or not all are read
     adjacent_low_pair : tuple[str | float, ...] | None
         two low neighbours in one bank: a leak between them, a gasket bridge say
     """
@@ -80,6 +80,7 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
         readings: ReadingsLike,
         layout: Literal["in_line", "vee", "opposed"] | None = None,
         expected: QuantityLike | None = None,
+        cylinders: int | None = None,
         first_again: QuantityLike | None = None,
         repeat: QuantityLike | None = None,
         rule: Rule | None = None,
@@ -101,6 +102,8 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
             opposed: two opposed banks, read bank by bank) (default in_line)
         expected : QuantityLike, optional
             pressure expected of a sound cylinder here, gauge
+        cylinders : int, optional
+            number of cylinders; where fewer are read, the others are not told
         first_again : QuantityLike, optional
             the first cylinder read once more at the end, gauge
         repeat : QuantityLike, optional
@@ -109,7 +112,9 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : CylinderSpreadLimits, optional
@@ -127,6 +132,7 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
             "readings": readings,
             "layout": layout,
             "expected": expected,
+            "cylinders": cylinders,
             "first_again": first_again,
             "repeat": repeat,
             "rule": rule,

@@ -319,7 +319,13 @@ class Diagnosis(Calculation[DiagnosisResult]):
         engine_warm: bool | None = None,
         battery: QuantityLike | None = None,
         level_ratio: float | None = None,
-        level_gradeable: Literal["yes", "decompressor_unknown", "decompressor_active"]
+        level_gradeable: Literal[
+            "yes",
+            "decompressor_unknown",
+            "decompressor_active",
+            "conditions_not_met",
+            "reading_unfit",
+        ]
         | None = None,
         each_over_highest: Sequence[float] | None = None,
         layout: Literal["in_line", "vee", "opposed"] | None = None,
@@ -342,6 +348,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
         leak_gradeable: Literal[
             "yes",
             "not_at_firing_tdc",
+            "upper_bound",
             "decompressor_active",
             "restrictor_not_known",
             "restrictor_outside",
@@ -435,8 +442,10 @@ class Diagnosis(Calculation[DiagnosisResult]):
             compression reading over the expected one
         level_gradeable : str, optional
             whether that level can be graded (yes: the level can be graded; decompressor_unknown:
-            graded with reserve: a decompressor may have let pressure off; decompressor_active: not
-            gradeable by level: do a leak-down)
+            gradeable only where it is good: a decompressor may have let pressure off;
+            decompressor_active: not gradeable by level: do a leak-down; conditions_not_met:
+            gradeable only where it is good: a condition of the test was not met; reading_unfit: not
+            gradeable: the reading does not repeat, or the gauge is unfit)
         each_over_highest : Sequence[float], optional
             each cylinder's reading over the highest, in order
         layout : str, optional
@@ -465,11 +474,12 @@ class Diagnosis(Calculation[DiagnosisResult]):
             leak-down; counts where it can be graded
         leak_gradeable : str, optional
             whether the common steps grade that leak-down (yes: the common steps hold for this
-            tester; not_at_firing_tdc: the piston is not at firing top dead centre;
-            decompressor_active: a decompressor lets the air out; restrictor_not_known: the
-            restrictor is not known; restrictor_outside: a restrictor outside 0.9 to 1.1 mm: other
-            steps hold there; supply_outside: a supply outside 550 to 700 kPa: other steps hold
-            there)
+            tester; not_at_firing_tdc: the piston is not at firing top dead centre; upper_bound: a
+            decompressor lets air out as well: the figure is an upper bound, and 10 % or less proves
+            the cylinder tight; decompressor_active: a decompressor lets the air out;
+            restrictor_not_known: the restrictor is not known; restrictor_outside: a restrictor
+            outside 0.9 to 1.1 mm: other steps hold there; supply_outside: a supply outside 550 to
+            700 kPa: other steps hold there)
         leak_grade : str, optional
             leak-down graded already, on the tester maker's own scale say; goes before the per cent
             (tear_down: tear down; worn: worn; serviceable: serviceable; good: good; not_gradeable:
@@ -509,7 +519,9 @@ class Diagnosis(Calculation[DiagnosisResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional

@@ -23,7 +23,7 @@ class DisplacementLimits(TypedDict, total=False):
     class_limit : LimitAsked
         displacement within its class
     class_limit_after : LimitAsked
-        displacement after machining within its class
+        displacement after machining within its class, at the largest finish bore
     """
 
     class_limit: LimitAsked
@@ -42,6 +42,8 @@ class DisplacementResult:
         area of one bore
     new_displacement : Quantity | None
         displacement after machining
+    largest_new_displacement : Quantity | None
+        largest displacement that the finish bore may come to; the class is judged by it
     change : Quantity | None
         change of displacement
     change_percent : Quantity | None
@@ -53,6 +55,7 @@ class DisplacementResult:
     displacement: Quantity
     piston_area: Quantity
     new_displacement: Quantity | None = None
+    largest_new_displacement: Quantity | None = None
     change: Quantity | None = None
     change_percent: Quantity | None = None
     largest_bore_for_class: Quantity | None = None
@@ -70,6 +73,7 @@ class Displacement(Calculation[DisplacementResult]):
         "bore": "quantity",
         "stroke": "quantity",
         "new_bore": "quantity",
+        "new_bore_max": "quantity",
         "class_limit": "quantity",
         "limits": {
             "class_limit": {"low": "quantity", "high": "quantity"},
@@ -85,6 +89,7 @@ class Displacement(Calculation[DisplacementResult]):
         stroke: QuantityLike,
         cylinders: int | None = None,
         new_bore: QuantityLike | None = None,
+        new_bore_max: QuantityLike | None = None,
         class_limit: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
@@ -105,13 +110,17 @@ class Displacement(Calculation[DisplacementResult]):
             number of cylinders of this size (default 1)
         new_bore : QuantityLike, optional
             bore after machining
+        new_bore_max : QuantityLike, optional
+            upper limit of the finish bore: the class is judged there
         class_limit : QuantityLike, optional
             largest displacement that the class or licence allows
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : DisplacementLimits, optional
@@ -130,6 +139,7 @@ class Displacement(Calculation[DisplacementResult]):
             "stroke": stroke,
             "cylinders": cylinders,
             "new_bore": new_bore,
+            "new_bore_max": new_bore_max,
             "class_limit": class_limit,
             "rule": rule,
             "defaults": defaults,

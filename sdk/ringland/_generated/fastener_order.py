@@ -42,20 +42,20 @@ class FastenerOrderResult:
 
     Attributes
     ----------
-    tighten_order : tuple[str | float, ...]
+    tighten_order : tuple[str | float, ...] | None
         order of tightening
-    relieve_order : tuple[str | float, ...]
+    relieve_order : tuple[str | float, ...] | None
         order of relief
-    tighten_list : tuple[str | float, ...]
+    tighten_list : tuple[str | float, ...] | None
         rounds of tightening
-    relieve_list : tuple[str | float, ...]
+    relieve_list : tuple[str | float, ...] | None
         rounds of relief
     """
 
-    tighten_order: tuple[str | float, ...]
-    relieve_order: tuple[str | float, ...]
-    tighten_list: tuple[str | float, ...]
-    relieve_list: tuple[str | float, ...]
+    tighten_order: tuple[str | float, ...] | None = None
+    relieve_order: tuple[str | float, ...] | None = None
+    tighten_list: tuple[str | float, ...] | None = None
+    relieve_list: tuple[str | float, ...] | None = None
 
 
 class FastenerOrder(Calculation[FastenerOrderResult]):
@@ -81,6 +81,7 @@ class FastenerOrder(Calculation[FastenerOrderResult]):
         tighten_stages: int | None = None,
         relief_steps: int | None = None,
         relief_step_turn: QuantityLike | None = None,
+        ring_share: float | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -99,11 +100,16 @@ class FastenerOrder(Calculation[FastenerOrderResult]):
             number of rounds in which the fasteners are relieved (default 3)
         relief_step_turn : QuantityLike, optional
             turn of each fastener in one round of relief (default 90.0 deg)
+        ring_share : float, optional
+            share of the largest distance from the centroid within which fasteners make one ring
+            (default 0.1)
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional
@@ -120,6 +126,7 @@ class FastenerOrder(Calculation[FastenerOrderResult]):
             "tighten_stages": tighten_stages,
             "relief_steps": relief_steps,
             "relief_step_turn": relief_step_turn,
+            "ring_share": ring_share,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -39,20 +39,20 @@ class GaugeHoseLossResult:
         ratio with the hose's room added to both ends of the stroke
     air_pressure_here : Quantity
         air pressure that was used, absolute
-    true : Quantity
+    true : Quantity | None
         pressure without the hose, gauge
-    shown : Quantity
+    shown : Quantity | None
         pressure that the gauge shows
-    reading_error : Quantity
+    reading_error : Quantity | None
         error of the reading; negative: the gauge reads low
     """
 
     ratio: float
     ratio_with_hose: float
     air_pressure_here: Quantity
-    true: Quantity
-    shown: Quantity
-    reading_error: Quantity
+    true: Quantity | None = None
+    shown: Quantity | None = None
+    reading_error: Quantity | None = None
 
 
 class GaugeHoseLoss(Calculation[GaugeHoseLossResult]):
@@ -69,6 +69,7 @@ class GaugeHoseLoss(Calculation[GaugeHoseLossResult]):
         "hose_volume": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "limits": {"gauge_hose_error": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -82,6 +83,7 @@ class GaugeHoseLoss(Calculation[GaugeHoseLossResult]):
         n: float | None = None,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -105,11 +107,15 @@ class GaugeHoseLoss(Calculation[GaugeHoseLossResult]):
             altitude of the place
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : GaugeHoseLossLimits, optional
@@ -130,6 +136,7 @@ class GaugeHoseLoss(Calculation[GaugeHoseLossResult]):
             "n": n,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

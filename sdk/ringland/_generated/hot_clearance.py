@@ -27,7 +27,7 @@ class HotClearanceResult:
         piston skirt when running
     hot_clearance_all_iron : Quantity
         clearance when running, were the cylinder all iron
-    hot_clearance_sleeve_in_aluminium : Quantity
+    hot_clearance_sleeve_in_aluminium : Quantity | None
         clearance when running, were it an iron sleeve in aluminium
     hot_clearance_plated_aluminium : Quantity
         clearance when running, were it aluminium: plated, chromed or bare
@@ -38,7 +38,7 @@ class HotClearanceResult:
     cold_clearance: Quantity
     hot_piston: Quantity
     hot_clearance_all_iron: Quantity
-    hot_clearance_sleeve_in_aluminium: Quantity
+    hot_clearance_sleeve_in_aluminium: Quantity | None = None
     hot_clearance_plated_aluminium: Quantity
     hot_clearance: Quantity | None = None
 
@@ -127,7 +127,9 @@ class HotClearance(Calculation[HotClearanceResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional

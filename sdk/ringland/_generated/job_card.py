@@ -11,7 +11,7 @@ from ringland._answers import Answer
 from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked, RatioLimitAsked
-from ringland._generated._parts import MeasureNext
+from ringland._generated._parts import MeasureNext, NotWorkedOut
 from ringland._generated._words import Defaults, Rule, Units
 from ringland._generated.air_pressure import AirPressureResult
 from ringland._generated.bore_order import BoreOrderResult
@@ -261,20 +261,22 @@ class JobCardCompression(TypedDict):
         compression exponent of the gain that oil's own volume makes
     cylinder_upright : bool
         the cylinder stands upright
+    expected : QuantityLike
+        pressure expected of a sound cylinder here, gauge
     n_low : float
         compression exponent of a slow, cold or leaky engine
     n_mid : float
         compression exponent of a usual engine on the starter
     n_high : float
         compression exponent of a fast, warm and tight engine
-    expected : QuantityLike
-        pressure expected of a sound cylinder here, gauge
     limit_altitude : QuantityLike
         altitude that the limit is stated for; absent, sea level
     gauge_error : QuantityLike
         maximum error of the gauge, ± share of the reading
     repeat : QuantityLike
         how well the reading repeats, ±
+    hose_error : QuantityLike
+        error of the reading by the room in the gauge's hose; negative: it reads low
     weather : QuantityLike
         weather's part of an air pressure worked out from altitude, ±
     decompressor_state : str
@@ -309,13 +311,14 @@ class JobCardCompression(TypedDict):
     oil: NotRequired[QuantityLike]
     n: NotRequired[float]
     cylinder_upright: NotRequired[bool]
+    expected: NotRequired[QuantityLike]
     n_low: NotRequired[float]
     n_mid: NotRequired[float]
     n_high: NotRequired[float]
-    expected: NotRequired[QuantityLike]
     limit_altitude: NotRequired[QuantityLike]
     gauge_error: NotRequired[QuantityLike]
     repeat: NotRequired[QuantityLike]
+    hose_error: NotRequired[QuantityLike]
     weather: NotRequired[QuantityLike]
     decompressor_state: NotRequired[
         Literal["none", "automatic_held_off", "automatic_active", "manual_not_used", "unknown"]
@@ -1761,6 +1764,9 @@ class JobCardTorque(TypedDict):
         friction in the thread
     head_friction : float
         friction under the head; with the thread's it gives the nut factor where none is given
+    bearing_over_thread : float
+        mean diameter of the bearing face under the head over the thread's, for the nut factor from
+        both frictions (1.3: common practice)
     lubricant : Literal['dry', 'oiled', 'moly_paste', 'unknown']
         what is on thread and head; gives the nut factor where nothing better is known (dry: dry and
         clean: nut factor 0.20; oiled: engine oil: nut factor 0.165, middle of 0.15 to 0.18;
@@ -1795,6 +1801,7 @@ class JobCardTorque(TypedDict):
     nut_factor: NotRequired[float]
     thread_friction: NotRequired[float]
     head_friction: NotRequired[float]
+    bearing_over_thread: NotRequired[float]
     lubricant: NotRequired[Literal["dry", "oiled", "moly_paste", "unknown"]]
     nut_factor_band: NotRequired[float]
     proof_stress: NotRequired[QuantityLike]
@@ -1838,12 +1845,15 @@ class JobCardFastening(TypedDict):
         number of rounds in which the fasteners are relieved
     relief_step_turn : QuantityLike
         turn of each fastener in one round of relief
+    ring_share : float
+        share of the largest distance from the centroid within which fasteners make one ring
     """
 
     fasteners: NotRequired[Sequence[JobCardFasteningFastener]]
     tighten_stages: NotRequired[int]
     relief_steps: NotRequired[int]
     relief_step_turn: NotRequired[QuantityLike]
+    ring_share: NotRequired[float]
 
 
 class JobCardClockingGap(TypedDict):
@@ -2059,6 +2069,14 @@ class JobCardPrice(TypedDict):
         kind of work, for the parts that usually go with it (re_ring: new rings in the bore as it
         is; overbore: bored to an oversize piston; plated_cylinder: plated cylinder with a piston of
         its grade; head: work on valves and head)
+    cost_of_reuse : float
+        cost of using the part again, with tax
+    cost_of_repair : float
+        cost of the repair or of a new part, with tax
+    cost_of_comeback : float
+        cost of a comeback: taking it apart again, and what breaks with the part, with tax
+    failure_hurts : bool
+        the part's failure can hurt someone: then no choice is named by cost
     """
 
     currency: NotRequired[str]
@@ -2075,6 +2093,10 @@ class JobCardPrice(TypedDict):
     replacement_cost: NotRequired[float]
     money_decimals: NotRequired[int]
     price_of: NotRequired[Literal["re_ring", "overbore", "plated_cylinder", "head"]]
+    cost_of_reuse: NotRequired[float]
+    cost_of_repair: NotRequired[float]
+    cost_of_comeback: NotRequired[float]
+    failure_hurts: NotRequired[bool]
 
 
 class JobCardLimits(TypedDict, total=False):
@@ -2108,6 +2130,86 @@ class JobCardLimits(TypedDict, total=False):
         squish from side to side
     smallest_squish_after : LimitAsked
         smallest point with the chosen gasket
+    flatness : LimitAsked
+        flatness of the face
+    skim_in_all : LimitAsked
+        metal off the face in all
+    face_roughness : LimitAsked
+        roughness Ra of the face
+    squish_before : LimitAsked
+        squish now
+    skim_for_ratio : LimitAsked
+        metal off the head in all
+    squish_after_skim : LimitAsked
+        squish after the skim
+    gasket_for_ratio : LimitAsked
+        head gasket that gives the ratio
+    squish_after_gasket : LimitAsked
+        squish with that gasket
+    squish_after_deck_cut : LimitAsked
+        squish after the cut of the deck
+    guide_clearance : LimitAsked
+        clearance of the stem by two diameters
+    guide_clearance_from_rock : LimitAsked
+        clearance of the stem by rocking
+    valve_rock : LimitAsked
+        whole rock of the valve at about 10 mm lift
+    seat_width : LimitAsked
+        width of the contact as found
+    seat_width_after_top_cut : LimitAsked
+        width after the top cutter alone
+    seat_width_after_both : LimitAsked
+        width after both cutters
+    contact_place : RatioLimitAsked
+        middle of the contact on the valve's face
+    seat_runout : LimitAsked
+        run-out of the seat
+    valve_rim : LimitAsked
+        thickness of the valve's rim
+    lash_after_sink : LimitAsked
+        lash after the work, not yet set again; only the maker's range judges it
+    lash_left_after_sink : LimitAsked
+        lash left after the work: below zero the valve is held open
+    total_sink : LimitAsked
+        sink in all; only the maker's limit judges it
+    shim_room : LimitAsked
+        room left for a thinner shim
+    seat_load_after_sink : LimitAsked
+        load of the spring after the sink; only the maker's range judges it
+    seat_load : LimitAsked
+        load at the installed height; only the maker's range judges it
+    seat_load_of_nominal : LimitAsked
+        load at the installed height against the nominal one
+    open_load : LimitAsked
+        load at full lift; only the maker's range judges it
+    spring_rate : LimitAsked
+        rate of the spring; only the maker's range judges it
+    coil_bind_margin : LimitAsked
+        room before coil bind at full lift
+    free_length : LimitAsked
+        free length; only the maker's limit judges it
+    free_length_loss : LimitAsked
+        free length lost
+    spring_lean : LimitAsked
+        lean of the spring
+    lash_found_with_shim : LimitAsked
+        lash as found
+    lash_with_new_shim : LimitAsked
+        lash with the chosen shim
+    lash_found_each : LimitAsked
+        lash as found
+    lash_after_each : LimitAsked
+        lash with the chosen shim
+    lash_as_found : LimitAsked
+        lash as found; only the maker's range judges it
+    lobe_height : LimitAsked
+        height of the lobe
+    lobe_wear : LimitAsked
+        height that the lobe has lost
+    intake_valve_to_piston : LimitAsked
+        room between intake valve and piston
+    exhaust_valve_to_piston : LimitAsked
+        room between exhaust valve and piston
     bore_max : LimitAsked
         largest bore
     out_of_round : LimitAsked
@@ -2157,7 +2259,7 @@ class JobCardLimits(TypedDict, total=False):
     class_limit : LimitAsked
         displacement within its class
     class_limit_after : LimitAsked
-        displacement after machining within its class
+        displacement after machining within its class, at the largest finish bore
     gasket_clearance_per_side : LimitAsked
         gasket clear of the new bore on each side
     compression_ratio_after : RatioLimitAsked
@@ -2190,82 +2292,6 @@ class JobCardLimits(TypedDict, total=False):
         run-out of the left journal
     crank_runout_right : LimitAsked
         run-out of the right journal
-    flatness : LimitAsked
-        flatness of the face
-    skim_in_all : LimitAsked
-        metal off the face in all
-    face_roughness : LimitAsked
-        roughness Ra of the face
-    squish_before : LimitAsked
-        squish now
-    skim_for_ratio : LimitAsked
-        metal off the head in all
-    squish_after_skim : LimitAsked
-        squish after the skim
-    gasket_for_ratio : LimitAsked
-        head gasket that gives the ratio
-    squish_after_gasket : LimitAsked
-        squish with that gasket
-    squish_after_deck_cut : LimitAsked
-        squish after the cut of the deck
-    guide_clearance : LimitAsked
-        clearance of the stem by two diameters
-    guide_clearance_from_rock : LimitAsked
-        clearance of the stem by rocking
-    valve_rock : LimitAsked
-        whole rock of the valve at about 10 mm lift
-    seat_width : LimitAsked
-        width of the contact as found
-    seat_width_after_top_cut : LimitAsked
-        width after the top cutter alone
-    seat_width_after_both : LimitAsked
-        width after both cutters
-    contact_place : RatioLimitAsked
-        middle of the contact on the valve's face
-    seat_runout : LimitAsked
-        run-out of the seat
-    valve_rim : LimitAsked
-        thickness of the valve's rim
-    lash_after_sink : LimitAsked
-        lash after the work, not yet set again; only the maker's range judges it
-    total_sink : LimitAsked
-        sink in all; only the maker's limit judges it
-    shim_room : LimitAsked
-        room left for a thinner shim
-    seat_load_after_sink : LimitAsked
-        load of the spring after the sink; only the maker's range judges it
-    seat_load : LimitAsked
-        load at the installed height; only the maker's range judges it
-    seat_load_of_nominal : LimitAsked
-        load at the installed height against the nominal one
-    open_load : LimitAsked
-        load at full lift; only the maker's range judges it
-    spring_rate : LimitAsked
-        rate of the spring; only the maker's range judges it
-    coil_bind_margin : LimitAsked
-        room before coil bind at full lift
-    free_length : LimitAsked
-        free length; only the maker's limit judges it
-    free_length_loss : LimitAsked
-        free length lost
-    spring_lean : LimitAsked
-        lean of the spring
-    lash_found_with_shim : LimitAsked
-        lash as found
-    lash_with_new_shim : LimitAsked
-        lash with the chosen shim
-    lash_margins : LimitAsked
-        lash of each of several valves inside its range
-    lash_as_found : LimitAsked
-        lash as found; only the maker's range judges it
-    lobe_height : LimitAsked
-        height of the lobe
-    lobe_wear : LimitAsked
-        height that the lobe has lost
-    intake_valve_to_piston : LimitAsked
-        room between intake valve and piston
-    exhaust_valve_to_piston : LimitAsked
-        room between exhaust valve and piston
     included_angle : LimitAsked
         included angle of the crosshatch
     sleeve_interference : LimitAsked
@@ -2305,6 +2331,46 @@ class JobCardLimits(TypedDict, total=False):
     smallest_squish: LimitAsked
     squish_side_difference: LimitAsked
     smallest_squish_after: LimitAsked
+    flatness: LimitAsked
+    skim_in_all: LimitAsked
+    face_roughness: LimitAsked
+    squish_before: LimitAsked
+    skim_for_ratio: LimitAsked
+    squish_after_skim: LimitAsked
+    gasket_for_ratio: LimitAsked
+    squish_after_gasket: LimitAsked
+    squish_after_deck_cut: LimitAsked
+    guide_clearance: LimitAsked
+    guide_clearance_from_rock: LimitAsked
+    valve_rock: LimitAsked
+    seat_width: LimitAsked
+    seat_width_after_top_cut: LimitAsked
+    seat_width_after_both: LimitAsked
+    contact_place: RatioLimitAsked
+    seat_runout: LimitAsked
+    valve_rim: LimitAsked
+    lash_after_sink: LimitAsked
+    lash_left_after_sink: LimitAsked
+    total_sink: LimitAsked
+    shim_room: LimitAsked
+    seat_load_after_sink: LimitAsked
+    seat_load: LimitAsked
+    seat_load_of_nominal: LimitAsked
+    open_load: LimitAsked
+    spring_rate: LimitAsked
+    coil_bind_margin: LimitAsked
+    free_length: LimitAsked
+    free_length_loss: LimitAsked
+    spring_lean: LimitAsked
+    lash_found_with_shim: LimitAsked
+    lash_with_new_shim: LimitAsked
+    lash_found_each: LimitAsked
+    lash_after_each: LimitAsked
+    lash_as_found: LimitAsked
+    lobe_height: LimitAsked
+    lobe_wear: LimitAsked
+    intake_valve_to_piston: LimitAsked
+    exhaust_valve_to_piston: LimitAsked
     bore_max: LimitAsked
     out_of_round: LimitAsked
     taper_pin_axis: LimitAsked
@@ -2346,44 +2412,6 @@ class JobCardLimits(TypedDict, total=False):
     small_end_tip_rock: LimitAsked
     crank_runout_left: LimitAsked
     crank_runout_right: LimitAsked
-    flatness: LimitAsked
-    skim_in_all: LimitAsked
-    face_roughness: LimitAsked
-    squish_before: LimitAsked
-    skim_for_ratio: LimitAsked
-    squish_after_skim: LimitAsked
-    gasket_for_ratio: LimitAsked
-    squish_after_gasket: LimitAsked
-    squish_after_deck_cut: LimitAsked
-    guide_clearance: LimitAsked
-    guide_clearance_from_rock: LimitAsked
-    valve_rock: LimitAsked
-    seat_width: LimitAsked
-    seat_width_after_top_cut: LimitAsked
-    seat_width_after_both: LimitAsked
-    contact_place: RatioLimitAsked
-    seat_runout: LimitAsked
-    valve_rim: LimitAsked
-    lash_after_sink: LimitAsked
-    total_sink: LimitAsked
-    shim_room: LimitAsked
-    seat_load_after_sink: LimitAsked
-    seat_load: LimitAsked
-    seat_load_of_nominal: LimitAsked
-    open_load: LimitAsked
-    spring_rate: LimitAsked
-    coil_bind_margin: LimitAsked
-    free_length: LimitAsked
-    free_length_loss: LimitAsked
-    spring_lean: LimitAsked
-    lash_found_with_shim: LimitAsked
-    lash_with_new_shim: LimitAsked
-    lash_margins: LimitAsked
-    lash_as_found: LimitAsked
-    lobe_height: LimitAsked
-    lobe_wear: LimitAsked
-    intake_valve_to_piston: LimitAsked
-    exhaust_valve_to_piston: LimitAsked
     included_angle: LimitAsked
     sleeve_interference: LimitAsked
     sleeve_heating: LimitAsked
@@ -2404,9 +2432,9 @@ class HoneAndReringResult:
 
     Attributes
     ----------
-    hone_removal_used : Quantity
+    hone_removal_used : Quantity | None
         what the hone takes off, on the diameter
-    bore_after_hone : Quantity
+    bore_after_hone : Quantity | None
         largest bore after the hone
     worn_zone_growth : Quantity | None
         what the worn zone adds to the gap of a new ring, after the hone
@@ -2420,8 +2448,8 @@ class HoneAndReringResult:
         depth of the deepest score, radial
     """
 
-    hone_removal_used: Quantity
-    bore_after_hone: Quantity
+    hone_removal_used: Quantity | None = None
+    bore_after_hone: Quantity | None = None
     worn_zone_growth: Quantity | None = None
     worn_zone_gap_low: Quantity | None = None
     worn_zone_gap_high: Quantity | None = None
@@ -2435,29 +2463,29 @@ class PistonSelectionResult:
 
     Attributes
     ----------
-    marks : tuple[str | float, ...]
+    marks : tuple[str | float, ...] | None
         pistons offered, in the order given
-    clearance_mins : Readings
+    clearance_mins : Readings | None
         clearance of each piston in the smallest bore of the skirt travel, diametral
-    clearance_maxs : Readings
+    clearance_maxs : Readings | None
         clearance of each piston in the largest bore of the skirt travel, diametral
-    outcomes : tuple[str | float, ...]
+    outcomes : tuple[str | float, ...] | None
         how each piston fits, by the figures alone
-    best : str
+    best : str | None
         the piston that sits most central in the new fit
-    best_piston : Quantity
+    best_piston : Quantity | None
         size of that piston
-    best_fits : bool
+    best_fits : bool | None
         whether it lies within the new fit, by the figures alone
     """
 
-    marks: tuple[str | float, ...]
-    clearance_mins: Readings
-    clearance_maxs: Readings
-    outcomes: tuple[str | float, ...]
-    best: str
-    best_piston: Quantity
-    best_fits: bool
+    marks: tuple[str | float, ...] | None = None
+    clearance_mins: Readings | None = None
+    clearance_maxs: Readings | None = None
+    outcomes: tuple[str | float, ...] | None = None
+    best: str | None = None
+    best_piston: Quantity | None = None
+    best_fits: bool | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -2501,6 +2529,11 @@ class CylinderWaysResult:
         what to do with the cylinder
     reason : str
         why, in one line
+    fault_shown : Literal['shown', 'not_shown', 'contradicted'] | None
+        whether the fault that is mended is shown to be the cause of the complaint; absent where the
+        cylinder is left alone, or may be
+    would_show : str | None
+        what would show it, where it is not shown
     ways : tuple[CylinderWaysResultWay, ...]
         every way in order, whether it stands, and why
     must_not : tuple[str | float, ...]
@@ -2522,6 +2555,8 @@ class CylinderWaysResult:
         "find_out",
     ]
     reason: str
+    fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
+    would_show: str | None = None
     ways: tuple[CylinderWaysResultWay, ...]
     must_not: tuple[str | float, ...]
     work: Literal["light_hone", "bore_and_hone", "sleeve", "replate"] | None = None
@@ -2642,6 +2677,53 @@ class BeforeAssemblyResult:
 
 
 @dataclass(frozen=True, kw_only=True)
+class ConsequencesResultChoice:
+    """None is what cannot be known.
+
+    Attributes
+    ----------
+    check : str | None
+        the check
+    of : str | None
+        of which, where there are several
+    probability_within : float | None
+        probability that the part is within its limit
+    probability_beyond : float | None
+        probability that the part is beyond its limit
+    expected_cost_of_reuse : float | None
+        cost of using the part again, on average over many such parts
+    cheaper : Literal['reuse', 'repair', 'either'] | None
+        cheaper choice on average; absent where the part's failure hurts
+    """
+
+    check: str | None = None
+    of: str | None = None
+    probability_within: float | None = None
+    probability_beyond: float | None = None
+    expected_cost_of_reuse: float | None = None
+    cheaper: Literal["reuse", "repair", "either"] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class ConsequencesResult:
+    """None is what cannot be known.
+
+    Attributes
+    ----------
+    break_even_probability : float
+        probability beyond the limit above which the repair is the cheaper
+    choices : tuple[ConsequencesResultChoice, ...] | None
+        verdicts too close to call, each with the choice that costs less on average
+    not_by_cost : tuple[str | float, ...] | None
+        too close to call, and not judged by cost since doubt counts as a fail there
+    """
+
+    break_even_probability: float
+    choices: tuple[ConsequencesResultChoice, ...] | None = None
+    not_by_cost: tuple[str | float, ...] | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
 class JobCardResult:
     """None is what cannot be known.
 
@@ -2663,6 +2745,15 @@ class JobCardResult:
     oil_use : OilUseResult | None
     diagnosis : DiagnosisResult | None
     squish : SquishResult | None
+    flatness : FlatnessResult | None
+    wanted_ratio : WantedRatioResult | None
+    guide_clearance : GuideClearanceResult | None
+    valve_seat : ValveSeatResult | None
+    valve_sink : ValveSinkResult | None
+    valve_spring : ValveSpringResult | None
+    lash_shim : LashShimResult | None
+    lash_screw : LashScrewResult | None
+    cam_check : CamCheckResult | None
     bore_survey : BoreSurveyResult | None
     piston_clearance : PistonClearanceResult | None
     ring_side_clearance : RingSideClearanceResult | None
@@ -2678,16 +2769,8 @@ class JobCardResult:
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
     rod_play : RodPlayResult | None
-    flatness : FlatnessResult | None
-    wanted_ratio : WantedRatioResult | None
-    guide_clearance : GuideClearanceResult | None
-    valve_seat : ValveSeatResult | None
-    valve_sink : ValveSinkResult | None
-    valve_spring : ValveSpringResult | None
-    lash_shim : LashShimResult | None
-    lash_screw : LashScrewResult | None
-    cam_check : CamCheckResult | None
     dynamic_ratio_after : DynamicRatioResult | None
+    port_timing_after : PortTimingResult | None
     cranking_pressure_after : CrankingPressureResult | None
     cranking_pressure_after_at_sea_level : CrankingPressureResult | None
     hot_clearance : HotClearanceResult | None
@@ -2702,7 +2785,9 @@ class JobCardResult:
     ring_clocking : RingClockingResult | None
     premix : PremixResult | None
     run_in : RunInResult | None
+    consequences : ConsequencesResult | None
     estimate : EstimateResult | None
+    not_worked_out : tuple[NotWorkedOut, ...] | None
     measure_next : tuple[MeasureNext, ...]
     """
 
@@ -2722,6 +2807,15 @@ class JobCardResult:
     oil_use: OilUseResult | None = None
     diagnosis: DiagnosisResult | None = None
     squish: SquishResult | None = None
+    flatness: FlatnessResult | None = None
+    wanted_ratio: WantedRatioResult | None = None
+    guide_clearance: GuideClearanceResult | None = None
+    valve_seat: ValveSeatResult | None = None
+    valve_sink: ValveSinkResult | None = None
+    valve_spring: ValveSpringResult | None = None
+    lash_shim: LashShimResult | None = None
+    lash_screw: LashScrewResult | None = None
+    cam_check: CamCheckResult | None = None
     bore_survey: BoreSurveyResult | None = None
     piston_clearance: PistonClearanceResult | None = None
     ring_side_clearance: RingSideClearanceResult | None = None
@@ -2737,16 +2831,8 @@ class JobCardResult:
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
     rod_play: RodPlayResult | None = None
-    flatness: FlatnessResult | None = None
-    wanted_ratio: WantedRatioResult | None = None
-    guide_clearance: GuideClearanceResult | None = None
-    valve_seat: ValveSeatResult | None = None
-    valve_sink: ValveSinkResult | None = None
-    valve_spring: ValveSpringResult | None = None
-    lash_shim: LashShimResult | None = None
-    lash_screw: LashScrewResult | None = None
-    cam_check: CamCheckResult | None = None
     dynamic_ratio_after: DynamicRatioResult | None = None
+    port_timing_after: PortTimingResult | None = None
     cranking_pressure_after: CrankingPressureResult | None = None
     cranking_pressure_after_at_sea_level: CrankingPressureResult | None = None
     hot_clearance: HotClearanceResult | None = None
@@ -2761,7 +2847,9 @@ class JobCardResult:
     ring_clocking: RingClockingResult | None = None
     premix: PremixResult | None = None
     run_in: RunInResult | None = None
+    consequences: ConsequencesResult | None = None
     estimate: EstimateResult | None = None
+    not_worked_out: tuple[NotWorkedOut, ...] | None = None
     measure_next: tuple[MeasureNext, ...]
 
 
@@ -2815,6 +2903,7 @@ class JobCard(Calculation[JobCardResult]):
             "limit_altitude": "quantity",
             "gauge_error": "quantity",
             "repeat": "quantity",
+            "hose_error": "quantity",
             "weather": "quantity",
             "throttle_closed_manifold": "quantity",
             "battery": "quantity",
@@ -3135,6 +3224,45 @@ class JobCard(Calculation[JobCardResult]):
             "smallest_squish": {"low": "quantity", "high": "quantity"},
             "squish_side_difference": {"low": "quantity", "high": "quantity"},
             "smallest_squish_after": {"low": "quantity", "high": "quantity"},
+            "flatness": {"low": "quantity", "high": "quantity"},
+            "skim_in_all": {"low": "quantity", "high": "quantity"},
+            "face_roughness": {"low": "quantity", "high": "quantity"},
+            "squish_before": {"low": "quantity", "high": "quantity"},
+            "skim_for_ratio": {"low": "quantity", "high": "quantity"},
+            "squish_after_skim": {"low": "quantity", "high": "quantity"},
+            "gasket_for_ratio": {"low": "quantity", "high": "quantity"},
+            "squish_after_gasket": {"low": "quantity", "high": "quantity"},
+            "squish_after_deck_cut": {"low": "quantity", "high": "quantity"},
+            "guide_clearance": {"low": "quantity", "high": "quantity"},
+            "guide_clearance_from_rock": {"low": "quantity", "high": "quantity"},
+            "valve_rock": {"low": "quantity", "high": "quantity"},
+            "seat_width": {"low": "quantity", "high": "quantity"},
+            "seat_width_after_top_cut": {"low": "quantity", "high": "quantity"},
+            "seat_width_after_both": {"low": "quantity", "high": "quantity"},
+            "seat_runout": {"low": "quantity", "high": "quantity"},
+            "valve_rim": {"low": "quantity", "high": "quantity"},
+            "lash_after_sink": {"low": "quantity", "high": "quantity"},
+            "lash_left_after_sink": {"low": "quantity", "high": "quantity"},
+            "total_sink": {"low": "quantity", "high": "quantity"},
+            "shim_room": {"low": "quantity", "high": "quantity"},
+            "seat_load_after_sink": {"low": "quantity", "high": "quantity"},
+            "seat_load": {"low": "quantity", "high": "quantity"},
+            "seat_load_of_nominal": {"low": "quantity", "high": "quantity"},
+            "open_load": {"low": "quantity", "high": "quantity"},
+            "spring_rate": {"low": "quantity", "high": "quantity"},
+            "coil_bind_margin": {"low": "quantity", "high": "quantity"},
+            "free_length": {"low": "quantity", "high": "quantity"},
+            "free_length_loss": {"low": "quantity", "high": "quantity"},
+            "spring_lean": {"low": "quantity", "high": "quantity"},
+            "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
+            "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
+            "lash_found_each": {"low": "quantity", "high": "quantity"},
+            "lash_after_each": {"low": "quantity", "high": "quantity"},
+            "lash_as_found": {"low": "quantity", "high": "quantity"},
+            "lobe_height": {"low": "quantity", "high": "quantity"},
+            "lobe_wear": {"low": "quantity", "high": "quantity"},
+            "intake_valve_to_piston": {"low": "quantity", "high": "quantity"},
+            "exhaust_valve_to_piston": {"low": "quantity", "high": "quantity"},
             "bore_max": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
             "taper_pin_axis": {"low": "quantity", "high": "quantity"},
@@ -3175,43 +3303,6 @@ class JobCard(Calculation[JobCardResult]):
             "small_end_tip_rock": {"low": "quantity", "high": "quantity"},
             "crank_runout_left": {"low": "quantity", "high": "quantity"},
             "crank_runout_right": {"low": "quantity", "high": "quantity"},
-            "flatness": {"low": "quantity", "high": "quantity"},
-            "skim_in_all": {"low": "quantity", "high": "quantity"},
-            "face_roughness": {"low": "quantity", "high": "quantity"},
-            "squish_before": {"low": "quantity", "high": "quantity"},
-            "skim_for_ratio": {"low": "quantity", "high": "quantity"},
-            "squish_after_skim": {"low": "quantity", "high": "quantity"},
-            "gasket_for_ratio": {"low": "quantity", "high": "quantity"},
-            "squish_after_gasket": {"low": "quantity", "high": "quantity"},
-            "squish_after_deck_cut": {"low": "quantity", "high": "quantity"},
-            "guide_clearance": {"low": "quantity", "high": "quantity"},
-            "guide_clearance_from_rock": {"low": "quantity", "high": "quantity"},
-            "valve_rock": {"low": "quantity", "high": "quantity"},
-            "seat_width": {"low": "quantity", "high": "quantity"},
-            "seat_width_after_top_cut": {"low": "quantity", "high": "quantity"},
-            "seat_width_after_both": {"low": "quantity", "high": "quantity"},
-            "seat_runout": {"low": "quantity", "high": "quantity"},
-            "valve_rim": {"low": "quantity", "high": "quantity"},
-            "lash_after_sink": {"low": "quantity", "high": "quantity"},
-            "total_sink": {"low": "quantity", "high": "quantity"},
-            "shim_room": {"low": "quantity", "high": "quantity"},
-            "seat_load_after_sink": {"low": "quantity", "high": "quantity"},
-            "seat_load": {"low": "quantity", "high": "quantity"},
-            "seat_load_of_nominal": {"low": "quantity", "high": "quantity"},
-            "open_load": {"low": "quantity", "high": "quantity"},
-            "spring_rate": {"low": "quantity", "high": "quantity"},
-            "coil_bind_margin": {"low": "quantity", "high": "quantity"},
-            "free_length": {"low": "quantity", "high": "quantity"},
-            "free_length_loss": {"low": "quantity", "high": "quantity"},
-            "spring_lean": {"low": "quantity", "high": "quantity"},
-            "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
-            "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
-            "lash_margins": {"low": "quantity", "high": "quantity"},
-            "lash_as_found": {"low": "quantity", "high": "quantity"},
-            "lobe_height": {"low": "quantity", "high": "quantity"},
-            "lobe_wear": {"low": "quantity", "high": "quantity"},
-            "intake_valve_to_piston": {"low": "quantity", "high": "quantity"},
-            "exhaust_valve_to_piston": {"low": "quantity", "high": "quantity"},
             "included_angle": {"low": "quantity", "high": "quantity"},
             "sleeve_interference": {"low": "quantity", "high": "quantity"},
             "sleeve_heating": {"low": "quantity", "high": "quantity"},
@@ -3330,7 +3421,9 @@ class JobCard(Calculation[JobCardResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : JobCardLimits, optional

@@ -55,13 +55,16 @@ class LashShimLimits(TypedDict, total=False):
         lash as found
     lash_with_new_shim : LimitAsked
         lash with the chosen shim
-    lash_margins : LimitAsked
-        lash of each of several valves inside its range
+    lash_found_each : LimitAsked
+        lash as found
+    lash_after_each : LimitAsked
+        lash with the chosen shim
     """
 
     lash_found_with_shim: LimitAsked
     lash_with_new_shim: LimitAsked
-    lash_margins: LimitAsked
+    lash_found_each: LimitAsked
+    lash_after_each: LimitAsked
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -72,8 +75,10 @@ class LashShimResultValveShim:
     ----------
     valve : str | None
         which valve
-    outcome : Literal['fits', 'none_fits', 'all_taken'] | None
+    outcome : Literal['leave', 'fits', 'none_fits', 'all_taken'] | None
         whether a shim on offer fits
+    found : Quantity | None
+        lash as found
     found_within : bool | None
         whether the lash as found is within the range
     exact : Quantity | None
@@ -99,7 +104,8 @@ class LashShimResultValveShim:
     """
 
     valve: str | None = None
-    outcome: Literal["fits", "none_fits", "all_taken"] | None = None
+    outcome: Literal["leave", "fits", "none_fits", "all_taken"] | None = None
+    found: Quantity | None = None
     found_within: bool | None = None
     exact: Quantity | None = None
     thinnest: Quantity | None = None
@@ -151,7 +157,7 @@ class LashShimResult:
         thickest shim that keeps the lash within the range
     found_in_range : bool | None
         whether the lash as found is within the range, by the figures alone
-    outcome : Literal['fits', 'none_fits', 'all_taken'] | None
+    outcome : Literal['leave', 'fits', 'none_fits', 'all_taken'] | None
         whether a shim on offer fits
     shims_that_fit : int | None
         how many shims on offer fit
@@ -169,8 +175,14 @@ class LashShimResult:
         where none fits: thinnest shim on offer that is too thick
     valve_shims : tuple[LashShimResultValveShim, ...] | None
         each of several valves, in the order given
+    valves_measured : tuple[str | float, ...] | None
+        the valves, in the order given
+    lash_found : Readings | None
+        lash of each valve as found
     valves_shimmed : tuple[str | float, ...] | None
         valves that a shim was found for
+    lash_after_each : Readings | None
+        lash that each of those valves comes to
     lash_margins : Readings | None
         how far inside its range each of those valves' lash comes
     shims_tried : tuple[LashShimResultShimsTriedItem, ...]
@@ -183,7 +195,7 @@ class LashShimResult:
     thinnest_within: Quantity | None = None
     thickest_within: Quantity | None = None
     found_in_range: bool | None = None
-    outcome: Literal["fits", "none_fits", "all_taken"] | None = None
+    outcome: Literal["leave", "fits", "none_fits", "all_taken"] | None = None
     shims_that_fit: int | None = None
     shim_chosen: Quantity | None = None
     lash_after: Quantity | None = None
@@ -192,7 +204,10 @@ class LashShimResult:
     nearest_thinner: Quantity | None = None
     nearest_thicker: Quantity | None = None
     valve_shims: tuple[LashShimResultValveShim, ...] | None = None
+    valves_measured: tuple[str | float, ...] | None = None
+    lash_found: Readings | None = None
     valves_shimmed: tuple[str | float, ...] | None = None
+    lash_after_each: Readings | None = None
     lash_margins: Readings | None = None
     shims_tried: tuple[LashShimResultShimsTriedItem, ...]
 
@@ -232,7 +247,8 @@ class LashShim(Calculation[LashShimResult]):
         "limits": {
             "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
             "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
-            "lash_margins": {"low": "quantity", "high": "quantity"},
+            "lash_found_each": {"low": "quantity", "high": "quantity"},
+            "lash_after_each": {"low": "quantity", "high": "quantity"},
         },
         "measuring": MEASURING,
     }
@@ -305,7 +321,9 @@ class LashShim(Calculation[LashShimResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : LashShimLimits, optional

@@ -72,6 +72,7 @@ class LeakArea(Calculation[LeakAreaResult]):
         "restrictor": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
+        "weather_report": "quantity",
         "other_restrictor": "quantity",
         "other_supply": "quantity",
         "coefficient_doubt": "quantity",
@@ -87,6 +88,7 @@ class LeakArea(Calculation[LeakAreaResult]):
         restrictor: QuantityLike,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
+        weather_report: QuantityLike | None = None,
         other_restrictor: QuantityLike | None = None,
         other_supply: QuantityLike | None = None,
         coefficient_doubt: QuantityLike | None = None,
@@ -111,6 +113,8 @@ class LeakArea(Calculation[LeakAreaResult]):
             altitude of the place (geopotential)
         air_pressure : QuantityLike, optional
             air pressure on the spot, absolute
+        weather_report : QuantityLike, optional
+            air pressure of the weather report, absolute, brought to sea level; needs the altitude
         other_restrictor : QuantityLike, optional
             bore of the other tester's restrictor; absent, the same
         other_supply : QuantityLike, optional
@@ -123,7 +127,9 @@ class LeakArea(Calculation[LeakAreaResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional
@@ -141,6 +147,7 @@ class LeakArea(Calculation[LeakAreaResult]):
             "restrictor": restrictor,
             "altitude": altitude,
             "air_pressure": air_pressure,
+            "weather_report": weather_report,
             "other_restrictor": other_restrictor,
             "other_supply": other_supply,
             "coefficient_doubt": coefficient_doubt,

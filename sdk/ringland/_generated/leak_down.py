@@ -59,6 +59,7 @@ class LeakDownResult:
     gradeable: Literal[
         "yes",
         "not_at_firing_tdc",
+        "upper_bound",
         "decompressor_active",
         "restrictor_not_known",
         "restrictor_outside",
@@ -207,7 +208,9 @@ class LeakDown(Calculation[LeakDownResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : LeakDownLimits, optional

@@ -23,7 +23,7 @@ class LengthAt20cResult:
     ----------
     bore_alpha_used : Quantity | None
         expansion coefficient of the bore, as used
-    bore_at_20 : Quantity
+    bore_at_20 : Quantity | None
         bore at 20 °C
     piston_alpha_used : Quantity | None
         expansion coefficient of the piston, as used
@@ -38,7 +38,7 @@ class LengthAt20cResult:
     """
 
     bore_alpha_used: Quantity | None = None
-    bore_at_20: Quantity
+    bore_at_20: Quantity | None = None
     piston_alpha_used: Quantity | None = None
     piston_at_20: Quantity | None = None
     apparent_clearance: Quantity | None = None
@@ -129,7 +129,9 @@ class LengthAt20c(Calculation[LengthAt20cResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional

@@ -71,7 +71,8 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
     """Compression ratio after an overbore.
 
     Static compression ratio before and after an overbore, with the gasket kept or changed and the
-    new piston's own crown, and the room between gasket and cylinder.
+    new piston's own crown, and the room between gasket and cylinder. What other works change at the
+    same time counts in: base gasket, deck, skim, valves that sit deeper.
     """
 
     NAME = "overbore-ratio"
@@ -93,6 +94,11 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
         "new_deck": "quantity",
         "new_gasket_bore": "quantity",
         "new_gasket_thickness": "quantity",
+        "clearance": "quantity",
+        "base_gasket_thinner_by": "quantity",
+        "deck_cut": "quantity",
+        "skim_loss": "quantity",
+        "sink_gain": "quantity",
         "limits": {"gasket_clearance_per_side": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -103,9 +109,9 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
         bore: QuantityLike,
         new_bore: QuantityLike,
         stroke: QuantityLike,
-        chamber: QuantityLike,
-        gasket_thickness: QuantityLike,
-        deck: QuantityLike,
+        chamber: QuantityLike | None = None,
+        gasket_thickness: QuantityLike | None = None,
+        deck: QuantityLike | None = None,
         gasket_bore: QuantityLike | None = None,
         gasket_area: QuantityLike | None = None,
         dome: QuantityLike | None = None,
@@ -116,6 +122,11 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
         new_deck: QuantityLike | None = None,
         new_gasket_bore: QuantityLike | None = None,
         new_gasket_thickness: QuantityLike | None = None,
+        clearance: QuantityLike | None = None,
+        base_gasket_thinner_by: QuantityLike | None = None,
+        deck_cut: QuantityLike | None = None,
+        skim_loss: QuantityLike | None = None,
+        sink_gain: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -125,7 +136,7 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
     ) -> Answer[OverboreRatioResult]:
         """Ask ``overbore-ratio`` one question.
 
-        Needed: ``gasket_bore`` or ``gasket_area``.
+        Needed: ``chamber`` or ``chamber`` or ``clearance``.
 
         Parameters
         ----------
@@ -135,11 +146,11 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
             bore after machining
         stroke : QuantityLike
             stroke
-        chamber : QuantityLike
-            combustion chamber in the head; it is kept as it is
-        gasket_thickness : QuantityLike
+        chamber : QuantityLike, optional
+            combustion chamber in the head before; kept but for what head work is told
+        gasket_thickness : QuantityLike, optional
             compressed head gasket; 0 without one
-        deck : QuantityLike
+        deck : QuantityLike, optional
             piston crown edge at top dead centre: below (+) or proud of (−) the deck
         gasket_bore : QuantityLike, optional
             bore of the head gasket; without a gasket, of the joint
@@ -162,11 +173,23 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
             bore of the new head gasket; kept where not given
         new_gasket_thickness : QuantityLike, optional
             compressed new head gasket; kept where not given
+        clearance : QuantityLike, optional
+            clearance volume before, measured whole; counts before the sum of its parts
+        base_gasket_thinner_by : QuantityLike, optional
+            new base gasket thinner by; negative for a thicker one
+        deck_cut : QuantityLike, optional
+            metal taken off the cylinder's deck
+        skim_loss : QuantityLike, optional
+            what a skim of the head takes from the chamber
+        sink_gain : QuantityLike, optional
+            what the chamber gains by valves that sit deeper
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : OverboreRatioLimits, optional
@@ -197,6 +220,11 @@ class OverboreRatio(Calculation[OverboreRatioResult]):
             "new_deck": new_deck,
             "new_gasket_bore": new_gasket_bore,
             "new_gasket_thickness": new_gasket_thickness,
+            "clearance": clearance,
+            "base_gasket_thinner_by": base_gasket_thinner_by,
+            "deck_cut": deck_cut,
+            "skim_loss": skim_loss,
+            "sink_gain": sink_gain,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

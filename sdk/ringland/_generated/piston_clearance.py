@@ -54,17 +54,17 @@ class PistonClearanceResult:
 
     Attributes
     ----------
-    clearance_max : Quantity
+    clearance_max : Quantity | None
         clearance in the largest bore of the skirt travel, diametral, at 20 °C
-    bore_largest_at_20c : Quantity
+    bore_largest_at_20c : Quantity | None
         largest bore of the skirt travel at 20 °C
     piston_at_20c : Quantity
         piston at 20 °C
-    temperature_error : Quantity
+    temperature_error : Quantity | None
         clearance as read less the clearance at 20 °C: the error that was avoided
-    clearance_max_share : float
+    clearance_max_share : float | None
         largest clearance as a share of the bore
-    bore_alpha_used : Quantity
+    bore_alpha_used : Quantity | None
         expansion of the bore that was used
     piston_alpha_used : Quantity
         expansion of the piston that was used
@@ -79,12 +79,12 @@ class PistonClearanceResult:
         wear of the skirt on the diameter, at the piston's temperature
     """
 
-    clearance_max: Quantity
-    bore_largest_at_20c: Quantity
+    clearance_max: Quantity | None = None
+    bore_largest_at_20c: Quantity | None = None
     piston_at_20c: Quantity
-    temperature_error: Quantity
-    clearance_max_share: float
-    bore_alpha_used: Quantity
+    temperature_error: Quantity | None = None
+    clearance_max_share: float | None = None
+    bore_alpha_used: Quantity | None = None
     piston_alpha_used: Quantity
     clearance_min: Quantity | None = None
     bore_smallest_at_20c: Quantity | None = None
@@ -167,6 +167,7 @@ class PistonClearance(Calculation[PistonClearanceResult]):
         piston_temperature: QuantityLike | None = None,
         bore_alpha: QuantityLike | None = None,
         piston_alpha: QuantityLike | None = None,
+        surface: Literal["clean", "glazed", "scored", "corroded", "smeared"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -226,11 +227,17 @@ class PistonClearance(Calculation[PistonClearanceResult]):
             expansion of the cylinder; wins over the kind of bore
         piston_alpha : QuantityLike, optional
             expansion of the piston; wins over its material and kind
+        surface : str, optional
+            look of the bore's surface (clean: clean: hone marks to be seen, no score, no glaze;
+            glazed: glazed: bright and hard, hone marks gone; scored: scored or seized; corroded:
+            pitted by rust or corrosion; smeared: aluminium of the piston smeared on it)
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : PistonClearanceLimits, optional
@@ -263,6 +270,7 @@ class PistonClearance(Calculation[PistonClearanceResult]):
             "piston_temperature": piston_temperature,
             "bore_alpha": bore_alpha,
             "piston_alpha": piston_alpha,
+            "surface": surface,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

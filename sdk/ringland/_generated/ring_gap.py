@@ -42,9 +42,9 @@ class RingGapResult:
 
     Attributes
     ----------
-    top_wanted : Quantity
+    top_wanted : Quantity | None
         least gap of the top ring
-    second_wanted : Quantity
+    second_wanted : Quantity | None
         least gap of the second ring, not smaller than the top ring's
     file_top : Quantity | None
         to file off the top ring: one end, towards its face, then deburr; none can be put back, and
@@ -65,8 +65,8 @@ class RingGapResult:
         the same after filing; for comparison only
     """
 
-    top_wanted: Quantity
-    second_wanted: Quantity
+    top_wanted: Quantity | None = None
+    second_wanted: Quantity | None = None
     file_top: Quantity | None = None
     file_second: Quantity | None = None
     gap_growth: Quantity | None = None
@@ -199,7 +199,9 @@ class RingGap(Calculation[RingGapResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : RingGapLimits, optional

@@ -38,9 +38,9 @@ class RunInResult:
     ----------
     mean_piston_speed_at_rated : Quantity
         mean piston speed at rated speed
-    step_speed : Readings
+    step_speed : Readings | None
         highest speed of each step
-    step_mean_speed : Readings
+    step_mean_speed : Readings | None
         mean piston speed of each step
     total_minutes : float | None
         minutes of all steps together
@@ -57,8 +57,8 @@ class RunInResult:
     """
 
     mean_piston_speed_at_rated: Quantity
-    step_speed: Readings
-    step_mean_speed: Readings
+    step_speed: Readings | None = None
+    step_mean_speed: Readings | None = None
     total_minutes: float | None = None
     compression_change: Quantity | None = None
     compression_change_percent: Quantity | None = None
@@ -125,7 +125,9 @@ class RunIn(Calculation[RunInResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         units : str, optional

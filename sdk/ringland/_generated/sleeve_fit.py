@@ -43,7 +43,7 @@ class SleeveFitResult:
         interference at 20 °C, diametral
     interference_share : float
         interference as a share of the bore
-    heat_cylinder_to : Quantity
+    heat_cylinder_to : Quantity | None
         temperature at which the cylinder drops over the sleeve; it cools while it is handled, so
         add 20 to 40 K
     alpha_cylinder_used : Quantity
@@ -59,7 +59,7 @@ class SleeveFitResult:
 
     interference: Quantity
     interference_share: float
-    heat_cylinder_to: Quantity
+    heat_cylinder_to: Quantity | None = None
     alpha_cylinder_used: Quantity
     alpha_sleeve_used: Quantity
     interference_left: Quantity | None = None
@@ -137,7 +137,9 @@ class SleeveFit(Calculation[SleeveFitResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : SleeveFitLimits, optional

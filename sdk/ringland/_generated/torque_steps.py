@@ -36,7 +36,7 @@ class TorqueStepsResult:
 
     Attributes
     ----------
-    stages : Readings
+    stages : Readings | None
         torque at the fastener, stage by stage
     wrench_setting : Quantity | None
         final setting of the wrench, adapter on; without the wrench's length absent
@@ -66,7 +66,7 @@ class TorqueStepsResult:
         thread engaged over its diameter
     """
 
-    stages: Readings
+    stages: Readings | None = None
     wrench_setting: Quantity | None = None
     stage_settings: Readings | None = None
     torque_if_not_corrected: Quantity | None = None
@@ -127,6 +127,7 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
         nut_factor: float | None = None,
         thread_friction: float | None = None,
         head_friction: float | None = None,
+        bearing_over_thread: float | None = None,
         lubricant: Literal["dry", "oiled", "moly_paste", "unknown"] | None = None,
         nut_factor_band: float | None = None,
         proof_stress: QuantityLike | None = None,
@@ -174,6 +175,9 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
             friction in the thread
         head_friction : float, optional
             friction under the head; with the thread's it gives the nut factor where none is given
+        bearing_over_thread : float, optional
+            mean diameter of the bearing face under the head over the thread's, for the nut factor
+            from both frictions (1.3: common practice) (default 1.3)
         lubricant : str, optional
             what is on thread and head; gives the nut factor where nothing better is known (dry: dry
             and clean: nut factor 0.20; oiled: engine oil: nut factor 0.165, middle of 0.15 to 0.18;
@@ -197,7 +201,9 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : TorqueStepsLimits, optional
@@ -226,6 +232,7 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
             "nut_factor": nut_factor,
             "thread_friction": thread_friction,
             "head_friction": head_friction,
+            "bearing_over_thread": bearing_over_thread,
             "lubricant": lubricant,
             "nut_factor_band": nut_factor_band,
             "proof_stress": proof_stress,

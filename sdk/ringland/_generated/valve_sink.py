@@ -22,6 +22,8 @@ class ValveSinkLimits(TypedDict, total=False):
     ----------
     lash_after_sink : LimitAsked
         lash after the work, not yet set again; only the maker's range judges it
+    lash_left_after_sink : LimitAsked
+        lash left after the work: below zero the valve is held open
     total_sink : LimitAsked
         sink in all; only the maker's limit judges it
     shim_room : LimitAsked
@@ -31,6 +33,7 @@ class ValveSinkLimits(TypedDict, total=False):
     """
 
     lash_after_sink: LimitAsked
+    lash_left_after_sink: LimitAsked
     total_sink: LimitAsked
     shim_room: LimitAsked
     seat_load_after_sink: LimitAsked
@@ -100,6 +103,7 @@ class ValveSink(Calculation[ValveSinkResult]):
         "swept": "quantity",
         "limits": {
             "lash_after_sink": {"low": "quantity", "high": "quantity"},
+            "lash_left_after_sink": {"low": "quantity", "high": "quantity"},
             "total_sink": {"low": "quantity", "high": "quantity"},
             "shim_room": {"low": "quantity", "high": "quantity"},
             "seat_load_after_sink": {"low": "quantity", "high": "quantity"},
@@ -169,7 +173,9 @@ class ValveSink(Calculation[ValveSinkResult]):
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : ValveSinkLimits, optional

@@ -71,7 +71,7 @@ class VerdictResult:
     Attributes
     ----------
     judged_value : Quantity
-        the value judged
+        the value judged, gauge or absolute as its limits are
     combined_uncertainty : Quantity | None
         combined standard uncertainty of the parts
     expanded_uncertainty : Quantity | None
@@ -108,6 +108,7 @@ class Verdict(Calculation[VerdictResult]):
                 "size": "quantity",
             }
         ],
+        "air_pressure": "quantity",
         "measuring": MEASURING,
     }
 
@@ -120,6 +121,32 @@ class Verdict(Calculation[VerdictResult]):
         standing: Standing | None = None,
         source: str | None = None,
         parts: Sequence[VerdictPart] | None = None,
+        kind: Literal[
+            "length",
+            "altitude",
+            "area",
+            "volume",
+            "liquid",
+            "fuel",
+            "pressure_gauge",
+            "pressure_absolute",
+            "pressure_difference",
+            "stress",
+            "torque",
+            "force",
+            "temperature",
+            "temperature_difference",
+            "mass",
+            "spring_rate",
+            "rotation",
+            "velocity",
+            "angle",
+            "expansion",
+            "voltage",
+            "percent",
+        ]
+        | None = None,
+        air_pressure: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -136,9 +163,9 @@ class Verdict(Calculation[VerdictResult]):
         value : QuantityLike
             the value judged
         low : QuantityLike, optional
-            lower limit
+            lower limit; a limit takes no uncertainty
         high : QuantityLike, optional
-            upper limit
+            upper limit; a limit takes no uncertainty
         standing : Standing, optional
             standing of the limits (maker: the maker's figure for the part in hand; it always wins;
             common_practice: what shops use when no maker's figure is at hand; no published source;
@@ -148,11 +175,24 @@ class Verdict(Calculation[VerdictResult]):
             source of the limits
         parts : Sequence[VerdictPart], optional
             parts of the uncertainty, instead of one stated with the value
+        kind : str, optional
+            kind of quantity, where the units leave it open (degC as a difference, say) (length:
+            length; altitude: altitude; area: area; volume: volume; liquid: liquid; fuel: fuel;
+            pressure_gauge: pressure gauge; pressure_absolute: pressure absolute;
+            pressure_difference: pressure difference; stress: stress; torque: torque; force: force;
+            temperature: temperature; temperature_difference: temperature difference; mass: mass;
+            spring_rate: spring rate; rotation: rotation; velocity: velocity; angle: angle;
+            expansion: expansion; voltage: voltage; percent: percent)
+        air_pressure : QuantityLike, optional
+            air pressure on the spot, between a gauge value and an absolute limit, or the other way;
+            101.325 kPa where none is given
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
             1.645·u, 95 % one-sided; simple: no guard: the value alone decides (default guard_2u)
         defaults : Defaults, optional
-            whether common-practice limits judge where the request gives none (default on)
+            whether common-practice figures stand in where the request gives none, as limits and
+            inside the arithmetic; off: what rests on one is absent, and a warning (needs_figure)
+            says what to give (default on)
         measuring : MeasuringAsked, optional
             how the readings were taken; one instrument shares its setting error
         limits : VerdictLimits, optional
@@ -173,6 +213,8 @@ class Verdict(Calculation[VerdictResult]):
             "standing": standing,
             "source": source,
             "parts": parts,
+            "kind": kind,
+            "air_pressure": air_pressure,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

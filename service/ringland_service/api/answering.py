@@ -1,11 +1,11 @@
 """From a request's data to the JSON of its answer: one way for every form of request."""
 
-import json
+from collections.abc import Iterator
+from logging import Logger
 from typing import Any, cast
 
-from ringland_service.api import batch, batch_render, batch_rows, composite_render, problems, render
-from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.json_reader import read as read_json
+from ringland_service.api import batch, batch_lines, batch_rows, composite_render, render
+from ringland_service.api.faults import Faulty
 from ringland_service.api.request import core_fault, understood
 from ringland_service.api.trace import trace
 from ringland_service.core.declare import Calculation, Composite, Declared, asked
@@ -13,6 +13,7 @@ from ringland_service.core.fields import AnyQuantityField, UnitField
 from ringland_service.engine import columns
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.composite import answer_composite
+from ringland_service.engine.deadline import Deadline
 from ringland_service.engine.single import answer
 
 
@@ -38,8 +39,8 @@ def answered(calculation: Declared, data: Any, options: dict[str, str]) -> dict[
     return shown
 
 
-def answered_batch(calculation: Calculation, data: Any, options: dict[str, str]) -> dict[str, Any]:
-    """Return the answers to a batch in JSON.
+def answered_batch(calculation: Calculation, data: Any, deadline: Deadline) -> columns.ColumnAnswer:
+    """Return the answers to a batch of columns, as far as the deadline lets it come.
 
     Raises
     ------
@@ -48,10 +49,8 @@ def answered_batch(calculation: Calculation, data: Any, options: dict[str, str])
     """
     shared, given = batch.split(data)
     if _of_any_kind(calculation):
-        found = _row_by_row(calculation, shared, given)
-    else:
-        found = columns.answer_rows(calculation, batch.read(calculation, shared, given))
-    return batch_render.answer(found, options.get("units", "metric"))
+        return _row_by_row(calculation, shared, given, deadline)
+    return columns.answer_rows(calculation, batch.read(calculation, shared, given), deadline)
 
 
 def _of_any_kind(calculation: Calculation) -> bool:
@@ -61,14 +60,16 @@ def _of_any_kind(calculation: Calculation) -> bool:
 
 
 def _row_by_row(
-    calculation: Calculation, shared: dict[str, Any], given: dict[str, Any]
+    calculation: Calculation, shared: dict[str, Any], given: dict[str, Any], deadline: Deadline
 ) -> columns.ColumnAnswer:
-    batch.count_rows(given)
+    count = batch.count_rows(calculation, given)
     batch_rows.check_columns(calculation, given)
     batch.check_shared(calculation, shared, given)
-    rows = list(batch_rows.single_rows(shared, given))
-    found = columns.ColumnAnswer(calculation, len(rows))
-    for row, data in enumerate(rows):
+    found = columns.ColumnAnswer(calculation, count)
+    for row, data in enumerate(batch_rows.single_rows(shared, given, count)):
+        if deadline.passed():
+            found.not_reached.add(row)
+            continue
         try:
             columns.put_answer(found, _single(calculation, data), row)
         except Refused as refused:
@@ -82,25 +83,23 @@ def _single(calculation: Calculation, data: Any) -> Answer:
     return answer(calculation, understood(calculation, data))
 
 
-def answered_lines(calculation: Declared, body: bytes, options: dict[str, str]) -> str:
-    """Return the answers to a batch of one JSON object a line, each an answer or a problem.
+def answered_lines(
+    calculation: Declared,
+    body: bytes,
+    options: dict[str, str],
+    deadline: Deadline,
+    logger: Logger,
+) -> Iterator[bytes]:
+    """Return the answers to a batch of one JSON object a line, worked out as they are asked for.
 
     Raises
     ------
     Faulty
-        Where there are no lines, or too many.
+        At once, where there are no lines or too many.
     """
-    lines = [line for line in body.split(b"\n") if line.strip()]
-    if not 1 <= len(lines) <= batch.MOST_ROWS:
-        detail = f"1 to {batch.MOST_ROWS} lines are needed, {len(lines)} given"
-        raise Faulty([Fault("wrong_count", detail, {"most": batch.MOST_ROWS}, 422)])
-    return "".join(
-        json.dumps(_line(calculation, line, options), ensure_ascii=False) + "\n" for line in lines
-    )
+    lines = batch_lines.lines_of(calculation, body)
 
+    def one(data: Any) -> dict[str, Any]:
+        return answered(calculation, data, options)
 
-def _line(calculation: Declared, line: bytes, options: dict[str, str]) -> dict[str, Any]:
-    try:
-        return answered(calculation, read_json(line), options)
-    except Faulty as error:
-        return problems.of_faults(error.faults)
+    return batch_lines.answered(calculation, lines, one, deadline, logger)

@@ -2,6 +2,7 @@
 
 import re
 import secrets
+import time
 from typing import Any
 
 from flask import Flask, Response, current_app, g, request
@@ -10,6 +11,7 @@ from werkzeug.exceptions import HTTPException
 from ringland_service.api import problems
 from ringland_service.api.calculation_routes import register_calculations
 from ringland_service.api.faults import Faulty
+from ringland_service.api.row_budget import batch_seconds
 from ringland_service.api.system_routes import register_system
 
 MOST_BYTES = 8 * 1024 * 1024
@@ -28,10 +30,16 @@ def create_app(config: dict[str, Any] | None = None) -> Flask:
     Parameters
     ----------
     config : dict, optional
-        Flask settings that win over the defaults, for tests say.
+        Flask settings that win over the defaults, for tests say. Of its own the service has
+        ``BATCH_SECONDS``, how long a batch may answer rows [s], and ``CLOCK``, what tells the time.
+
+    Raises
+    ------
+    ValueError
+        Where the variable of the server's timeout is no whole number of at least 1.
     """
     app = Flask("ringland_service", static_folder=None)
-    app.config.update(DEFAULTS)
+    app.config.update(DEFAULTS, BATCH_SECONDS=batch_seconds(), CLOCK=time.monotonic)
     app.config.update(config or {})
     app.url_map.strict_slashes = True
     app.url_map.merge_slashes = False

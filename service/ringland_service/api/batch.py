@@ -1,15 +1,15 @@
 """Batches: columns in, columns out; a bad row keeps its place and says what is wrong."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 from marshmallow import ValidationError
 
 from ringland_service.api import query
+from ringland_service.api.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Draft, Unreadable
+from ringland_service.api.batch_limits import crossed_limits, limit_column
 from ringland_service.api.bounds import bounds, outside
-from ringland_service.api.envelope import kinds_judged, limit_side
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.hints import taken_for
 from ringland_service.api.quantity_fields import (
@@ -27,43 +27,19 @@ from ringland_service.api.request import (
     request_schema,
     spoken_ways,
 )
+from ringland_service.api.row_budget import most_rows
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation, Way, asked, defaults
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.fields import QuantityType
-from ringland_service.engine.columns import Rows
+from ringland_service.engine.rows import Rows
 from ringland_service.units import unit
-
-MOST_ROWS = 10_000
-COLUMN_KEYS = frozenset({"values", "unit", "uncertainty"})
-RIGHT_COLUMN = '{"unit": "mm", "values": [68.0, 68.5]}'
 
 
 class MissingInput(CoreError):
     """A row without a value that the calculation needs."""
 
     code = "missing_field"
-
-
-class Unreadable(CoreError):
-    """A row with a value that cannot be read."""
-
-    code = "wrong_type"
-
-
-@dataclass
-class Draft:
-    """Rows while they are read."""
-
-    count: int
-    columns: dict[str, list[Any]] = field(default_factory=dict)
-    uncertainty: dict[str, Any] = field(default_factory=dict)
-    limits: dict[tuple[str, str], list[Any]] = field(default_factory=dict)
-    faults: dict[int, list[CoreError]] = field(default_factory=dict)
-
-    def bad(self, row: int, error: CoreError) -> None:
-        """Note what is wrong with a row."""
-        self.faults.setdefault(row, []).append(error)
 
 
 def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
@@ -90,7 +66,7 @@ def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
     return shared, columns
 
 
-def count_rows(columns: Mapping[str, Any]) -> int:
+def count_rows(calculation: Calculation, columns: Mapping[str, Any]) -> int:
     """Return the one length of all columns.
 
     Raises
@@ -109,12 +85,20 @@ def count_rows(columns: Mapping[str, Any]) -> int:
     if len(set(lengths.values())) > 1:
         detail = f"columns differ in length: {lengths}"[:300]
         faults.append(Fault("wrong_count", detail, None, 422, "/columns"))
-    if lengths and max(lengths.values()) > MOST_ROWS:
-        detail = f"{max(lengths.values())} rows; at most {MOST_ROWS} in one request"
-        faults.append(Fault("wrong_count", detail, {"most": MOST_ROWS}, 422, "/columns"))
+    if lengths:
+        faults += too_many(calculation, max(lengths.values()), "/columns")
     if faults:
         raise Faulty(faults)
     return next(iter(lengths.values()))
+
+
+def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[Fault]:
+    """Return the fault of too many rows, none where the calculation takes as many."""
+    most = most_rows(calculation)
+    if count <= most:
+        return []
+    detail = f"{count} rows; at most {most} in one request of {calculation.name}"
+    return [Fault("wrong_count", detail, {"most": most}, 422, pointer)]
 
 
 def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, Any]) -> Rows:
@@ -125,7 +109,7 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     Faulty
         Where the batch as a whole cannot be read; a single bad row is not a fault of the whole.
     """
-    draft = Draft(count_rows(columns))
+    draft = Draft(count_rows(calculation, columns))
     question, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
     known = sorted(core)
@@ -133,7 +117,7 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
-                _limit_column(calculation, draft, name, column)
+                limit_column(calculation, draft, name, column)
             elif name not in core:
                 raise fail(Fault("unknown_field", "no such column here", known, given=name))
             else:
@@ -142,6 +126,7 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
         raise Faulty(faults)
+    crossed_limits(draft, question.limits)
     _missing(calculation, draft, given)
     return Rows(
         count=draft.count,
@@ -244,39 +229,6 @@ def _uncertainties(
         detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
     draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
-
-
-def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any]) -> tuple[str, str]:
-    """Return the check and the side that a column of limits is for, its members checked."""
-    check, _, side = name.removeprefix("limit.").rpartition(".")
-    kinds = kinds_judged(calculation)
-    if check not in kinds or side not in ("low", "high"):
-        allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
-        raise fail(Fault("unknown_field", "no such limit here", allowed, given=name))
-    kind = kinds[check]
-    check_exact(True, column, "a limit")
-    check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)
-    if kind is not None:
-        read_unit(column, kind)
-    return check, side
-
-
-def _limit_column(
-    calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]
-) -> None:
-    """Read a column of limits, named ``limit.<check>.low`` or ``.high``."""
-    check, side = limit_of_column(calculation, name, column)
-    kind = kinds_judged(calculation)[check]
-    values: list[Any] = [None] * draft.count
-    for row, value in enumerate(column["values"]):
-        given = value if kind is None else {"value": value, "unit": column.get("unit")}
-        if value is None:
-            continue
-        try:
-            values[row] = limit_side(kind, given)
-        except ValidationError as error:
-            draft.bad(row, Unreadable(name, faults_of(error)[0].detail))
-    draft.limits[(check, side)] = values
 
 
 def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, Any]) -> None:

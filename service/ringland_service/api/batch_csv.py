@@ -1,4 +1,7 @@
-"""Batches in CSV: headers ``bore [mm]`` and ``bore U [mm]``, what rows share in the address."""
+"""Batches in CSV: headers ``bore [mm]`` and ``bore U [mm]``, what rows share in the address.
+
+Rows count from 1, without the header and without lines left empty.
+"""
 
 import csv
 import io
@@ -8,7 +11,7 @@ from typing import Any
 from werkzeug.datastructures import MultiDict
 
 from ringland_service.api import query
-from ringland_service.api.batch import MOST_ROWS
+from ringland_service.api.batch import too_many
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.json_reader import MOST_MEMBERS
 from ringland_service.core import fields as declared
@@ -34,9 +37,8 @@ def read(
     if len(rows) < 2:
         detail = "a header and at least one row are needed"
         raise Faulty([Fault("wrong_count", detail, None, 422)])
-    if len(rows) - 1 > MOST_ROWS:
-        detail = f"{len(rows) - 1} rows; at most {MOST_ROWS} in one request"
-        raise Faulty([Fault("wrong_count", detail, {"most": MOST_ROWS}, 422)])
+    if faults := too_many(calculation, len(rows) - 1):
+        raise Faulty(faults)
     header, *cells = rows
     if len(header) > MOST_MEMBERS:
         detail = f"{len(header)} columns; at most {MOST_MEMBERS} in one table"

@@ -1,12 +1,14 @@
-"""A batch's answer, in JSON and as a flat table."""
+"""A batch's answer, in JSON and as a flat table. Rows count from 1."""
 
 import csv
 import io
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
 
+from ringland_service.api.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.expanded import expanded, expanded_in, is_bare
 from ringland_service.api.flat_table import cell, column_cell
 from ringland_service.api.render import members, shown_digits, shown_unit
@@ -127,41 +129,71 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
     return shown
 
 
+# A batch of bad rows alone would answer far more than it was asked.
+MOST_PROBLEMS = 1_000
+
+
+def statuses(found: ColumnAnswer) -> list[str]:
+    """Return what became of each row."""
+    words = [OK] * found.count
+    for row in found.problems:
+        words[row] = REFUSED
+    for row in found.not_reached:
+        words[row] = NOT_REACHED
+    return words
+
+
 def problem(calculation: Calculation, row: int, error: CoreError) -> dict[str, Any]:
     """Return what is wrong with a row."""
-    names = public_path(calculation.inputs, (error.field,))
     detail = error.message + (f"; {error.right}" if error.right else "")
-    return {"row": row, "field": str(names[0]), "code": error.code, "detail": detail}
+    named = {"row": row + 1, "field": _field(calculation, error)}
+    return {**named, "code": error.code, "detail": detail}
+
+
+def _field(calculation: Calculation, error: CoreError) -> str:
+    return str(public_path(calculation.inputs, (error.field,))[0])
+
+
+def problems(found: ColumnAnswer) -> dict[str, Any]:
+    """Return the first problems in full, and of the others how many there are of each code."""
+    told = [(row, error) for row in sorted(found.problems) for error in found.problems[row]]
+    shown = [problem(found.calculation, row, error) for row, error in told[:MOST_PROBLEMS]]
+    codes = Counter(error.code for _, error in told[MOST_PROBLEMS:])
+    more = [{"code": code, "count": count} for code, count in sorted(codes.items())]
+    return {"problems": shown, "more_problems": more}
 
 
 def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
     """Return a batch's answer as JSON."""
     calculation = found.calculation
+    words = statuses(found)
     return {
         "calculation": calculation.name,
         "formulas": calculation.formulas,
         "rows": found.count,
-        "answered": found.count - len(found.problems),
-        "refused": len(found.problems),
+        "answered": words.count(OK),
+        "refused": words.count(REFUSED),
+        "not_reached": words.count(NOT_REACHED),
+        "status": words,
         "results": results(found, system),
         "verdicts": verdicts(found, system),
-        "problems": [
-            problem(calculation, row, error)
-            for row in sorted(found.problems)
-            for error in found.problems[row]
-        ],
+        **problems(found),
         "warnings": [
-            {**vars(warned), "rows": sorted(rows)} for warned, rows in found.warnings.items()
+            {**vars(warned), "rows": [row + 1 for row in sorted(rows)]}
+            for warned, rows in found.warnings.items()
         ],
         "cautions": list(cautions_of(calculation)),
     }
 
 
-def table(calculation: Calculation, found: dict[str, Any]) -> str:
+def table(found: ColumnAnswer, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
-    columns = [("row", [str(i + 1) for i in range(found["rows"])])]
-    columns += list(_result_columns(calculation, found))
-    columns += list(_verdict_columns(found))
+    shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
+    columns = [("row", [str(i + 1) for i in range(found.count)]), ("status", statuses(found))]
+    columns += list(_result_columns(found.calculation, shown, _remarks(found)))
+    columns += list(_verdict_columns(shown))
+    if found.warnings:
+        columns.append(("warnings", _warning_column(found)))
     columns.append(("problem", _problem_column(found)))
     text = io.StringIO()
     writer = csv.writer(text)
@@ -175,10 +207,9 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 
 
 def _result_columns(
-    calculation: Calculation, found: dict[str, Any]
+    calculation: Calculation, found: dict[str, Any], remarks: dict[str, list[str]]
 ) -> Iterator[tuple[str, list[Any]]]:
     known = shown_members(calculation.outputs)
-    remarks = _remarks(found)
     for name, shown in found["results"].items():
         yield _headed(name, shown), [column_cell(known[name], v) for v in shown["values"]]
         if "units" in shown:
@@ -189,15 +220,24 @@ def _result_columns(
                 yield f"{name} uncertainty not stated", remarks[name]
 
 
-def _remarks(found: dict[str, Any]) -> dict[str, list[str]]:
+def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
     """Return, per result, a column of what is said of the inputs that state no uncertainty."""
     columns: dict[str, list[str]] = {}
-    for warned in found["warnings"]:
-        if warned["code"] == UNSTATED:
-            column_ = columns.setdefault(warned["field"], [""] * found["rows"])
-            for row in warned["rows"]:
-                column_[row] = warned["message"]
+    for warned, rows in found.warnings.items():
+        if warned.code == UNSTATED:
+            column_ = columns.setdefault(warned.field, [""] * found.count)
+            for row in rows:
+                column_[row] = warned.message
     return columns
+
+
+def _warning_column(found: ColumnAnswer) -> list[str]:
+    """Return what each row is warned of: field and code; the JSON has the messages."""
+    texts: list[list[str]] = [[] for _ in range(found.count)]
+    for warned, rows in found.warnings.items():
+        for row in rows:
+            texts[row].append(f"{warned.field}: {warned.code}")
+    return [cell("; ".join(each)) for each in texts]
 
 
 def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
@@ -211,8 +251,14 @@ def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
         )
 
 
-def _problem_column(found: dict[str, Any]) -> list[str]:
-    texts = [""] * found["rows"]
-    for entry in found["problems"]:
-        texts[entry["row"]] += f"{entry['field']}: {entry['detail']} "
+def _problem_column(found: ColumnAnswer) -> list[str]:
+    """Return what is wrong with each row; past the first problems the field and the code."""
+    texts = [""] * found.count
+    told = 0
+    for row in sorted(found.problems):
+        for error in found.problems[row]:
+            shown = problem(found.calculation, row, error)
+            said = shown["detail" if told < MOST_PROBLEMS else "code"]
+            texts[row] += f"{shown['field']}: {said} "
+            told += 1
     return [cell(text.strip()) for text in texts]

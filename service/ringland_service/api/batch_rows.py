@@ -6,13 +6,8 @@ from typing import Any
 from marshmallow import ValidationError
 
 from ringland_service.api import query
-from ringland_service.api.batch import (
-    COLUMN_KEYS,
-    RIGHT_COLUMN,
-    Unreadable,
-    count_rows,
-    limit_of_column,
-)
+from ringland_service.api.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Unreadable
+from ringland_service.api.batch_limits import limit_of_column
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.quantity_fields import (
     any_unit,
@@ -68,9 +63,11 @@ def _check_members(known: Field, column: dict[str, Any]) -> None:
         nested("unit", any_unit, column.get("unit"))
 
 
-def single_rows(shared: dict[str, Any], columns: Mapping[str, Any]) -> Iterator[dict[str, Any]]:
+def single_rows(
+    shared: dict[str, Any], columns: Mapping[str, Any], count: int
+) -> Iterator[dict[str, Any]]:
     """Yield each row of a batch as the JSON of a single request."""
-    for row in range(count_rows(columns)):
+    for row in range(count):
         data = dict(shared)
         limits = {check: dict(sides) for check, sides in shared.get("limits", {}).items()}
         for name, column in columns.items():
@@ -96,7 +93,9 @@ def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:
 
 def unreadable(fault: Fault) -> CoreError:
     """Return a fault of one row as the row's error."""
-    name, _, _ = fault.pointer.lstrip("/").partition("/")
+    name, _, inner = fault.pointer.lstrip("/").partition("/")
+    if name == "limits":
+        name = f"limit.{inner.replace('/', '.')}"
     error = Unreadable(name or "row", fault.detail)
     error.code = fault.code
     return error

@@ -5,7 +5,7 @@ import json
 from collections.abc import Callable
 from typing import Any, cast
 
-from flask import Flask, Response, request
+from flask import Flask, Response, current_app, request, stream_with_context
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
@@ -19,6 +19,7 @@ from ringland_service.api.picking import picked
 from ringland_service.api.printed import printed
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.engine.deadline import Deadline
 
 LINES = "application/x-ndjson"
 PUBLIC = "public, max-age=3600"
@@ -75,11 +76,13 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
     columns = isinstance(calculation, Calculation) and query.offers_get(calculation)
 
     def post() -> BaseResponse:
+        deadline = Deadline(current_app.config["BATCH_SECONDS"], current_app.config["CLOCK"])
         kind = insist_on_type(*((JSON, CSV, LINES) if columns else (LINES,)))
         if kind == LINES:
             options = query.shaping(request.args.items(multi=True), "batch")
-            lines = answered_lines(calculation, whole_body(), options)
-            return Response(lines, content_type=LINES)
+            body, logger = whole_body(), current_app.logger
+            lines = answered_lines(calculation, body, options, deadline, logger)
+            return Response(stream_with_context(lines), content_type=LINES)
         assert isinstance(calculation, Calculation)  # noqa: S101 - as ``columns`` says
         if kind == CSV:
             data, options = batch_csv.read(calculation, whole_body(), request.args)
@@ -87,12 +90,12 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
         else:
             options = query.shaping(request.args.items(multi=True), "batch")
             data, wanted = read_json(whole_body()), acceptable((JSON, CSV))
-        found = answered_batch(calculation, data, options)
+        found = answered_batch(calculation, data, deadline)
+        system = options.get("units", "metric")
         if wanted == CSV:
-            return Response(
-                batch_render.table(calculation, found), content_type=f"{CSV}; charset=utf-8"
-            )
-        return as_json(found)
+            table = batch_render.table(found, system)
+            return Response(table, content_type=f"{CSV}; charset=utf-8")
+        return as_json(batch_render.answer(found, system))
 
     return post
 

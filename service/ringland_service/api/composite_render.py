@@ -8,7 +8,8 @@ from ringland_service.api.request import public_path
 from ringland_service.core.declare import asked, declared
 from ringland_service.core.fields import QuantityField
 from ringland_service.core.verdicts import CLOSE
-from ringland_service.engine.composite import CompositeAnswer, Open
+from ringland_service.engine.composite import CompositeAnswer
+from ringland_service.engine.opening import Open
 from ringland_service.engine.question import Path, field_at
 
 
@@ -31,7 +32,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
         "inputs": render.members(
             calculation.inputs, found.inputs, found.inputs, system, render.by_member(found.moved)
         ),
-        "result": {**parts, "measure_next": measure_next(found)},
+        "result": {**parts, **_fallen_out(found), "measure_next": measure_next(found)},
         "uncertainties": {
             name: doubt
             for part, single in found.parts.items()
@@ -49,9 +50,30 @@ def basis(found: CompositeAnswer) -> list[dict[str, str]]:
     """Return where each result of each part comes from."""
     rows = []
     for part, single in found.parts.items():
+        joint = _joint(found, part)
         for entry in render.basis(single.calculation, single.outputs):
+            if entry["field"] in joint:
+                formula = f"as {joint[entry['field']]}: all works together"
+                entry = {**entry, "formula": formula}
             rows.append({**entry, "field": f"{part}.{entry['field']}"})
     return rows
+
+
+def _joint(found: CompositeAnswer, part: str) -> dict[str, str]:
+    """Return the part's results that stand for those of several works together, and whose."""
+    outputs = declared(found.parts[part].calculation.outputs)
+    of = found.joint.get(part, {}).items()
+    return {outputs[n].public(n): ".".join(map(str, _source(found, path))) for n, path in of}
+
+
+def _fallen_out(found: CompositeAnswer) -> dict[str, Any]:
+    """Return the parts that are not worked out for this engine, each with why; where any."""
+    headings = {step.part: step.heading for step in found.calculation.steps}
+    rows = [
+        {"part": part, "words": headings[part], "why": why}
+        for part, why in found.fallen_out.items()
+    ]
+    return {"not_worked_out": rows} if rows else {}
 
 
 def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
@@ -96,6 +118,7 @@ def taken(found: CompositeAnswer) -> list[dict[str, str]]:
         for name, path in fields.items():
             source = ".".join(map(str, _source(found, path)))
             rows.append({"field": f"{part}.{asked(inputs)[name].public(name)}", "from": source})
+        rows += [{"field": f"{part}.{n}", "from": of} for n, of in _joint(found, part).items()]
     return rows
 
 

@@ -32,6 +32,7 @@ RIGHT_LIMIT = '{"high": {"value": 0.1, "unit": "mm"}, "standing": "maker"}'
 LIMIT_KEYS = frozenset({"low", "high", "standing", "source"})
 WITH_DECOMPRESSOR = "with_decompressor"
 LONGEST_SOURCE = 200
+LOW_ABOVE_HIGH = "low is above high"
 
 
 def checks_of(calculation: Declared) -> tuple[Check, ...]:
@@ -87,7 +88,7 @@ def read_limit(kind: Kind | None, given: Any, members: frozenset[str] = LIMIT_KE
     if low is None and high is None:
         raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT, 422))
     if low is not None and high is not None and low > high:
-        raise fail(Fault("contradiction", "low is above high", None, 422))
+        raise fail(Fault("contradiction", LOW_ABOVE_HIGH, None, 422))
     standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
     source = nested("source", SOURCE.deserialize, given.get("source", ""))
     working = nested(WITH_DECOMPRESSOR, FLAG.deserialize, given.get(WITH_DECOMPRESSOR, False))

@@ -11,7 +11,8 @@ class Fault:
 
     ``status`` is 400 for what cannot be read (type, unknown or missing field, unit) and 422 for
     what can be read and cannot be true (bounds, contradictions). ``given`` is the text that was
-    sent in the place of a name out of ``allowed``, so that a near one can be suggested.
+    sent in the place of a name out of ``allowed``, so that a near one can be suggested. ``also``
+    holds the pointers of the other fields that a contradiction lies between.
     """
 
     code: str
@@ -20,11 +21,13 @@ class Fault:
     status: int = 400
     pointer: str = ""
     given: str | None = None
+    also: tuple[str, ...] = ()
 
     def under(self, key: str | int) -> "Fault":
         """Return the fault as seen from one level up."""
         step = str(key).replace("~", "~0").replace("/", "~1")
-        return replace(self, pointer=f"/{step}{self.pointer}")
+        also = tuple(f"/{step}{pointer}" for pointer in self.also)
+        return replace(self, pointer=f"/{step}{self.pointer}", also=also)
 
 
 class Faulty(Exception):

@@ -4,10 +4,10 @@ from dataclasses import asdict
 from typing import Any
 
 from ringland_service.api import forms
-from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.envelope import checks_of
 from ringland_service.api.openapi_fields import example_of
 from ringland_service.api.query import offers_get
+from ringland_service.api.row_budget import MOST_ROWS, most_rows
 from ringland_service.core import fields as declared
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Composite, Declared, asked, defaults
@@ -51,6 +51,7 @@ def calculation(of: Declared) -> dict[str, Any]:
         "summary": of.summary,
         "path": f"/v1/{of.name}",
         "get": offers_get(of),
+        "most_rows": most_rows(of),
         "forms": list(forms.media_types(of)),
         "formulas": of.formulas,
         "one_of": [
@@ -62,7 +63,8 @@ def calculation(of: Declared) -> dict[str, Any]:
     }
     if isinstance(of, Composite):
         parts = {step.part: step.calculation.name for step in of.steps}
-        return found | {"parts": parts}
+        purposes = {step.part: step.purpose for step in of.steps}
+        return found | {"parts": parts, "purposes": purposes}
     return found | {"results": results(of)}
 
 

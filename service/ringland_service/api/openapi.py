@@ -8,11 +8,8 @@ from apispec import APISpec
 from ringland_service import __version__
 from ringland_service.api import forms, problems, query
 from ringland_service.api.openapi_answers import answer_component
-from ringland_service.api.openapi_envelope import (
-    batch_request,
-    envelope_schema,
-    instrument_components,
-)
+from ringland_service.api.openapi_batch import batch_request, lines_answer, lines_request
+from ringland_service.api.openapi_envelope import envelope_schema, instrument_components
 from ringland_service.api.openapi_fields import Components, example, pascal, record, ref
 from ringland_service.api.openapi_parameters import (
     field_parameters,
@@ -207,12 +204,10 @@ def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[st
     }
 
 
-LINES = {"description": "one JSON object a line, each as a single request or its answer"}
-
-
 def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
-    content: dict[str, Any] = {"application/x-ndjson": {"schema": LINES}}
-    answers: dict[str, Any] = {"application/x-ndjson": {"schema": LINES}}
+    lines = "application/x-ndjson"
+    content: dict[str, Any] = {lines: {"schema": lines_request(calculation)}}
+    answers: dict[str, Any] = {lines: {"schema": lines_answer()}}
     if isinstance(calculation, Calculation) and query.offers_get(calculation):
         name = f"{pascal(calculation.name)}Batch"
         components[name] = batch_request(calculation, components)
@@ -232,7 +227,10 @@ def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
         "parameters": [shaping_parameter("units")],
         "requestBody": {"required": True, "content": content},
         "responses": {
-            "200": {"description": "an answer a row, in order", "content": answers},
+            "200": {
+                "description": "an answer a row, in order; rows count from 1",
+                "content": answers,
+            },
             **failures("post"),
         },
     }

@@ -2,15 +2,11 @@
 
 from typing import Any
 
-from ringland_service.api.openapi_batch import (
-    NUMBER_OR_NULL,
-    NUMBERS_OR_NULL,
-    batch_answer,
-    column,
-)
-from ringland_service.api.openapi_batch import object_of as _object
+from ringland_service.api.openapi_batch import batch_components
 from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.api.openapi_problem import problem_component
+from ringland_service.api.openapi_shapes import NUMBER_OR_NULL, NUMBERS_OR_NULL, column
+from ringland_service.api.openapi_shapes import object_of as _object
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import (
     Calculation,
@@ -130,12 +126,16 @@ def _shared() -> Components:
             },
             description="what would open a part of the answer (any one way), or settle a verdict",
         ),
+        "NotWorkedOut": _object(
+            {"part": text, "words": text, "why": text},
+            description="a part that is not worked out for this engine, and why",
+        ),
         "Taken": _object(
             {"field": text, "from": text},
             description="where a part's field came from, where the names differ",
         ),
         "Column": column(),
-        "BatchAnswer": batch_answer(),
+        **batch_components(),
         "Problem": problem_component(),
     }
 
@@ -233,6 +233,7 @@ def _results(calculation: Declared, components: Components) -> dict[str, Any]:
             step.part: ref(result_component(step.calculation, components))
             for step in calculation.steps
         }
+        parts["not_worked_out"] = {"type": "array", "items": ref("NotWorkedOut")}
         parts["measure_next"] = {"type": "array", "items": ref("MeasureNext")}
         return {"type": "object", "required": ["measure_next"], "properties": parts}
     assert isinstance(calculation, Calculation)  # noqa: S101 - the other kind of Declared

@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ringland_service.api.batch import MOST_ROWS
 from ringland_service.api.envelope import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
@@ -23,18 +22,15 @@ from ringland_service.api.openapi_fields import (
     Components,
     any_quantity,
     limit_quantity,
-    record,
     ref,
 )
 from ringland_service.api.quantity_fields import SMALLEST_DOUBT
-from ringland_service.core import fields as declared
-from ringland_service.core.declare import Calculation, Declared, asked
-from ringland_service.core.fields import Field
+from ringland_service.core.declare import Declared
 from ringland_service.core.kinds import TEMPERATURE_DIFFERENCE
 from ringland_service.core.limits import STANDINGS
 from ringland_service.core.measuring import TYPICAL
 from ringland_service.core.verdicts import DEFAULT_RULE, RULES
-from ringland_service.units import every_symbol, symbols
+from ringland_service.units import symbols
 
 
 def envelope_schema(calculation: Declared) -> dict[str, Any]:
@@ -176,86 +172,3 @@ def _temperature() -> dict[str, Any]:
         "unit": found["properties"]["unit"],
     }
     return found
-
-
-def batch_request(calculation: Calculation, components: Components) -> dict[str, Any]:
-    """Return the schema of a batch in JSON: shared fields, and columns."""
-    columns = {
-        field.public(name): column_schema(field)
-        for name, field in asked(calculation.inputs).items()
-        if not isinstance(
-            field,
-            (
-                declared.ReadingsField,
-                declared.NumbersField,
-                declared.ChoicesField,
-                declared.SectionField,
-                declared.RecordsField,
-            ),
-        )
-    }
-    for check, kind in kinds_judged(calculation).items():
-        unit = {} if kind is None else {"unit": {"type": "string", "enum": list(symbols(kind))}}
-        for side in ("low", "high"):
-            columns[f"limit.{check}.{side}"] = _column("a number", unit)
-    return {
-        "type": "object",
-        "description": f"columns of one length, at most {MOST_ROWS} rows; a bad row becomes a"
-        " problem, the others are answered",
-        "required": ["columns"],
-        "additionalProperties": False,
-        "properties": {
-            "shared": shared_schema(calculation, components),
-            "columns": {
-                "type": "object",
-                "minProperties": 1,
-                "additionalProperties": False,
-                "properties": columns,
-            },
-        },
-    }
-
-
-def shared_schema(calculation: Calculation, components: Components) -> dict[str, Any]:
-    """Return the schema of what the rows of a batch share: any of a request's fields."""
-    found = record(calculation.inputs, components)
-    found.pop("required", None)
-    found["description"] = "fields that all rows share; none of them a column as well"
-    found["properties"] = {**found["properties"], **envelope_schema(calculation)}
-    return found
-
-
-def _column(words: str, more: dict[str, Any]) -> dict[str, Any]:
-    """Return the schema of a column; a cell that is not what it should be is its row's problem."""
-    return {
-        "type": "object",
-        "description": f"{words} a row, or null; any other cell becomes a problem of its row",
-        "required": ["values", *(name for name in more if name == "unit")],
-        "additionalProperties": False,
-        "properties": {
-            "values": {"type": "array", "minItems": 1, "maxItems": MOST_ROWS},
-            **more,
-        },
-    }
-
-
-DOUBTS = {"description": "one number for all rows, or a list of one a row"}
-
-
-def _doubts(exact: bool) -> dict[str, Any]:
-    return {} if exact else {"uncertainty": DOUBTS}
-
-
-def column_schema(field: Field) -> dict[str, Any]:
-    """Return the schema of a column of a field."""
-    if isinstance(field, declared.QuantityField):
-        unit = {"type": "string", "enum": list(symbols(field.type.kind))}
-        return _column("a number", {"unit": unit, **_doubts(field.exact)})
-    if isinstance(field, (declared.NumberField, declared.CountField)):
-        return _column("a number", {})
-    if isinstance(field, declared.FlagField):
-        return _column("true or false", {})
-    if isinstance(field, declared.AnyQuantityField):
-        unit = {"type": "string", "enum": list(every_symbol())}
-        return _column("a number", {"unit": unit, **_doubts(field.exact)})
-    return _column("a text", {})

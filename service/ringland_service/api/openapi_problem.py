@@ -5,8 +5,8 @@ from typing import Any
 from ringland_service.api.refusals import MOST_FAULTS
 
 
-def problem_component() -> dict[str, Any]:
-    """Return the schema of a problem, and of the faults in it."""
+def faults_schema() -> dict[str, Any]:
+    """Return the members of a problem that say what is wrong with a request."""
     text = {"type": "string"}
     fault = {
         "type": "object",
@@ -26,8 +26,32 @@ def problem_component() -> dict[str, Any]:
                 "type": "string",
                 "description": "pointer of the earlier entry that carries this entry's allowed",
             },
+            "pointers": {
+                "type": "array",
+                "items": text,
+                "description": "all fields that a contradiction lies between, that of pointer"
+                " first",
+            },
         },
     }
+    return {
+        "errors": {
+            "type": "array",
+            "items": fault,
+            "maxItems": MOST_FAULTS,
+            "description": "the first faults, sorted by pointer, entries of a list by number",
+        },
+        "more": {
+            "type": "integer",
+            "minimum": 1,
+            "description": "how many faults there are beyond those in errors; absent for none",
+        },
+    }
+
+
+def problem_component() -> dict[str, Any]:
+    """Return the schema of a problem, and of the faults in it."""
+    text = {"type": "string"}
     return {
         "type": "object",
         "description": "RFC 9457; type leads to a page that explains it",
@@ -39,16 +63,6 @@ def problem_component() -> dict[str, Any]:
             "detail": text,
             "instance": text,
             "request_id": text,
-            "errors": {
-                "type": "array",
-                "items": fault,
-                "maxItems": MOST_FAULTS,
-                "description": "the first faults, sorted by pointer, entries of a list by number",
-            },
-            "more": {
-                "type": "integer",
-                "minimum": 1,
-                "description": "how many faults there are beyond those in errors; absent for none",
-            },
+            **faults_schema(),
         },
     }

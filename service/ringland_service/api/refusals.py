@@ -101,7 +101,8 @@ def _cut_pointer(pointer: str) -> str:
 def _entries(faults: Sequence[Fault]) -> Iterator[dict[str, Any]]:
     """Yield faults as entries of ``errors``, until they would take too many bytes.
 
-    The pointer is in URI-fragment form. A list of what is allowed stands with the first fault that
+    Pointers are in URI-fragment form; a fault between several fields lists them all, its own first.
+    A list of what is allowed stands with the first fault that
     it belongs to; ``allowed_at`` of the others is the pointer of that one.
     """
     left = MOST_BYTES
@@ -118,6 +119,8 @@ def _entries(faults: Sequence[Fault]) -> Iterator[dict[str, Any]]:
             first = told.setdefault(json.dumps(fault.allowed), pointer)
             if first != pointer:
                 entry |= {"allowed": None, "allowed_at": first}
+        if fault.also:
+            entry["pointers"] = [f"#{one}" for one in (fault.pointer, *fault.also)]
         left -= len(json.dumps(entry, ensure_ascii=False).encode("utf-8", "replace"))
         if left < 0:
             return

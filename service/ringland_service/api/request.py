@@ -1,5 +1,6 @@
 """From a request's data to a question as the engine understands it."""
 
+from dataclasses import replace
 from functools import cache
 from typing import Any
 
@@ -142,12 +143,14 @@ def public_path(record: type, path: tuple[str | int, ...]) -> list[str | int]:
 
 
 def core_fault(calculation: Declared, error: CoreError) -> Fault:
-    """Return an error of the core as a fault with its pointer."""
-    keys = error.field.split(".")
-    path = tuple(int(key) if key.isdecimal() else key for key in keys)
-    names = public_path(calculation.inputs, path)
+    """Return an error of the core as a fault with its pointer, and those of the other fields."""
     detail = error.message + (f"; {error.right}" if error.right else "")
-    fault = Fault(error.code, detail, error.right or None, 422)
-    for name in reversed(names):
-        fault = fault.under(name)
-    return fault
+
+    def at(dotted: str) -> Fault:
+        path = tuple(int(key) if key.isdecimal() else key for key in dotted.split("."))
+        fault = Fault(error.code, detail, error.right or None, 422)
+        for name in reversed(public_path(calculation.inputs, path)):
+            fault = fault.under(name)
+        return fault
+
+    return replace(at(error.field), also=tuple(at(field).pointer for field in error.also))

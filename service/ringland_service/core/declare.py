@@ -4,10 +4,10 @@ The words of its records come from ``records.py`` and are had from here as well.
 """
 
 import dataclasses
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from typing import Any
 
-from ringland_service.core.limits import Limit
+from ringland_service.core.holding import Agreement, Check, Notice, Rule, Want, Way
 from ringland_service.core.records import (
     NO_EXAMPLE,
     REQUIRED,
@@ -48,6 +48,7 @@ __all__ = [
     "NO_EXAMPLE",
     "RAISES",
     "REQUIRED",
+    "Agreement",
     "Calculation",
     "Check",
     "Composite",
@@ -89,78 +90,6 @@ __all__ = [
     "usual_figures",
 ]
 
-# Fields that must be given together to answer one need.
-Way = tuple[str, ...]
-
-
-@dataclasses.dataclass(frozen=True)
-class Rule:
-    """A rule between fields. Skipped while one of the fields is absent.
-
-    ``broken`` takes the inputs and answers a bool, or an array of them for a column.
-    ``field`` (the first of ``fields``) is the one that the error names.
-    """
-
-    fields: tuple[str, ...]
-    broken: Callable[[Any], Any]
-    message: str
-    right: str
-
-
-@dataclasses.dataclass(frozen=True)
-class Notice:
-    """A warning that rides with an answer. ``when`` takes inputs and results.
-
-    ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
-    with the common-practice figures.
-    """
-
-    code: str
-    field: str
-    when: Callable[[Any, Any], Any]
-    message: str
-    unless_doubted: str = ""
-    common_practice: bool = False
-
-
-@dataclasses.dataclass(frozen=True)
-class Check:
-    """A verdict to be passed on one value.
-
-    Attributes
-    ----------
-    name : str
-        Unique over all calculations, so that a whole job can address it.
-    value : str
-        Name of the result (or input) judged.
-    words : str
-    default : callable or None
-        Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
-        with ``each`` perhaps a tuple of them, one a member.
-    settle : str
-        What would narrow the doubt.
-    doubt_fails : str
-        Where set, too close to call counts as fail; says why.
-    each : str
-        Where ``value`` is a list, each of its members gets a verdict of its own; names the list
-        of results that says which is which.
-    unjudged : tuple of Unjudged
-        The conditions under which no verdict is due, the weightiest first.
-    with_decompressor : bool
-        Whether a limit may say that it is stated with the decompressor at work.
-    """
-
-    name: str
-    value: str
-    words: str
-    settle: str
-    default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
-    doubt_fails: str = ""
-    each: str = ""
-    unjudged: tuple[Unjudged, ...] = ()
-    with_decompressor: bool = False
-
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
 class Declared:
@@ -178,6 +107,8 @@ class Declared:
     one_of : tuple of tuple of Way
         Each a list of ways, of which one must be given; a way is one field, or several together.
     rules : tuple of Rule
+    agreements : tuple of Agreement
+        What is told in several fields and must agree within its uncertainty.
     cautions : tuple of str
         Steps of the table of cautions that ride with every answer.
     formulas : str
@@ -192,6 +123,7 @@ class Declared:
     inputs: type
     one_of: tuple[tuple[Way, ...], ...] = ()
     rules: tuple[Rule, ...] = ()
+    agreements: tuple[Agreement, ...] = ()
     cautions: tuple[str, ...] = ()
     formulas: str = "1"
 
@@ -217,6 +149,9 @@ class Calculation(Declared):
         uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
+    left_out : callable or None
+        Takes the inputs; returns the paths of readings that no result rests on, such as pieces
+        that a choice left lying. Their uncertainty is not worked through: it moves nothing.
     """
 
     outputs: type
@@ -227,18 +162,7 @@ class Calculation(Declared):
     figures: tuple[Figure, ...] = ()
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
-
-
-@dataclasses.dataclass(frozen=True)
-class Want:
-    """What to measure or tell more, and why; each way a set of fields, any one way will do.
-
-    Where no further field would tell, ``advice`` says what to do with those given.
-    """
-
-    why: str
-    ways: tuple[Way, ...] = ()
-    advice: str = ""
+    left_out: Callable[[Any], Collection[tuple[str | int, ...]]] | None = None
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
@@ -256,21 +180,53 @@ class Step:
         Field of the calculation to where it may come from, best first: a field of the
         composite, or ``part.result`` of an earlier step. Fields not named come from the
         composite's field of the same name.
+    fixed : mapping
+        Fields of the calculation that the step itself gives, whatever is known.
     when : callable
         Takes the composite's known values by name; whether the part applies to this engine.
     title : str
         Heading of the part where the calculation's own would mislead.
     wants : callable
         Takes the part's inputs and results; what more to measure or tell, that would change them.
+    derive : callable
+        Takes the known values and the words of the verdicts so far by check; returns further
+        values for this step's sources, each with the name of the known one whose doubt it keeps.
+    needs : callable
+        Takes the known values; what the part needs besides for this engine, as in ``one_of``.
+    without : callable
+        Takes the known values; fields of the calculation that it does without for now.
+    falls_out : callable
+        Takes the known values; why the part is not worked out for this engine, or nothing. Asked
+        only where the part would apply otherwise. A part falls out where the work that it tells
+        of is not done on this engine; readings that cannot be true are refused.
+    rules_out : callable
+        Takes the known values once the step is done, answered or not: names that no part may rest
+        on from here, each with why.
+    after_work : bool
+        Whether the part states what a work leaves: ruled out, it is worked out without it, or
+        falls out.
+    gives_way : mapping
+        Result of the part to the ``part.result`` that stands in its place where that is known:
+        what several works change together is worked out once, together.
     """
 
     part: str
     calculation: Calculation
     purpose: str
     sources: Mapping[str, tuple[str, ...]] = dataclasses.field(default_factory=dict)
+    fixed: Mapping[str, Any] = dataclasses.field(default_factory=dict)
     when: Callable[[Mapping[str, Any]], bool] = lambda known: True
     title: str = ""
     wants: Callable[[Any, Any], Sequence["Want"]] = lambda inputs, outputs: ()
+    derive: (
+        Callable[[Mapping[str, Any], Mapping[str, str]], Mapping[str, tuple[Any, str]]] | None
+    ) = None
+    needs: Callable[[Mapping[str, Any]], tuple[tuple[Way, ...], ...]] = lambda known: ()
+    without: Callable[[Mapping[str, Any]], tuple[str, ...]] = lambda known: ()
+    falls_out: Callable[[Mapping[str, Any]], str] = lambda known: ""
+    rules_out: Callable[[Mapping[str, Any]], Mapping[str, str]] = lambda known: {}
+    after_work: bool = False
+    gives_way: Mapping[str, str] = dataclasses.field(default_factory=dict)
 
     @property
     def heading(self) -> str:

@@ -20,15 +20,20 @@ class CoreError(ValueError):
         What is wrong, in words of the trade.
     right : str
         What would be right.
+    also : tuple of str
+        The other inputs that the fault lies between, where there are any.
     """
 
     code = "refused"
 
-    def __init__(self, field: str, message: str, right: str = "") -> None:
+    def __init__(
+        self, field: str, message: str, right: str = "", also: tuple[str, ...] = ()
+    ) -> None:
         super().__init__(f"{field}: {message}" + (f" ({right})" if right else ""))
         self.field = field
         self.message = message
         self.right = right
+        self.also = also
 
 
 class OutOfBounds(CoreError):

@@ -133,6 +133,7 @@ PISTON_EDGE = _length(
     instrument="depth gauge, 0.05 mm",
 )
 GASKET_CHANGE = _length("gasket_change", -3, 3, 0.3, "base gasket thinner by", digits=2)
+DECK_TAKEN_OFF = _length("deck_taken_off", 0, 3, 0.1, "metal taken off the deck", digits=2)
 LIFT = _length("closing_lift", 0, 1.5, 0.2, "valve lift at which an angle is stated", digits=2)
 LAND = _length(
     "land",

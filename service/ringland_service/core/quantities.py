@@ -39,6 +39,15 @@ CROWN_VOLUME = QuantityType(
 CREVICE = QuantityType(
     "crevice", kinds.VOLUME, 0, 5, "crevice above the top ring", 0.4, 2, warn_high=1.5
 )
+CHAMBER_CHANGE = QuantityType(
+    "chamber_change",
+    kinds.VOLUME,
+    0,
+    20,
+    "what head work takes from the chamber or gives to it",
+    0.3,
+    2,
+)
 BURETTE_FILL = QuantityType(
     "burette_fill",
     kinds.VOLUME,

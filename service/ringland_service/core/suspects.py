@@ -157,8 +157,11 @@ class Complaint(Row):
     look_first, test_next : tuple of str
         From outside, and then by a test.
     stop_when : str
-    cycle, valve_gear : str
+    cycle, valve_gear, cooling : str
         The engines that it is for; empty for all.
+    least_cylinders : int
+    decompressor : bool
+        Whether only engines with one can have it.
     """
 
     look_first: tuple[str, ...]
@@ -166,6 +169,9 @@ class Complaint(Row):
     stop_when: str
     cycle: str = ""
     valve_gear: str = ""
+    cooling: str = ""
+    least_cylinders: int = 1
+    decompressor: bool = False
 
 
 def _tuples(row: Mapping[str, Any]) -> dict[str, Any]:

@@ -26,6 +26,7 @@ WHY: dict[str, str] = {
     "engine_cold": "the engine was cold",
     "cranking_slow": "the starter turned too slowly",
     "readings_not_repeating": "repeat readings differ by more than 5 %",
+    "cylinders_not_all_told": "not all cylinders of the engine were read",
     "gauge_unfit": "hose and adaptor take more than 10 % off the reading",
     "not_at_firing_dead_centre": "the piston was not at firing dead centre",
     "place_of_piston_unknown": "where the piston stood is not told",

@@ -2,7 +2,8 @@
 
 Rows are taken together where the same fields are given and the words (choices, flags) agree, so
 the arithmetic never meets a missing number. A row that cannot be answered becomes a problem; the
-others are computed, and nothing is dropped or reordered.
+others are computed, and nothing is dropped or reordered. A deadline is asked between groups, and
+between rows that go singly: what is done by then is answered, the rest is not reached.
 """
 
 import dataclasses
@@ -17,52 +18,23 @@ from ringland_service.core.declare import Calculation, Rule, declared
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.fields import Field, Quantified, ResultField, UnitGiven
 from ringland_service.core.kinds import Kind
-from ringland_service.core.limits import Limit
 from ringland_service.core.notices import Warned
 from ringland_service.core.verdicts import is_column
 from ringland_service.engine.answer import Answer, Refused, Verdict
+from ringland_service.engine.deadline import Deadline, never
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import Question, Stated, all_influences
+from ringland_service.engine.question import all_influences
+from ringland_service.engine.rows import Rows, groups, question_of, single_question
 from ringland_service.engine.single import (
     LOUD,
     answer,
     contradiction,
     doubt,
     present,
-    with_limit_sides,
 )
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
-
-
-@dataclass(frozen=True)
-class Rows:
-    """Rows of one calculation. Every column is a list with None where nothing is given.
-
-    Attributes
-    ----------
-    columns : mapping
-        Field to its column of canonical values (or words).
-    shared : mapping
-        Field to the one value that all rows share.
-    uncertainty : mapping
-        Field to its column of expanded uncertainties (k = 2), or to one for all rows.
-    limits : mapping
-        (check, side) to its column of limits.
-    question : Question
-        What all rows share besides: limits, rule, measuring; its inputs are not used.
-    faults : mapping
-        Row to the faults that reading it found.
-    """
-
-    count: int
-    columns: Mapping[str, Sequence[Any]]
-    shared: Mapping[str, Any]
-    question: Question
-    uncertainty: Mapping[str, Any] = field(default_factory=dict)
-    limits: Mapping[tuple[str, str], Sequence[Any]] = field(default_factory=dict)
-    faults: Mapping[int, Sequence[CoreError]] = field(default_factory=dict)
 
 
 @dataclass
@@ -81,7 +53,10 @@ class RowVerdicts:
 
 @dataclass
 class ColumnAnswer:
-    """What a batch answers; every list has one entry a row, None where there is nothing."""
+    """What a batch answers; every list has one entry a row, None where there is nothing.
+
+    Rows are counted from 0 here; what a caller sees counts from 1.
+    """
 
     calculation: Calculation
     count: int
@@ -90,11 +65,13 @@ class ColumnAnswer:
     verdicts: dict[str, RowVerdicts] = field(default_factory=dict)
     problems: dict[int, list[CoreError]] = field(default_factory=dict)
     warnings: dict[Warned, set[int]] = field(default_factory=dict)
+    not_reached: set[int] = field(default_factory=set)
 
     def put(self, table: dict[str, list[Any]], name: str, rows: Sequence[int], values: Any) -> None:
         """Put the values of some rows into a column."""
-        column = table.setdefault(name, [None] * self.count)
-        scatter(column, rows, values)
+        if name not in table:
+            table[name] = [None] * self.count
+        scatter(table[name], rows, values)
 
     def warn(self, warned: Warned, rows: Sequence[int]) -> None:
         """Note a warning for some rows."""
@@ -111,18 +88,24 @@ def scatter(column: list[Any], rows: Sequence[int], values: Any) -> None:
         column[row] = value
 
 
-def answer_rows(calculation: Calculation, rows: Rows) -> ColumnAnswer:
-    """Answer every row that can be answered."""
+def answer_rows(
+    calculation: Calculation, rows: Rows, deadline: Deadline | None = None
+) -> ColumnAnswer:
+    """Answer every row that can be answered before the deadline."""
+    deadline = deadline or never()
     found = ColumnAnswer(calculation, rows.count)
     found.problems.update({row: list(faults) for row, faults in rows.faults.items()})
     for group in groups(rows):
+        if deadline.passed():
+            found.not_reached.update(group)
+            continue
         try:
             if not calculation.columns or _uses_instruments(rows):
                 raise NeedsRows
             with np.errstate(**LOUD):
                 _answer_group(calculation, rows, group, found)
         except (NeedsRows, CoreError, ArithmeticError):
-            _answer_singly(calculation, rows, group, found)
+            _answer_singly(calculation, rows, group, found, deadline)
     return found
 
 
@@ -130,55 +113,12 @@ def _uses_instruments(rows: Rows) -> bool:
     return any(stated.instrument is not None for stated in rows.question.doubts.values())
 
 
-def groups(rows: Rows) -> list[list[int]]:
-    """Return the good rows, grouped by which fields are given and by their words."""
-    found: dict[Any, list[int]] = {}
-    columns = [*rows.columns.values(), *rows.limits.values()]
-    columns += [c for c in rows.uncertainty.values() if isinstance(c, list)]
-    keyed = [marks for marks in map(_pattern, columns) if marks is not None]
-    for row in range(rows.count):
-        if row not in rows.faults:
-            found.setdefault(tuple(column[row] for column in keyed), []).append(row)
-    return list(found.values())
-
-
-def _pattern(column: Sequence[Any]) -> list[Any] | None:
-    """Return what tells groups apart in a column, or None where all rows are alike."""
-    marks = [v if isinstance(v, (str, bool, tuple)) or v is None else 0 for v in column]
-    return None if all(mark == 0 and mark is not False for mark in marks) else marks
-
-
-def _taken(column: Sequence[Any], group: Sequence[int]) -> Any:
-    """Return the group's part of a column: an array of numbers, or the one word of all."""
-    first = column[group[0]]
-    if first is None or isinstance(first, (str, bool, tuple)):
-        return first
-    return np.array([column[row] for row in group], dtype=float)
-
-
-def question_of(rows: Rows, calculation: Calculation, group: Sequence[int]) -> Question:
-    """Return the question of a group of rows, its numbers as columns."""
-    values = dict(rows.shared) | {n: _taken(c, group) for n, c in rows.columns.items()}
-    given = {name: value for name, value in values.items() if value is not None}
-    doubts = dict(rows.question.doubts)
-    for name, column in rows.uncertainty.items():
-        stated = _taken(column, group) if isinstance(column, list) else column
-        if stated is not None:
-            doubts[(name,)] = Stated(uncertainty=stated)
-    limits = dict(rows.question.limits)
-    for (check, side), column in rows.limits.items():
-        stated = _taken(column, group)
-        if stated is not None:
-            limits[check] = dataclasses.replace(limits.get(check, Limit()), **{side: stated})
-    inputs = calculation.inputs(**given)
-    question = dataclasses.replace(rows.question, inputs=inputs, doubts=doubts, limits=limits)
-    return dataclasses.replace(question, inputs=with_limit_sides(calculation, question))
-
-
 def _answer_group(
     calculation: Calculation, rows: Rows, group: list[int], found: ColumnAnswer
 ) -> None:
     question = question_of(rows, calculation, group)
+    if any(present(question.inputs, agreement.of) for agreement in calculation.agreements):
+        raise NeedsRows
     bad = _broken(calculation.rules, question.inputs, group, found)
     if bad:
         group = [row for row in group if row not in bad]
@@ -190,20 +130,21 @@ def _answer_group(
     u, moved = doubt(calculation, question.inputs, outputs, influences)
     left = kept(calculation, question, outputs, moved)
     gone = None if question.defaults else left.gone
-    _put_results(left, group, u, found)
-    for warned, where in noticed_rows(
-        calculation, question.inputs, outputs, moved, len(group), gone
-    ):
-        found.warn(warned, [group[i] for i in where])
-    passed = list(verdicts(calculation, question, left.outputs, u))
-    judged = {verdict.check.name for verdict in passed}
-    for warned in (*left.needs, *needs_limits(calculation, question, judged, left.outputs)):
-        found.warn(warned, group)
+    # Worked out before any of it is put: where one raises, all its rows go singly.
+    noticed = list(noticed_rows(calculation, question.inputs, outputs, moved, len(group), gone))
+    judged = list(verdicts(calculation, question, left.outputs, u))
+    names = {verdict.check.name for verdict in judged}
+    needs = (*left.needs, *needs_limits(calculation, question, names, left.outputs))
     unstated = left_out(calculation, question, outputs, u, moved)
-    for warned, holds in false_precision(calculation, outputs, u, unstated):
-        where = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
+    _put_results(left, group, u, found)
+    for warned, where in noticed:
         found.warn(warned, [group[i] for i in where])
-    for verdict in passed:
+    for warned in needs:
+        found.warn(warned, group)
+    for warned, holds in false_precision(calculation, outputs, u, unstated):
+        rows_of = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
+        found.warn(warned, [group[i] for i in rows_of])
+    for verdict in judged:
         _put_verdict(found, verdict, group)
         if verdict.u is None:
             name = public_field(calculation, verdict.check.value)
@@ -252,11 +193,11 @@ def _where_doubted(values: Any, u: Any) -> Any:
 
 
 def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) -> None:
-    empty: list[Any] = [None] * found.count
-    column = found.verdicts.setdefault(
-        verdict.check.name,
-        RowVerdicts(verdict.kind, verdict.digits, *(list(empty) for _ in range(6))),
-    )
+    if verdict.check.name not in found.verdicts:
+        empty: list[Any] = [None] * found.count
+        columns = (list(empty) for _ in range(6))
+        found.verdicts[verdict.check.name] = RowVerdicts(verdict.kind, verdict.digits, *columns)
+    column = found.verdicts[verdict.check.name]
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
     scatter(column.margin, group, verdict.judged.margin)
@@ -276,30 +217,17 @@ def _probability(verdict: Verdict) -> Any:
     return None if isinstance(verdict.why, str) else found
 
 
-def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:
-    """Return the question of one row, its numbers as floats."""
-    question = question_of(rows, calculation, [row])
-    return dataclasses.replace(
-        question,
-        inputs=_scalar(question.inputs),
-        doubts={p: _scalar(stated) for p, stated in question.doubts.items()},
-        limits={name: _scalar(limit) for name, limit in question.limits.items()},
-    )
-
-
-def _scalar(record: Any) -> Any:
-    changes = {
-        f.name: float(getattr(record, f.name)[0])
-        for f in dataclasses.fields(record)
-        if isinstance(getattr(record, f.name), np.ndarray)
-    }
-    return dataclasses.replace(record, **changes)
-
-
 def _answer_singly(
-    calculation: Calculation, rows: Rows, group: Sequence[int], found: ColumnAnswer
+    calculation: Calculation,
+    rows: Rows,
+    group: Sequence[int],
+    found: ColumnAnswer,
+    deadline: Deadline,
 ) -> None:
     for row in group:
+        if deadline.passed():
+            found.not_reached.add(row)
+            continue
         try:
             put_answer(found, answer(calculation, single_question(rows, calculation, row)), row)
         except Refused as refused:

@@ -2,22 +2,32 @@
 
 A part's inputs come from the composite's own fields, found by name in any section, or from the
 results of earlier parts, doubt and all. What is still missing says by itself what to measure next.
+A part whose work is not done on this engine falls out with its reason; the others stand.
 """
 
-import dataclasses
-import itertools
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
-from ringland_service.core.declare import Composite, Step, Way, asked, declared, defaults
+from ringland_service.core.declare import Composite, Step, asked, declared
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import FindingsField, SectionField
+from ringland_service.core.fields import FindingsField
 from ringland_service.core.findings import Finding
-from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.notices import Warned
+from ringland_service.engine.agreeing import faults
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.findings import findings_of
+from ringland_service.engine.known import (
+    Known,
+    derived,
+    known_values,
+    paths,
+    results_of,
+    source_key,
+    taken_from,
+    values,
+)
+from ringland_service.engine.opening import Open, least_ways, missing, wanted
 from ringland_service.engine.question import (
     Path,
     Question,
@@ -30,31 +40,13 @@ from ringland_service.engine.single import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)
-class Known:
-    """A value that a part can take, with its doubt, what that leaves out, and its origin."""
-
-    value: Any
-    path: Path
-    doubts: Mapping[Path, Stated] = field(default_factory=dict)
-    left_out: Mapping[str, Any] = field(default_factory=dict)
-
-
-@dataclass(frozen=True)
-class Open:
-    """What is open in a part, or keeps it from being answered; any one of ``ways`` tells."""
-
-    part: str
-    why: str
-    ways: tuple[tuple[Path, ...], ...]
-    advice: str = ""
-
-
-@dataclass(frozen=True)
 class CompositeAnswer:
     """What a composite answers: the parts that could be worked out, and what is still open.
 
     ``taken`` says, per part, where the fields came from that are not the composite's own of the
-    same name; ``moved`` is u of each input that doubt moves, by path.
+    same name; ``joint`` which of its results stand for those of several works together;
+    ``fallen_out`` says of each part that is not worked out for this engine why; ``moved`` is u of
+    each input that doubt moves, by path.
     """
 
     calculation: Composite
@@ -65,6 +57,8 @@ class CompositeAnswer:
     warnings: tuple[Warned, ...]
     cautions: tuple[str, ...]
     moved: Mapping[Path, Any] = field(default_factory=dict)
+    fallen_out: Mapping[str, str] = field(default_factory=dict)
+    joint: Mapping[str, Mapping[str, Path]] = field(default_factory=dict)
 
     @property
     def verdicts(self) -> tuple[Verdict, ...]:
@@ -81,77 +75,161 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         Where the inputs contradict each other; the fault names the composite's own field.
     """
     insist_on(composite.rules, question.inputs)
-    try:
-        moved = on_inputs(stated_influences(question))
-    except CoreError as fault:
-        raise Refused([fault]) from fault
-    known = known_values(question.inputs, question.doubts)
-    known |= _derived(composite, known)
-    where = paths(composite.inputs)
-    parts: dict[str, Answer] = {}
-    sources: dict[str, dict[str, Path]] = {}
-    findings: list[Finding] = []
-    open_: list[Open] = []
-    faults: list[CoreError] = []
+    card = _Card(composite, question)
+    card.agree()
     for step in composite.steps:
-        if not step.when({name: k.value for name, k in known.items()}):
-            continue
-        taken = {n: _source(step, n, known) for n in asked(step.calculation.inputs)}
-        missing = _missing(step, taken, where)
-        if missing:
-            ways = least_ways([need for need in missing if need])
-            open_ += [Open(step.part, step.purpose, ways)] if ways else []
-            continue
-        try:
-            parts[step.part] = part = answer(
-                step.calculation, _part_question(step, taken, question, findings)
-            )
-        except Refused as refused:
-            faults += [_named_here(fault, taken) for fault in refused.faults]
-            continue
-        sources[step.part] = _elsewhere(taken)
-        findings += findings_of(part)
-        known |= _results(step, part)
-        open_ += _wanted(step, part, known, where)
-    if faults:
-        raise Refused(faults)
+        card.work_out(step)
+        card.rule_out(step.rules_out(values(card.known)))
+    if card.faults:
+        raise Refused(_once(card.faults))
+    parts = {s.part: _joint(s, card) for s in composite.steps if s.part in card.parts}
     warnings = [w for step, part in _with_steps(composite, parts) for w in _warned(step, part)]
     return CompositeAnswer(
         composite,
         question.inputs,
         parts,
-        sources,
-        tuple(open_),
+        {part: _elsewhere(taken) for part, taken in card.taken.items()},
+        tuple(o for opened in card.open.values() for o in opened),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        as_stated(question.doubts, moved),
+        as_stated(question.doubts, card.moved),
+        card.fallen_out,
+        card.replaced,
     )
 
 
-def _derived(composite: Composite, known: Mapping[str, Known]) -> dict[str, Known]:
-    """Return the values that the composite reads out of others, doubt and all."""
-    if composite.derive is None:
-        return {}
-    found = composite.derive({name: k.value for name, k in known.items()})
-    return {n: dataclasses.replace(known[of], value=value) for n, (value, of) in found.items()}
+class _Card:
+    """What is known and worked out so far, step by step."""
+
+    def __init__(self, composite: Composite, question: Question) -> None:
+        self.composite, self.question = composite, question
+        try:
+            self.moved = on_inputs(stated_influences(question))
+        except CoreError as fault:
+            raise Refused([fault]) from fault
+        self.known = known_values(question.inputs, question.doubts)
+        self.known |= derived(composite, self.known)
+        self.where = paths(composite.inputs)
+        self.parts: dict[str, Answer] = {}
+        self.taken: dict[str, dict[str, Known | None]] = {}
+        # Names that each part rests on: fields, and results of earlier parts.
+        self.rests_on: dict[str, set[str]] = {}
+        self.replaced: dict[str, dict[str, Path]] = {}
+        self.findings: list[Finding] = []
+        self.open: dict[str, list[Open]] = {}
+        self.faults: list[CoreError] = []
+        self.fallen_out: dict[str, str] = {}
+        self.ruled_out: dict[str, str] = {}
+        self.agreed: set[int] = set()
+
+    def agree(self) -> None:
+        """Look at each agreement whose fields are all known now, once."""
+        for place, agreement in enumerate(self.composite.agreements):
+            if place in self.agreed or not all(name in self.known for name in agreement.of):
+                continue
+            self.agreed.add(place)
+            self.faults += faults(agreement, self.known, self.moved)
+
+    def work_out(self, step: Step) -> None:
+        """Answer the step where its inputs are known; else say what opens it, or why it is out."""
+        self.open.pop(step.part, None)
+        if step.derive is not None:
+            found = step.derive(values(self.known), self._words())
+            self.known |= taken_from(self.known, found)
+        known = values(self.known)
+        if not step.when(known):
+            return
+        why = step.falls_out(known)
+        if why:
+            self.fallen_out[step.part] = why
+            return
+        keys = {n: source_key(step, n, self.known) for n in asked(step.calculation.inputs)}
+        keys |= dict.fromkeys(step.without(known), None)
+        taken = {n: None if key is None else self.known[key] for n, key in keys.items()}
+        taken |= {name: Known(value, (name,)) for name, value in step.fixed.items()}
+        needs = missing(step, taken, self.where, step.needs(known), self.open)
+        if needs:
+            ways = least_ways([need for need in needs if need])
+            self.open[step.part] = [Open(step.part, step.purpose, ways)] if ways else []
+            return
+        question = _part_question(step, taken, self.question, self.findings)
+        try:
+            part = answer(step.calculation, question)
+        except Refused as refused:
+            self.faults += [_named_here(fault, taken) for fault in refused.faults]
+            return
+        self.parts[step.part], self.taken[step.part] = part, taken
+        self.rests_on[step.part] = {key for key in keys.values() if key is not None}
+        self.findings += findings_of(part)
+        self.known |= results_of(step, part)
+        self.open[step.part] = wanted(step, part, self.known, self.where)
+        self.agree()
+
+    def rule_out(self, names: Mapping[str, str]) -> None:
+        """Let no part rest on these any more: one worked out before goes without, or falls out."""
+        new = {name: why for name, why in names.items() if name not in self.ruled_out}
+        self.ruled_out |= new
+        self._ask_no_more({self.where.pop(name) for name in new if name in self.where})
+        gone = {name: why for name, why in new.items() if self.known.pop(name, None) is not None}
+        for step in self.composite.steps:
+            resting = self.rests_on.get(step.part, set()) & gone.keys()
+            waiting = bool(self.open.get(step.part)) and step.part not in self.parts
+            if not step.after_work or not gone or not (resting or waiting):
+                continue
+            why = gone[min(resting or gone)]
+            if resting:
+                gone |= dict.fromkeys(self._forget(step), why)
+            elif step.when(values(self.known)):
+                continue
+            self.work_out(step)
+            if step.part not in self.parts:
+                self.open.pop(step.part, None)
+                self.fallen_out[step.part] = why
+
+    def _ask_no_more(self, gone: set[Path]) -> None:
+        """Take the fields out of what would open a part."""
+        for part, opened in self.open.items():
+            left = [replace(o, ways=tuple(w for w in o.ways if not gone & set(w))) for o in opened]
+            self.open[part] = [
+                o for o, was in zip(left, opened, strict=True) if o.ways or not was.ways
+            ]
+
+    def _forget(self, step: Step) -> list[str]:
+        """Take a part's answer back; return the names of its results."""
+        del self.parts[step.part], self.taken[step.part], self.rests_on[step.part]
+        names = [f"{step.part}.{name}" for name in declared(step.calculation.outputs)]
+        return [name for name in names if self.known.pop(name, None) is not None]
+
+    def _words(self) -> dict[str, str]:
+        return {v.check.name: v.word for part in self.parts.values() for v in part.verdicts}
 
 
-MOST_WAYS = 3
+def _once(faults: Sequence[CoreError]) -> list[CoreError]:
+    """Return the faults, each once: two parts may meet the same one."""
+    return list({(f.field, f.also, f.message): f for f in faults}.values())
 
 
-def least_ways(needs: Sequence[Sequence[frozenset[Path]]]) -> tuple[tuple[Path, ...], ...]:
-    """Return the least sets of fields that meet every need, each need listing ways.
-
-    The smallest come first; at most three.
-    """
-    found: set[frozenset[Path]] = {frozenset()} if needs else set()
-    for ways in needs:
-        grown = {have | way for have in found for way in ways}
-        found = {one for one in grown if not any(other < one for other in grown)}
-    order = list(dict.fromkeys(path for ways in needs for way in ways for path in sorted(way)))
-    listed = [tuple(path for path in order if path in way) for way in found]
-    listed.sort(key=lambda way: (len(way), [order.index(path) for path in way]))
-    return tuple(listed[:MOST_WAYS])
+def _joint(step: Step, card: _Card) -> Answer:
+    """Return the part's answer, with what several works change together in its place."""
+    part = card.parts[step.part]
+    joint = {
+        name: (card.known[source], source)
+        for name, source in step.gives_way.items()
+        if source in card.known and getattr(part.outputs, name) is not None
+    }
+    if not joint:
+        return part
+    card.replaced[step.part] = {name: known.path for name, (known, _) in joint.items()}
+    outputs = replace(part.outputs, **{n: known.value for n, (known, _) in joint.items()})
+    u = {name: one for name, one in part.u.items() if name not in joint}
+    left_out = {name: one for name, one in part.left_out.items() if name not in joint}
+    for name, (_, source) in joint.items():
+        of, result = source.split(".")
+        if result in card.parts[of].u:
+            u[name] = card.parts[of].u[result]
+        if result in card.parts[of].left_out:
+            left_out[name] = card.parts[of].left_out[result]
+    return replace(part, outputs=outputs, u=u, left_out=left_out)
 
 
 def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
@@ -164,7 +242,7 @@ def _with_steps(composite: Composite, parts: Mapping[str, Answer]) -> list[tuple
 
 
 def _warned(step: Step, part: Answer) -> list[Warned]:
-    return [dataclasses.replace(w, field=f"{step.part}.{w.field}") for w in part.warnings]
+    return [replace(w, field=f"{step.part}.{w.field}") for w in part.warnings]
 
 
 def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, ...]:
@@ -172,86 +250,6 @@ def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, .
     for part in parts.values():
         lines += part.cautions
     return tuple(dict.fromkeys(lines))
-
-
-def known_values(inputs: Any, doubts: Mapping[Path, Stated], path: Path = ()) -> dict[str, Known]:
-    """Return the values given, by field name; the fields of a section by their own names too."""
-    found: dict[str, Known] = {}
-    record: type = type(inputs)
-    for name, f in asked(record).items():
-        value = getattr(inputs, name)
-        if value is None:
-            continue
-        here = (*path, name)
-        stated = {p[len(path) :]: d for p, d in doubts.items() if p[: len(here)] == here}
-        found[name] = Known(value, here, stated)
-        if isinstance(f, SectionField):
-            found |= known_values(value, doubts, here)
-    return found
-
-
-def paths(record: type, path: Path = ()) -> dict[str, Path]:
-    """Return where each field of a record, or of its sections, stands."""
-    found: dict[str, Path] = {}
-    for name, f in asked(record).items():
-        found[name] = (*path, name)
-        if isinstance(f, SectionField):
-            found |= paths(f.record, (*path, name))
-    return found
-
-
-def _sources(step: Step, name: str) -> tuple[str, ...]:
-    return step.sources.get(name, (name,))
-
-
-def _source(step: Step, name: str, known: Mapping[str, Known]) -> Known | None:
-    """Return the best known source of a part's field."""
-    return next((known[s] for s in _sources(step, name) if s in known), None)
-
-
-def _missing(
-    step: Step, taken: Mapping[str, Known | None], where: Mapping[str, Path]
-) -> list[list[frozenset[Path]]]:
-    """Return what the part still waits for: per need, the sets of fields of which one will do."""
-    calculation = step.calculation
-    optional = defaults(calculation.inputs)
-    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
-    needs += list(calculation.one_of)
-    found = []
-    for ways in needs:
-        lacking = [[name for name in way if taken[name] is None] for way in ways]
-        if all(lacking):
-            found.append([s for names in lacking for s in _field_sets(step, names, where)])
-    return found
-
-
-def _field_sets(
-    step: Step, names: Sequence[str], where: Mapping[str, Path]
-) -> list[frozenset[Path]]:
-    """Return the sets of the composite's fields that would fill the names, by every source."""
-    choices = [[where[s] for s in _sources(step, name) if s in where] for name in names]
-    return [frozenset(paths_) for paths_ in itertools.product(*choices)]
-
-
-def _wanted(
-    step: Step, part: Answer, known: Mapping[str, Known], where: Mapping[str, Path]
-) -> list[Open]:
-    """Return what the part itself asks for besides, less what is known already."""
-    found = []
-    for want in step.wants(part.inputs, part.outputs):
-        ways = [
-            tuple(where[name] for name in way if not _told(known.get(name)))
-            for way in want.ways
-            if where.keys() >= set(way)
-        ]
-        # A way that is all told did not help: no measurement settles this one.
-        if want.advice or (ways and all(ways)):
-            found.append(Open(step.part, want.why, tuple(ways), want.advice))
-    return found
-
-
-def _told(known: Known | None) -> bool:
-    return known is not None and known.value != UNKNOWN
 
 
 def _part_question(
@@ -273,32 +271,19 @@ def _part_question(
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
     }
     told = question.weigh
-    return dataclasses.replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
+    return replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
 
 
 def _is_one(value: Any) -> bool:
     return isinstance(value, float)
 
 
-def _results(step: Step, part: Answer) -> dict[str, Known]:
-    """Return a part's results as sources for later parts, under ``part.result``."""
-    found: dict[str, Known] = {}
-    for name in declared(step.calculation.outputs):
-        value = getattr(part.outputs, name)
-        if value is not None:
-            u = part.u.get(name)
-            doubts: dict[Path, Stated] = {}
-            if u is not None:
-                doubts[(name,)] = Stated(uncertainty=2.0 * u)
-            found[f"{step.part}.{name}"] = Known(
-                value, (step.part, name), doubts, part.left_out.get(name, {})
-            )
-    return found
-
-
 def _named_here(fault: CoreError, taken: Mapping[str, Known | None]) -> CoreError:
-    """Return the fault under the composite's own name of the field."""
-    source = taken.get(fault.field)
-    if source is not None:
-        fault.field = ".".join(map(str, source.path))
+    """Return the fault under the composite's own names of its fields."""
+
+    def here(name: str) -> str:
+        source = taken.get(name)
+        return name if source is None else ".".join(map(str, source.path))
+
+    fault.field, fault.also = here(fault.field), tuple(map(here, fault.also))
     return fault

@@ -17,6 +17,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.core.notices import CAUTIONS, FIRST
 from ringland_service.core.uncertainty import Influence, propagate
+from ringland_service.engine.agreeing import insist_agree
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import (
@@ -48,6 +49,7 @@ def answer(calculation: Calculation, question: Question) -> Answer:
     if inputs is not question.inputs:
         question = dataclasses.replace(question, inputs=inputs)
     insist_on(calculation.rules, inputs)
+    insist_agree(calculation, question)
     try:
         with np.errstate(**LOUD):
             return _answer(calculation, question)
@@ -92,7 +94,8 @@ def doubt(
         return {}, {}
     moved = on_inputs(influences)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
-    u = single | propagate(calculation.compute, inputs, influences, outputs)
+    working = _working(calculation, inputs, influences)
+    u = single | propagate(calculation.compute, inputs, working, outputs)
     for name, value in u.items():
         if not np.all(np.isfinite(value)):
             raise OutOfBounds(
@@ -113,6 +116,20 @@ def _one_for_one(
         if each:
             found[name] = math.hypot(*each)
     return found
+
+
+def _working(
+    calculation: Calculation, inputs: Any, influences: Sequence[Influence]
+) -> Sequence[Influence]:
+    """Return the influences less the readings that no result rests on."""
+    gone = calculation.left_out(inputs) if calculation.left_out is not None else ()
+    if not gone:
+        return influences
+    working = [
+        dataclasses.replace(one, moves=tuple(m for m in one.moves if m.path not in gone))
+        for one in influences
+    ]
+    return [one for one in working if one.moves]
 
 
 def cautions_of(calculation: Declared) -> tuple[str, ...]:
@@ -168,8 +185,9 @@ def present(inputs: Any, names: Sequence[str]) -> bool:
 
 
 def contradiction(rule: Rule) -> Contradiction:
-    """Return the error of a broken rule."""
-    return Contradiction(rule.fields[0], rule.message, rule.right)
+    """Return the error of a broken rule; it names every field that the rule lies between."""
+    first, *others = dict.fromkeys(rule.fields)
+    return Contradiction(first, rule.message, rule.right, tuple(others))
 
 
 def insist_on(rules: Sequence[Rule], inputs: Any) -> None:

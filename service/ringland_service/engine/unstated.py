@@ -86,7 +86,7 @@ def left_out(
     if not u or not question.weigh:
         return {}
     fields = declared(calculation.outputs).items()
-    names = [n for n, f in fields if n in u and isinstance(f, ResultField)]
+    names = tuple(n for n, f in fields if n in u and isinstance(f, ResultField))
     if not names:
         return {}
     here = {name: _leaf(outputs, name) for name in names}
@@ -195,7 +195,8 @@ def _slopes(
             there = calculation.compute(moved(inputs, alone, by))
         except (CoreError, ArithmeticError):
             return {}  # the reading stands at the edge of what can be: the other side tells
-        return {n: abs(_leaf(there, n) - value) / step for n, value in here.items()}
+        leaves = ((n, _leaf(there, n), value) for n, value in here.items())
+        return {n: abs(leaf - value) / step for n, leaf, value in leaves if _like(leaf, value)}
 
     rise = slopes(step)
     if rise and not reading.alike:
@@ -208,6 +209,13 @@ def _slopes(
             is_slope = finer.get(name, 0.0) * 2.0 < slope
             found[name] = np.maximum(found.get(name, 0.0), np.where(is_slope, slope, 0.0))
     return found
+
+
+def _like(leaf: Any, value: Any) -> bool:
+    """Return whether a result is there as it was: one may fall away as its reading moves."""
+    if isinstance(value, float):
+        return isinstance(leaf, float)
+    return leaf is not None and np.shape(leaf) == np.shape(value)
 
 
 def _leaf(outputs: Any, name: str) -> Any:

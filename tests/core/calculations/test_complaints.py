@@ -12,9 +12,9 @@ from ringland_service.core.suspects import COMPLAINTS
 def engine(complaint: str) -> dict[str, str]:
     """Return an engine that can have the complaint."""
     row = COMPLAINTS[complaint]
-    return {"cycle": row.cycle or "four_stroke"} | (
-        {"valve_gear": row.valve_gear} if row.valve_gear else {}
-    )
+    found = {"cycle": row.cycle or "four_stroke"}
+    found |= {"valve_gear": row.valve_gear} if row.valve_gear else {}
+    return found | ({"decompressor": "unknown"} if row.decompressor else {})
 
 
 @pytest.mark.parametrize("complaint", COMPLAINTS)

@@ -7,8 +7,9 @@ import pytest
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Refused
-from ringland_service.engine.columns import Rows, answer_rows
+from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.question import Question
+from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 
@@ -98,7 +99,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str, str]] = [
     (OVERBORE, {"new_dish_cc": 1.0}, "new_dish_cc", "told but not its dome"),
     (OVERBORE, {"dish_cc": 1.0, "new_dome_cc": 1.0}, "new_dome_cc", "told but not its dish"),
     (OVERBORE, {"new_dome_cc": 30.8}, "new_bore_mm", "no volume above the piston"),
-    (OVERBORE, {"gasket_bore_mm": None}, "gasket_bore_mm", "opening is not given"),
+    (OVERBORE, {"gasket_bore_mm": None}, "gasket_bore_mm", "made of is not given"),
     (DYNAMIC, {"rod_mm": 33.0}, "rod_mm", "cannot turn over"),
     (PORTS, {"rod_mm": 29.9}, "rod_mm", "cannot turn over"),
     (

@@ -79,6 +79,7 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
         figures=_sections(of, result, lambda step: step.part not in (*BENCH, DECISION)),
         warnings=text.warning_texts(found["warnings"]),
         needs=[Need(item["why"], tuple(need_texts(item))) for item in result["measure_next"]],
+        fallen_out=result.get("not_worked_out", ()),
         given=blocks.given(of.inputs, found["inputs"], ("about",)),
         taken=[(text.words_of(t["field"]), text.words_of(t["from"])) for t in found["taken"]],
         cautions=found["cautions"],

@@ -1,18 +1,55 @@
 """The verdicts on end gaps, and the rules of thumb where the maker gives no range."""
 
 from dataclasses import replace
-from typing import Any
+from typing import Any, cast
+
+import numpy as np
 
 from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.declare import Check, Figure
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.usual import Usual
+from ringland_service.core.verdicts import beyond, is_column
+
+TOP, SECOND = "ring_gap.new.top", "ring_gap.new.second"
+FILE, LEAVE, TOO_LARGE = "file", "leave", "too_large"
+WHAT_TO_DO: dict[str, str] = {
+    FILE: "too small: file it",
+    LEAVE: "inside its range: nothing is filed",
+    TOO_LARGE: "larger than its range: take another ring, since none can be put back",
+}
 
 
-def _least(row: str, inputs: Any, wanted_mm: Number) -> Limit:
-    """Return the rule of thumb as a least gap; wider is no fault of the ring."""
-    return replace(LIMITS[row].limit(inputs.bore_mm), low=wanted_mm, high=None)
+def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
+    """Return the usual range of a new ring's gap, widened to a factor that the request tells."""
+    limit = LIMITS[row].limit(bore_mm)
+    if isinstance(factor, Usual):
+        return limit
+    low: Any = limit.low
+    high: Any = limit.high
+    told: Any = factor * bore_mm
+    return replace(limit, low=np.minimum(low, told), high=np.maximum(high, told))
+
+
+def least_mm(row: str, factor: Number, bore_mm: Number, own: Limit) -> Number:
+    """Return the gap under which a new ring is filed: as stated, as told by a factor, as usual."""
+    if own.low is not None:
+        return own.low
+    least: Any = factor * bore_mm
+    if isinstance(factor, Usual):
+        least = LIMITS[row].limit(bore_mm).low
+    return least if own.high is None else cast(Number, np.minimum(least, own.high))
+
+
+def what_to_do(measured_mm: Number, least: Number, most: Number | None) -> Any:
+    """Return what a measured gap calls for; a word, or a column of them."""
+    small, large = beyond(least, measured_mm), False
+    if most is not None:
+        large = beyond(measured_mm, most)
+    if is_column(small) or is_column(large):
+        return np.where(small, FILE, np.where(large, TOO_LARGE, LEAVE))
+    return FILE if small else TOO_LARGE if large else LEAVE
 
 
 def _replace_above(inputs: Any, _: Any) -> Limit | None:
@@ -28,14 +65,14 @@ CHECKS = (
         "top_measured_mm",
         "new top ring's gap",
         SETTLE,
-        lambda i, o: _least("ring_gap.new.top", i, o.top_wanted_mm),
+        lambda i, o: usual_range(TOP, i.top_factor, i.bore_mm),
     ),
     Check(
         "second_ring_gap",
         "second_measured_mm",
         "new second ring's gap",
         SETTLE,
-        lambda i, o: _least("ring_gap.new.second", i, o.second_wanted_mm),
+        lambda i, o: usual_range(SECOND, i.second_factor, i.bore_mm),
     ),
     Check(
         "oil_rail_gap",
@@ -55,13 +92,13 @@ CHECKS = (
 FIGURES = (
     Figure(
         "top_factor",
-        ("top_wanted_mm",),
+        ("top_wanted_mm", "file_top_mm", "top_what_to_do"),
         lambda i, _: i.top_limit_low_mm is None and isinstance(i.top_factor, Usual),
         "limits.top_ring_gap.low, the maker's least gap",
     ),
     Figure(
         "second_factor",
-        ("second_wanted_mm",),
+        ("second_wanted_mm", "file_second_mm", "second_what_to_do"),
         lambda i, _: i.second_limit_low_mm is None and isinstance(i.second_factor, Usual),
         "limits.second_ring_gap.low, the maker's least gap",
     ),

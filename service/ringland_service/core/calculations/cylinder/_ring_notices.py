@@ -2,8 +2,6 @@
 
 from typing import Any
 
-import numpy as np
-
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import rings
 from ringland_service.core.limits import LIMITS
@@ -41,15 +39,16 @@ def _far_rule(axes: tuple[str, ...], unworn: str) -> Rule:
 RULES = (_far_rule(OLD_AXES, "unworn_bore_mm"), _far_rule(WORN_AXES, "bore_mm"))
 
 
-def _after_filing(measured: Any, wanted: Any) -> Any:
-    return wanted if measured is None else np.maximum(measured, wanted)
+def _after_filing(measured: Any, wanted: Any, filed: Any) -> Any:
+    return wanted if measured is None else measured + (0.0 if filed is None else filed)
 
 
 def _second_smaller(i: Any, o: Any) -> Any:
     if i.top_measured_mm is None and i.second_measured_mm is None:
         return o.second_wanted_mm < o.top_wanted_mm
-    top = _after_filing(i.top_measured_mm, o.top_wanted_mm)
-    return _after_filing(i.second_measured_mm, o.second_wanted_mm) < top
+    top = _after_filing(i.top_measured_mm, o.top_wanted_mm, o.file_top_mm)
+    second = _after_filing(i.second_measured_mm, o.second_wanted_mm, o.file_second_mm)
+    return second < top
 
 
 def _no_verdict(i: Any, o: Any) -> bool:

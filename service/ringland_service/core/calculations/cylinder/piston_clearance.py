@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from ringland_service.core import condition, kinds, lengths, quantities
+from ringland_service.core.calculations.cylinder import _bore_told_twice as told_twice
 from ringland_service.core.calculations.cylinder import _piston_fit as parts
 from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.declare import (
@@ -301,6 +302,7 @@ CALCULATION = Calculation(
         ),
     ),
     rules=parts.RULES,
+    agreements=told_twice.AGREEMENTS,
     notices=parts.NOTICES,
     cautions=("measuring",),
 )

@@ -1,8 +1,22 @@
 """C27: end gaps of piston rings, wanted, to file, and how much of an old gap is the bore's."""
 
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _ring_notices as notices
-from ringland_service.core.calculations.cylinder._ring_checks import CHECKS, FIGURES
+from ringland_service.core.calculations.cylinder._ring_checks import (
+    CHECKS,
+    FIGURES,
+    SECOND,
+    TOP,
+    WHAT_TO_DO,
+    least_mm,
+    usual_range,
+    what_to_do,
+)
 from ringland_service.core.declare import (
     Calculation,
     choice,
@@ -14,12 +28,14 @@ from ringland_service.core.declare import (
     usual,
 )
 from ringland_service.core.formulas import rings
-from ringland_service.core.formulas._elementary import at_least
+from ringland_service.core.limits import Limit
 from ringland_service.core.materials import UNKNOWN, alpha_of_bore_per_k
 from ringland_service.core.numbers import Number
+from ringland_service.core.verdicts import beyond, is_column
 
 COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
+FILED = "wanted gap less the measured one where that lies under its range, else nothing"
 EXPANSION = "Machinery's Handbook, linear expansion of both perimeters (from memory)"
 
 
@@ -64,7 +80,9 @@ class Inputs:
         default=usual(0.005),
     )
     top_limit_low_mm: Number | None = limit_side("top_ring_gap", "low")
+    top_limit_high_mm: Number | None = limit_side("top_ring_gap", "high")
     second_limit_low_mm: Number | None = limit_side("second_ring_gap", "low")
+    second_limit_high_mm: Number | None = limit_side("second_ring_gap", "high")
     old_gap_mm: Number | None = quantity(
         lengths.RING_GAP, "used ring's gap in its worn bore", example=0.62, default=None
     )
@@ -126,16 +144,18 @@ class Outputs:
         "least gap of the top ring",
         kind=kinds.LENGTH,
         digits=3,
-        basis="low end of the maker's range where one is given, else factor times bore; the usual "
-        "factor is 0.0035 to 0.0045, its middle 0.004 is used unless another is given",
+        basis="low end of the maker's range where one is given, else factor times bore, never past "
+        "a largest gap that is stated; the usual factor is 0.0035 to 0.0045, its middle 0.004 is "
+        "used unless another is given",
         source=COMMON,
     )
     second_wanted_mm: Number = result(
         "least gap of the second ring, not smaller than the top ring's",
         kind=kinds.LENGTH,
         digits=3,
-        basis="low end of the maker's range where one is given, else factor times bore; the usual "
-        "factor is 0.0045 to 0.0055, its middle 0.005 is used unless another is given",
+        basis="low end of the maker's range where one is given, else factor times bore, never past "
+        "a largest gap that is stated; the usual factor is 0.0045 to 0.0055, its middle 0.005 is "
+        "used unless another is given",
         source=COMMON,
     )
     file_top_mm: Number | None = result(
@@ -143,7 +163,7 @@ class Outputs:
         "and plated and chromed faces chip",
         kind=kinds.LENGTH,
         digits=3,
-        formula="max(top_wanted_mm - top_measured_mm, 0)",
+        basis=FILED,
         source=COMMON,
         default=None,
     )
@@ -151,8 +171,22 @@ class Outputs:
         "to file off the second ring: one end, towards its face, then deburr",
         kind=kinds.LENGTH,
         digits=3,
-        formula="max(second_wanted_mm - second_measured_mm, 0)",
+        basis=FILED,
         source=COMMON,
+        default=None,
+    )
+    top_what_to_do: str | None = result(
+        "what the new top ring's gap calls for",
+        basis="the measured gap against the maker's range, else the usual one",
+        source=COMMON,
+        choices=WHAT_TO_DO,
+        default=None,
+    )
+    second_what_to_do: str | None = result(
+        "what the new second ring's gap calls for",
+        basis="the measured gap against the maker's range, else the usual one",
+        source=COMMON,
+        choices=WHAT_TO_DO,
         default=None,
     )
     gap_growth_mm: Number | None = result(
@@ -208,8 +242,20 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out wanted gaps and filing; take the bore's share off a used ring's gap."""
-    top = _wanted_mm(inputs.top_limit_low_mm, inputs.top_factor, inputs.bore_mm)
-    second = _wanted_mm(inputs.second_limit_low_mm, inputs.second_factor, inputs.bore_mm)
+    top = _new_ring(
+        TOP,
+        inputs.top_measured_mm,
+        inputs.top_factor,
+        inputs.bore_mm,
+        Limit(inputs.top_limit_low_mm, inputs.top_limit_high_mm),
+    )
+    second = _new_ring(
+        SECOND,
+        inputs.second_measured_mm,
+        inputs.second_factor,
+        inputs.bore_mm,
+        Limit(inputs.second_limit_low_mm, inputs.second_limit_high_mm),
+    )
     growth = _growth_mm(
         inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_bore_mm
     )
@@ -217,10 +263,12 @@ def compute(inputs: Inputs) -> Outputs:
     own = _less(inputs.old_gap_mm, growth)
     measured = inputs.top_measured_mm
     return Outputs(
-        top_wanted_mm=top,
-        second_wanted_mm=second,
-        file_top_mm=_filing_mm(top, measured),
-        file_second_mm=_filing_mm(second, inputs.second_measured_mm),
+        top_wanted_mm=top.wanted_mm,
+        second_wanted_mm=second.wanted_mm,
+        file_top_mm=top.file_mm,
+        file_second_mm=second.file_mm,
+        top_what_to_do=top.what_to_do,
+        second_what_to_do=second.what_to_do,
         gap_growth_mm=growth,
         own_gap_mm=own,
         ring_wear_mm=_less(own, inputs.gap_when_new_mm),
@@ -231,18 +279,39 @@ def compute(inputs: Inputs) -> Outputs:
         ),
         hot_gap_mm=_hot_mm(inputs, measured),
         hot_gap_after_filing_mm=_hot_mm(
-            inputs, None if measured is None else at_least(measured, top)
+            inputs, None if measured is None or top.file_mm is None else measured + top.file_mm
         ),
     )
 
 
-def _wanted_mm(maker_low_mm: Number | None, factor: Number, bore_mm: Number) -> Number:
-    """Return the low end of the range given, else the rule of thumb."""
-    return rings.wanted_gap_mm(factor, bore_mm) if maker_low_mm is None else maker_low_mm
+@dataclass(frozen=True)
+class _NewRing:
+    """What a new ring's gap should be, and what is to be done about the one measured."""
+
+    wanted_mm: Number
+    file_mm: Number | None
+    what_to_do: Any
 
 
-def _filing_mm(wanted_mm: Number, measured_mm: Number | None) -> Number | None:
-    return None if measured_mm is None else rings.filing_mm(wanted_mm, measured_mm)
+def _new_ring(
+    row: str, measured_mm: Number | None, factor: Number, bore_mm: Number, own: Limit
+) -> _NewRing:
+    """Return the gap wanted, and the filing where the one measured lies under its range.
+
+    Inside the range nothing is filed, and nothing is ever filed past a stated largest gap.
+    """
+    wanted: Any = rings.wanted_gap_mm(factor, bore_mm) if own.low is None else own.low
+    if own.high is not None:
+        wanted = np.minimum(wanted, own.high)
+    if measured_mm is None:
+        return _NewRing(wanted, None, None)
+    least = least_mm(row, factor, bore_mm, own)
+    stated = own.low is not None or own.high is not None
+    most = own.high if stated else usual_range(row, factor, bore_mm).high
+    filing = rings.filing_mm(wanted, measured_mm)
+    small = beyond(least, measured_mm)
+    filed = np.where(small, filing, 0.0) if is_column(small) else filing if small else 0.0
+    return _NewRing(wanted, filed, what_to_do(measured_mm, least, most))
 
 
 def _growth_mm(

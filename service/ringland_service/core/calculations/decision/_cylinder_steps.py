@@ -10,6 +10,7 @@ from ringland_service.core.calculations.cylinder import (
     ring_gap,
     ring_side_clearance,
 )
+from ringland_service.core.calculations.decision import _ruled_out as ruled
 from ringland_service.core.calculations.decision import (
     bore_order,
     clean_up,
@@ -20,16 +21,15 @@ from ringland_service.core.calculations.decision import (
     piston_selection,
 )
 from ringland_service.core.calculations.decision._bored import NEVER_BORED
+from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import displacement, overbore_ratio
 from ringland_service.core.declare import Step
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.survey import same_depth
-from ringland_service.core.verdicts import at_most
 
 Known = Mapping[str, Any]
 When = Callable[[Known], bool]
-FINISH = "oversize_choice.chosen_finish_mm"
-NEW_BORE = ("new_bore_mm", FINISH)
+FINISH, NEW_BORE = works.FINISH, works.NEW_BORE
 FINISH_MAX = ("bore_order.finish_high_mm",)
 
 
@@ -59,15 +59,6 @@ def kind_known(known: Known) -> bool:
 def _may_be_cleaned_up(known: Known) -> bool:
     """Return whether boring may be thought of: a bore that bears it, and its survey."""
     return may_be_bored(known) and begun("survey", "depth_mm")(known)
-
-
-def _larger_bore(known: Known) -> bool:
-    """Return whether a new bore is known that the gasket clears."""
-    new = next((known[name] for name in NEW_BORE if name in known), None)
-    if "new_bore_mm" in known or new is None:
-        return new is not None
-    gasket = known.get("new_gasket_bore_mm", known.get("gasket_bore_mm"))
-    return gasket is None or not at_most(gasket, new)
 
 
 def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
@@ -166,13 +157,15 @@ OVERSIZE = (
         purpose="finish bore as two limits, and what the machinist bores to",
         sources={"piston_mm": ("oversize_choice.chosen_piston_mm",)},
         when=lambda known: FINISH in known,
+        after_work=True,
     ),
     Step(
         part="liner_wall",
         calculation=liner_wall.CALCULATION,
         purpose="the wall that boring leaves",
         sources={"finish_bore_max_mm": ("bore_order.finish_high_mm", "new_bore_mm")},
-        when=lambda known: "liner_od_mm" in known and may_be_bored(known),
+        when=lambda known: "liner_od_mm" in known and kind_known(known),
+        falls_out=ruled.never_bored,
     ),
 )
 AFTER = (
@@ -181,13 +174,18 @@ AFTER = (
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
         sources={"new_bore_mm": NEW_BORE, "new_bore_max_mm": FINISH_MAX},
+        after_work=True,
     ),
     Step(
         part="overbore_ratio",
         calculation=overbore_ratio.CALCULATION,
         purpose="compression ratio after machining, and the gasket's room",
-        sources={"new_bore_mm": NEW_BORE},
-        when=_larger_bore,
+        title="Compression ratio after the work",
+        sources=works.SOURCES,
+        when=works.changes,
+        derive=works.derived,
+        without=works.without,
+        after_work=True,
     ),
 )
 GAPS = Step(
@@ -195,6 +193,7 @@ GAPS = Step(
     calculation=ring_gap.CALCULATION,
     purpose="ring end gaps: wanted, to file, and what wear added",
     sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
+    after_work=True,
 )
 # What the tests said: from their parts on a job card, else as told.
 TESTED: Mapping[str, tuple[str, ...]] = {
@@ -244,6 +243,7 @@ DECISION = (
             **TESTED,
         },
         wants=cylinder_ways.wanted,
+        rules_out=ruled.of_the_decision,
     ),
 )
 STEPS = (SURVEY, *FITS, *OVERSIZE, GAPS, *AFTER, *DECISION)

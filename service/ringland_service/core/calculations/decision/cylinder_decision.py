@@ -1,5 +1,6 @@
 """What to do with a cylinder: its measurements judged, each way asked after, one taken."""
 
+from ringland_service.core.calculations._agreements import AGREEMENTS
 from ringland_service.core.calculations.decision import _cylinder_fields as fields
 from ringland_service.core.calculations.decision._cylinder_steps import STEPS, survey_readings
 from ringland_service.core.declare import Composite, optional
@@ -47,5 +48,6 @@ CALCULATION = Composite(
     inputs=Inputs,
     steps=STEPS,
     derive=survey_readings,
+    agreements=AGREEMENTS,
     cautions=("measuring", "boring_and_honing", "records", "chemical_smear_removal"),
 )

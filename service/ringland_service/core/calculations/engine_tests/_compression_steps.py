@@ -11,6 +11,7 @@ from ringland_service.core.calculations.engine_tests import (
     wet_gain,
 )
 from ringland_service.core.calculations.general import air_pressure
+from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
     dynamic_ratio,
@@ -20,6 +21,8 @@ from ringland_service.core.declare import Step
 
 Known = Mapping[str, Any]
 EXPECTED = ("expected_kpa", "cranking_pressure.mid_kpa")
+PORTS_CLOSE = "a two-stroke has no intake valve that closes: its trapped ratio stands in its place"
+NO_PORTS = "a four-stroke has no ports in its bore"
 CLEARANCE = ("clearance_cc", "compression_ratio.clearance_cc")
 
 
@@ -31,6 +34,11 @@ def four_stroke(known: Known) -> bool:
 def two_stroke(known: Known) -> bool:
     """Return whether the engine is known to be a two-stroke."""
     return not four_stroke(known)
+
+
+def _four_stroke_with_ports(known: Known) -> bool:
+    told = {"exhaust_port_top_below_deck_mm", "transfer_port_top_below_deck_mm"}
+    return known.get("cycle") == "four_stroke" and bool(told & known.keys())
 
 
 def several_cylinders(known: Known) -> bool:
@@ -68,14 +76,25 @@ EXPECTATION = (
         calculation=dynamic_ratio.CALCULATION,
         purpose="compression ratio from the intake's closing, on which the expected reading rests",
         sources={"clearance_cc": CLEARANCE},
-        when=four_stroke,
+        when=lambda known: four_stroke(known) or "intake_closes_deg" in known,
+        falls_out=lambda known: "" if four_stroke(known) else PORTS_CLOSE,
     ),
     Step(
         part="port_timing",
         calculation=port_timing.CALCULATION,
         purpose="trapped compression ratio, on which a two-stroke's expected reading rests",
         sources={"clearance_cc": CLEARANCE},
-        when=two_stroke,
+        when=lambda known: two_stroke(known) or _four_stroke_with_ports(known),
+        falls_out=lambda known: "" if two_stroke(known) else NO_PORTS,
+        gives_way={
+            **works.CLEARANCE_AFTER,
+            "geometric_ratio_after": works.RATIO_AFTER["ratio_after"],
+            "trapped_ratio_after": f"{works.PORTS}.trapped_ratio",
+            "trapped_volume_after_cc": f"{works.PORTS}.trapped_volume_cc",
+            "exhaust_duration_after_deg": f"{works.PORTS}.exhaust_duration_deg",
+            "transfer_duration_after_deg": f"{works.PORTS}.transfer_duration_deg",
+            "blowdown_after_deg": f"{works.PORTS}.blowdown_deg",
+        },
     ),
     Step(
         part="cranking_pressure",

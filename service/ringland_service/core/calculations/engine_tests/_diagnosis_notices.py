@@ -3,11 +3,10 @@
 from typing import Any
 
 from ringland_service.core import condition
+from ringland_service.core.calculations.engine_tests import _complaints as complaints
 from ringland_service.core.calculations.engine_tests._next_test import BY_ID
 from ringland_service.core.choices import SIDE_VALVE
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.materials import UNKNOWN
-from ringland_service.core.suspects import COMPLAINTS
 
 KICK_BACK = BY_ID["kick_back"].words
 
@@ -25,30 +24,14 @@ def _decompressor_unknown(i: Any, _: Any) -> bool:
     return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
 
 
-def _of_another_engine(i: Any) -> bool:
-    complaint = COMPLAINTS[i.complaint_kind]
-    gear = i.valve_gear in (None, UNKNOWN, complaint.valve_gear)
-    return (complaint.cycle not in ("", i.cycle)) or bool(complaint.valve_gear and not gear)
-
-
 RULES = (
+    *condition.ENGINE_RULES,
+    *(complaints.rule(name) for name in complaints.TOLD),
     Rule(
-        ("decompressor", "decompressor_state"),
-        lambda i: condition.decompressor_contradicts(i.decompressor, i.decompressor_state),
-        "a decompressor of this kind cannot be in that state",
-        "automatic: held off or active; manual: not used; no decompressor: none",
-    ),
-    Rule(
-        ("valve_gear", "cycle"),
-        lambda i: condition.valve_gear_contradicts(i.cycle, i.valve_gear),
-        "engines of this cycle do not have this valve gear",
-        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
-    ),
-    Rule(
-        ("complaint_kind",),
-        _of_another_engine,
-        "this complaint is of another kind of engine",
-        "a complaint that an engine of this cycle and valve gear can have",
+        ("each_over_highest", "cylinders"),
+        lambda i: len(i.each_over_highest) > i.cylinders,
+        "more cylinders are read than the engine has",
+        "one reading a cylinder, or the number of cylinders as it is",
     ),
 )
 

@@ -110,10 +110,16 @@ def _low(i: Any, ratio: Any) -> bool:
 
 def _all_low(i: Any) -> bool:
     """Return whether even the best cylinder is low, and all about alike."""
-    if i.each_over_highest is None:
+    if i.each_over_highest is None or not _all_told(i):
         return False
     best = i.level_ratio / max(min(i.each_over_highest), 1e-9)
     return _low(i, best) and _spread_word(i) == "good"
+
+
+def _all_told(i: Any) -> bool:
+    """Return whether every cylinder of the engine is read; where unknown, those read are all."""
+    each, cylinders = i.each_over_highest, i.cylinders
+    return each is None or cylinders is None or len(each) >= cylinders
 
 
 def _spread_word(i: Any) -> str | None:
@@ -127,7 +133,8 @@ def _spread(i: Any, _: Any) -> Read:
     if i.adjacent_low_pair is not None:
         yield "E31"
     elif _spread_word(i) == "good":
-        yield "E32"
+        if _all_told(i):
+            yield "E32"
     elif _spread_word(i) == "find_out" and _neighbours_sound(i):
         yield "E30"
 

@@ -146,24 +146,21 @@ def _broken(name: str, message: str) -> Notice:
 
 
 RULES = (
-    Rule(
-        ("decompressor", "decompressor_state"),
-        lambda i: condition.decompressor_contradicts(i.decompressor, i.decompressor_state),
-        "a decompressor of this kind cannot be in that state",
-        "automatic: held off or active; manual: not used; no decompressor: none",
-    ),
-    Rule(
-        ("valve_gear", "cycle"),
-        lambda i: condition.valve_gear_contradicts(i.cycle, i.valve_gear),
-        "engines of this cycle do not have this valve gear",
-        "four-stroke: overhead_valves or side_valve; two-stroke: ports",
-    ),
+    *condition.ENGINE_RULES,
     Rule(
         ("weather_kpa_diff", "air_pressure_kpa_abs"),
         lambda i: i.weather_kpa_diff > 0,
         "an air pressure read on the spot has the weather in it",
         "leave the weather's part out, or give the altitude alone",
     ),
+    Rule(
+        ("weather_kpa_diff", "weather_report_kpa_abs"),
+        lambda i: i.weather_kpa_diff > 0,
+        "a weather report has the weather in it",
+        "leave the weather's part out and state the report's own uncertainty; or give the altitude "
+        "alone",
+    ),
+    *condition.AIR_PRESSURE_RULES,
     Rule(
         ("weather_kpa_diff",),
         lambda i: (i.altitude_m is None) & (i.weather_kpa_diff > 0),
@@ -231,6 +228,7 @@ NOTICES = (
         lambda i, _: (
             i.altitude_m is not None
             and i.air_pressure_kpa_abs is None
+            and i.weather_report_kpa_abs is None
             and i.weather_kpa_diff is None
             and i.gauge_error_pct is not None
         ),

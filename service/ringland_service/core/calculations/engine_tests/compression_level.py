@@ -8,6 +8,7 @@ import numpy as np
 from ringland_service.core import condition, kinds, quantities
 from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.engine_tests import _test_conditions as conditions
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -16,6 +17,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
 )
 from ringland_service.core.formulas import air, readings
 from ringland_service.core.formulas._elementary import root
@@ -63,6 +65,7 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
+    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
     limit_altitude_m: Number | None = quantity(
         quantities.ALTITUDE,
         "altitude that the limit is stated for; absent, sea level",
@@ -132,7 +135,8 @@ class Outputs:
         "air pressure where the test was made, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
-        basis="as read on the spot, else the standard atmosphere at the altitude, else 101.325",
+        basis="as read on the spot, else the weather report or the standard atmosphere at the "
+        "altitude, else 101.325",
         source=ATMOSPHERE,
     )
     air_pressure_at_limit_kpa_abs: Number = result(
@@ -192,7 +196,7 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Compare the reading with the expected one and bring it to other air pressures."""
     reading, expected = inputs.reading_kpa, inputs.expected_kpa
-    here = condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    here = condition.air_here_kpa(inputs)
     there = condition.air_pressure_here_kpa(inputs.limit_altitude_m, None)
     ratio = None if expected is None else readings.level_ratio(reading, expected)
     gradeable = _gradeable(inputs)

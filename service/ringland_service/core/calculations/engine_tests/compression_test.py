@@ -1,5 +1,6 @@
 """A whole compression test in one answer: C02, C05 to C08 and C10, as far as they are known."""
 
+from ringland_service.core.calculations._agreements import AGREEMENTS
 from ringland_service.core.calculations.engine_tests import _compression_steps as steps
 from ringland_service.core.calculations.engine_tests import (
     compression_level,
@@ -8,7 +9,6 @@ from ringland_service.core.calculations.engine_tests import (
     pressure_build_up,
     wet_gain,
 )
-from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
     displacement,
@@ -53,9 +53,7 @@ class Inputs:
     weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
     altitude_m: Number | None = same(LEVEL, "altitude_m")
     air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)
-    weather_report_kpa_abs: Number | None = same(
-        air_pressure.Inputs, "weather_report_kpa_abs", example=None
-    )
+    weather_report_kpa_abs: Number | None = same(LEVEL, "weather_report_kpa_abs", example=None)
     cycle: str | None = same(LEVEL, "cycle")
     valve_gear: str | None = same(LEVEL, "valve_gear")
     decompressor: str | None = same(LEVEL, "decompressor")
@@ -108,4 +106,5 @@ CALCULATION = Composite(
     one_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
+    agreements=AGREEMENTS,
 )

@@ -6,6 +6,7 @@ from typing import Any
 from ringland_service.core import condition, kinds, quantities
 from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.engine_tests import _crankcase_checks as judged
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     flag,
@@ -14,6 +15,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
     usual_figures,
 )
 from ringland_service.core.formulas import crankcase
@@ -82,6 +84,7 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
+    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
     trapped_volume_cc: Number | None = quantity(
         tests.TRAPPED_VOLUME, "air shut in: crankcase, ducts and hose", default=None
     )
@@ -137,7 +140,8 @@ class Outputs:
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
-        basis="as read on the spot, else the standard atmosphere at the altitude, else 101.325",
+        basis="as read on the spot, else the weather report or the standard atmosphere at the "
+        "altitude, else 101.325",
         source="ISO 2533, Standard atmosphere (from memory)",
     )
     raw_loss_per_minute_kpa_diff: Number | None = _loss(
@@ -185,7 +189,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the losses of the tests that were made, and what they say together."""
-    air = condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    air = condition.air_here_kpa(inputs)
     found = Outputs(air_pressure_here_kpa_abs=air)
     found = _under_vacuum(inputs, _under_pressure(inputs, found, air), air)
     return dataclasses.replace(found, finding=judged.finding(inputs, found))
@@ -247,7 +251,7 @@ CALCULATION = Calculation(
     compute=compute,
     one_of=((("start_kpa",), ("vacuum_start_kpa",)),),
     checks=judged.CHECKS,
-    rules=judged.RULES,
+    rules=(*judged.RULES, *condition.AIR_PRESSURE_RULES),
     notices=(*judged.NOTICES, *condition.AIR_PRESSURE_NOTICES),
     cautions=("crankcase_test",),
 )

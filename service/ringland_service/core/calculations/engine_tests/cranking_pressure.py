@@ -1,6 +1,7 @@
 """C10: the cranking pressure that a sound cylinder should read."""
 
 from ringland_service.core import condition, kinds, lengths, quantities
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.calculations.geometry._rod import ROD_RULES
 from ringland_service.core.declare import (
     Calculation,
@@ -11,6 +12,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
     usual,
 )
 from ringland_service.core.formulas import crank, cranking, geometry
@@ -39,6 +41,7 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
+    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
     n_low: Number = number(
         "compression exponent of a slow, cold or leaky engine",
         low=1.0,
@@ -95,7 +98,8 @@ class Outputs:
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
-        basis="as read on the spot, else the standard atmosphere at the altitude, else 101.325",
+        basis="as read on the spot, else the weather report or the standard atmosphere at the "
+        "altitude, else 101.325",
         source="ISO 2533, Standard atmosphere (from memory)",
     )
     low_kpa: Number = result(
@@ -176,7 +180,7 @@ def compute(inputs: Inputs) -> Outputs:
 
 
 def _air_kpa(inputs: Inputs) -> Number:
-    return condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    return condition.air_here_kpa(inputs)
 
 
 def _decompressor_ratio(inputs: Inputs) -> Number | None:
@@ -231,6 +235,7 @@ CALCULATION = Calculation(
             "give bore, stroke, rod and clearance too",
         ),
         *ROD_RULES,
+        *condition.AIR_PRESSURE_RULES,
     ),
     notices=(
         *condition.AIR_PRESSURE_NOTICES,

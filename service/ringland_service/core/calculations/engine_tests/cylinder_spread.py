@@ -13,6 +13,7 @@ from ringland_service.core.declare import (
     Rule,
     Unjudged,
     choice,
+    count,
     quantity,
     readings,
     record,
@@ -47,6 +48,13 @@ class Inputs:
     )
     expected_kpa: Number | None = quantity(
         quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
+    )
+    cylinders: int | None = count(
+        "number of cylinders; where fewer are read, the others are not told",
+        low=1,
+        high=8,
+        example=4,
+        default=None,
     )
     first_again_kpa: Number | None = quantity(
         quantities.COMPRESSION,
@@ -84,16 +92,17 @@ class Outputs:
         basis="the reading over the largest of the readings",
         source=COMMON,
     )
-    grade: str = result(
-        "spread between the cylinders",
+    grade: str | None = result(
+        "spread between the cylinders; absent where not all of them are read",
         basis="steps of the spread",
         source=COMMON,
         common_practice=True,
         choices=GRADES["cylinder_spread"].choices,
+        default=None,
     )
     pair_mismatch_pct: Number | None = result(
         "difference of the two neighbours in one bank that read lowest together, share of the "
-        "higher; absent where no two cylinders share a bank",
+        "higher; absent where no two cylinders share a bank, or not all are read",
         kind=kinds.PERCENT,
         digits=1,
         basis="the neighbours with the smallest sum: their difference over the higher one",
@@ -116,17 +125,22 @@ def compute(inputs: Inputs) -> Outputs:
     taken = np.array(inputs.readings_kpa)
     each = formulas.each_over_highest(taken)
     spread = formulas.spread_percent(taken)
-    pair = _lowest_neighbours(inputs)
+    pair = None if _not_all_told(inputs) else _lowest_neighbours(inputs)
     mismatch = None if pair is None else _mismatch_pct(taken[pair[0]], taken[pair[1]])
     low = pair is not None and mismatch is not None and _is_low_pair(each, pair, mismatch)
     return Outputs(
         spread_pct=spread,
         lowest_over_highest=formulas.lowest_over_highest(taken),
         each_over_highest=tuple(each.tolist()),
-        grade=GRADES["cylinder_spread"].word(spread),
+        grade=None if _not_all_told(inputs) else GRADES["cylinder_spread"].word(spread),
         pair_mismatch_pct=mismatch,
         adjacent_low_pair=(pair[0] + 1, pair[1] + 1) if pair is not None and low else None,
     )
+
+
+def _not_all_told(inputs: Any) -> bool:
+    """Return whether the engine has cylinders that are not read."""
+    return inputs.cylinders is not None and len(inputs.readings_kpa) < inputs.cylinders
 
 
 def _mismatch_pct(first_kpa: float, second_kpa: float) -> Number:
@@ -200,6 +214,11 @@ CALCULATION = Calculation(
             _floor,
             unjudged=(
                 Unjudged(
+                    "cylinders_not_all_told",
+                    lambda i, o, _: _not_all_told(i),
+                    "read the other cylinders too, same gauge, one after another",
+                ),
+                Unjudged(
                     "readings_not_repeating",
                     lambda i, o, _: _sagged(i, o),
                     "charge the battery and read all cylinders again, the first one last",
@@ -209,6 +228,12 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
+            ("readings_kpa", "cylinders"),
+            lambda i: len(i.readings_kpa) > i.cylinders,
+            "more readings than the engine has cylinders",
+            "one reading a cylinder, or the number of cylinders as it is",
+        ),
+        Rule(
             ("readings_kpa",),
             lambda i: max(i.readings_kpa) <= 0,
             "no cylinder reads anything",
@@ -216,12 +241,21 @@ CALCULATION = Calculation(
         ),
         Rule(
             ("readings_kpa", "layout"),
-            lambda i: i.layout != "in_line" and len(i.readings_kpa) % 2 == 1,
+            lambda i: (
+                i.layout != "in_line" and len(i.readings_kpa) % 2 == 1 and not _not_all_told(i)
+            ),
             "two banks with an odd number of readings",
             "one reading per cylinder, the first half of them one bank",
         ),
     ),
     notices=(
+        Notice(
+            "cylinders_not_all_told",
+            "readings_kpa",
+            lambda i, _: _not_all_told(i),
+            "the engine has more cylinders than readings: the others are not told, so the "
+            "spread of the engine is not known",
+        ),
         Notice(
             "no_sound_reference",
             "readings_kpa",

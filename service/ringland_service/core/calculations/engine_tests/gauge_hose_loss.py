@@ -1,6 +1,7 @@
 """C09: what a gauge loses to the room between the cylinder and its check valve."""
 
 from ringland_service.core import condition, kinds, quantities
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -10,6 +11,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
     usual,
 )
 from ringland_service.core.formulas import cranking, geometry
@@ -45,6 +47,7 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
+    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
 
 
 @record
@@ -68,7 +71,7 @@ class Outputs:
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
-        basis="as read on the spot, else from the altitude, else that of sea level",
+        basis="as read on the spot, else from weather report and altitude, else that of sea level",
         source="ISO 2533 (from memory)",
     )
     true_kpa: Number = result(
@@ -101,7 +104,7 @@ def compute(inputs: Inputs) -> Outputs:
         inputs.clearance_cc,
         inputs.hose_volume_cc,
     )
-    air = condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    air = condition.air_here_kpa(inputs)
     ratio = geometry.compression_ratio(effective, clearance)
     with_hose = cranking.ratio_with_hose(effective, clearance, hose)
     return Outputs(
@@ -131,6 +134,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    rules=condition.AIR_PRESSURE_RULES,
     checks=(
         Check(
             "gauge_hose_error",

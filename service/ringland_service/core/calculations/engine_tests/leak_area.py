@@ -4,6 +4,7 @@ import numpy as np
 
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core import engine_test_quantities as tests
+from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Figure,
@@ -12,6 +13,7 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
     usual,
 )
 from ringland_service.core.formulas import leak
@@ -55,6 +57,7 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
+    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
     other_restrictor_mm: Number | None = quantity(
         tests.RESTRICTOR,
         "bore of the other tester's restrictor; absent, the same",
@@ -83,7 +86,8 @@ class Outputs:
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
-        basis="as read on the spot, else the standard atmosphere at the altitude, else 101.325",
+        basis="as read on the spot, else the weather report or the standard atmosphere at the "
+        "altitude, else 101.325",
         source="ISO 2533, Standard atmosphere (from memory)",
     )
     leak_pct: Number = result(
@@ -159,7 +163,7 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Turn the reading into a hole, and the hole into the other tester's reading."""
     supply, cylinder = inputs.supply_kpa, inputs.cylinder_kpa
-    air = condition.air_pressure_here_kpa(inputs.altitude_m, inputs.air_pressure_kpa_abs)
+    air = condition.air_here_kpa(inputs)
     area = leak.leak_area_mm2(supply, cylinder, inputs.restrictor_mm, air)
     low, middle, high = _on_other(inputs, area, air)
     return Outputs(
@@ -211,6 +215,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     rules=(
+        *condition.AIR_PRESSURE_RULES,
         Rule(
             ("cylinder_kpa", "supply_kpa"),
             lambda i: beyond(i.cylinder_kpa + LEAST_KPA, i.supply_kpa),

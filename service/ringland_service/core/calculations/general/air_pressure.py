@@ -2,18 +2,15 @@
 
 from typing import Any
 
-from ringland_service.core import kinds, quantities
-from ringland_service.core.declare import Calculation, Notice, Rule, quantity, record, result
+from ringland_service.core import condition, kinds, quantities
+from ringland_service.core.declare import Calculation, Notice, quantity, record, result
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import air
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
 
 ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
-# Weather moves the air pressure by so much at most; a report reduced with the real temperature
-# is off by less. Common practice, no source.
+# Weather moves the air pressure by so much at most (common practice, no source).
 WEATHER_KPA = 6.0
-REPORT_KPA = 2.0
 # Above this altitude a report reduced with the real temperature is off by 0.2 kPa or more.
 REPORT_ALTITUDE_M = 400.0
 
@@ -83,15 +80,11 @@ def here_kpa(inputs: Inputs) -> Number:
     Contradiction
         Where neither altitude nor air pressure is given.
     """
-    if inputs.air_pressure_kpa_abs is not None:
-        return inputs.air_pressure_kpa_abs
-    if inputs.altitude_m is None:
+    if inputs.air_pressure_kpa_abs is None and inputs.altitude_m is None:
         raise Contradiction(
             "altitude_m", "the air pressure has no source", "altitude, or air pressure on the spot"
         )
-    if inputs.weather_report_kpa_abs is None:
-        return air.altitude_pressure_kpa(inputs.altitude_m)
-    return air.altitude_pressure_kpa(inputs.altitude_m, inputs.weather_report_kpa_abs)
+    return condition.air_here_kpa(inputs)
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -107,14 +100,6 @@ def compute(inputs: Inputs) -> Outputs:
         ),
         density_ratio=None if inputs.altitude_m is None else air.density_ratio(inputs.altitude_m),
     )
-
-
-def _two_pressures(inputs: Any) -> Any:
-    """Return whether report and spot reading do not agree, or cannot be compared."""
-    if inputs.altitude_m is None:
-        return True
-    report_kpa = air.altitude_pressure_kpa(inputs.altitude_m, inputs.weather_report_kpa_abs)
-    return beyond(abs(inputs.air_pressure_kpa_abs - report_kpa), REPORT_KPA)
 
 
 def _not_of_this_altitude(inputs: Any, _: Any) -> Any:
@@ -145,15 +130,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     one_of=((("altitude_m",), ("air_pressure_kpa_abs",)),),
-    rules=(
-        Rule(
-            ("weather_report_kpa_abs", "air_pressure_kpa_abs"),
-            _two_pressures,
-            "a weather report is brought to sea level, the air pressure on the spot is not: "
-            "given together they do not agree",
-            "the air pressure on the spot alone; or the weather report with the altitude",
-        ),
-    ),
+    rules=condition.AIR_PRESSURE_RULES,
     notices=(
         Notice(
             "pressure_not_of_this_altitude",

@@ -2,7 +2,7 @@
 
 from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.calculations.geometry import _overbore, _parts
-from ringland_service.core.declare import Calculation, Check, quantity, record, result
+from ringland_service.core.declare import NO_EXAMPLE, Calculation, Check, quantity, record, result
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
 from ringland_service.core.limits import LIMITS, Limit
@@ -19,14 +19,18 @@ class Inputs:
     bore_mm: Number = quantity(lengths.BORE, "cylinder bore before machining")
     new_bore_mm: Number = quantity(lengths.BORE, "bore after machining", example=68.496)
     stroke_mm: Number = quantity(lengths.STROKE, "stroke")
-    chamber_cc: Number = quantity(
-        quantities.CHAMBER, "combustion chamber in the head; it is kept as it is"
+    chamber_cc: Number | None = quantity(
+        quantities.CHAMBER,
+        "combustion chamber in the head before; kept but for what head work is told",
+        default=None,
     )
-    gasket_thickness_mm: Number = quantity(
-        lengths.GASKET_THICKNESS, "compressed head gasket; 0 without one"
+    gasket_thickness_mm: Number | None = quantity(
+        lengths.GASKET_THICKNESS, "compressed head gasket; 0 without one", default=None
     )
-    deck_mm: Number = quantity(
-        lengths.DECK, "piston crown edge at top dead centre: below (+) or proud of (−) the deck"
+    deck_mm: Number | None = quantity(
+        lengths.DECK,
+        "piston crown edge at top dead centre: below (+) or proud of (−) the deck",
+        default=None,
     )
     gasket_bore_mm: Number | None = quantity(
         lengths.GASKET_BORE,
@@ -75,6 +79,36 @@ class Inputs:
         "compressed new head gasket; kept where not given",
         default=None,
     )
+    clearance_cc: Number | None = quantity(
+        quantities.CLEARANCE_VOLUME,
+        "clearance volume before, measured whole; counts before the sum of its parts",
+        example=NO_EXAMPLE,
+        default=None,
+    )
+    base_gasket_thinner_by_mm: Number | None = quantity(
+        lengths.GASKET_CHANGE,
+        "new base gasket thinner by; negative for a thicker one",
+        example=NO_EXAMPLE,
+        default=None,
+    )
+    deck_cut_mm: Number | None = quantity(
+        lengths.DECK_TAKEN_OFF,
+        "metal taken off the cylinder's deck",
+        example=NO_EXAMPLE,
+        default=None,
+    )
+    skim_loss_cc: Number | None = quantity(
+        quantities.CHAMBER_CHANGE,
+        "what a skim of the head takes from the chamber",
+        example=NO_EXAMPLE,
+        default=None,
+    )
+    sink_gain_cc: Number | None = quantity(
+        quantities.CHAMBER_CHANGE,
+        "what the chamber gains by valves that sit deeper",
+        example=NO_EXAMPLE,
+        default=None,
+    )
 
 
 @record
@@ -92,7 +126,7 @@ class Outputs:
         "clearance volume before",
         kind=kinds.VOLUME,
         digits=2,
-        basis=_parts.PARTS,
+        basis=f"as measured whole; else {_parts.PARTS}",
         source=GEOMETRY,
     )
     ratio_before: Number = result(
@@ -112,8 +146,9 @@ class Outputs:
         "clearance volume after",
         kind=kinds.VOLUME,
         digits=2,
-        basis=f"{_parts.PARTS}; chamber and crevice kept, the deck part grows with the bore, "
-        "gasket and crown are those fitted after",
+        basis=f"{_parts.PARTS}; chamber and crevice kept but for skim and valve sink, the deck "
+        "part grows with the bore and falls with base gasket and deck cut, gasket and crown are "
+        "those fitted after; from a clearance measured whole, that with the same changes",
         source=GEOMETRY,
     )
     ratio_after: Number = result(
@@ -150,25 +185,26 @@ def compute(inputs: Inputs) -> Outputs:
     Raises
     ------
     Contradiction
-        Where the opening of the gasket is not known.
+        Where the clearance volume before is not known, or not that after.
     """
-    before, after = _overbore.before(inputs), _overbore.after(inputs)
-    if before is None or after is None:
-        raise Contradiction("gasket_bore_mm", "the gasket's opening is not given", "bore or area")
+    before_cc, after_cc = _overbore.before_cc(inputs), _overbore.after_cc(inputs)
+    if before_cc is None or after_cc is None:
+        lacking = "chamber_cc" if inputs.chamber_cc is None else "gasket_bore_mm"
+        raise Contradiction(lacking, _overbore.NOT_TOLD, _overbore.TELL)
     swept_cc = geometry.swept_volume_cc(inputs.bore_mm, inputs.stroke_mm)
     swept_after_cc = geometry.swept_volume_cc(inputs.new_bore_mm, inputs.stroke_mm)
-    ratio = geometry.compression_ratio(swept_cc, before.clearance_cc)
-    ratio_after = geometry.compression_ratio(swept_after_cc, after.clearance_cc)
+    ratio = geometry.compression_ratio(swept_cc, before_cc)
+    ratio_after = geometry.compression_ratio(swept_after_cc, after_cc)
     gasket_mm = _overbore.gasket_after_mm(inputs)
     return Outputs(
         swept_before_cc=swept_cc,
-        clearance_before_cc=before.clearance_cc,
+        clearance_before_cc=before_cc,
         ratio_before=ratio,
         swept_after_cc=swept_after_cc,
-        clearance_after_cc=after.clearance_cc,
+        clearance_after_cc=after_cc,
         ratio_after=ratio_after,
         ratio_change=ratio_after - ratio,
-        ratio_after_clearance_held=geometry.compression_ratio(swept_after_cc, before.clearance_cc),
+        ratio_after_clearance_held=geometry.compression_ratio(swept_after_cc, before_cc),
         gasket_clearance_per_side_mm=(
             None
             if gasket_mm is None
@@ -187,11 +223,12 @@ CALCULATION = Calculation(
     stage="geometry",
     title="Compression ratio after an overbore",
     summary="Static compression ratio before and after an overbore, with the gasket kept or "
-    "changed and the new piston's own crown, and the room between gasket and cylinder.",
+    "changed and the new piston's own crown, and the room between gasket and cylinder. What other "
+    "works change at the same time counts in: base gasket, deck, skim, valves that sit deeper.",
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("gasket_bore_mm",), ("gasket_area_mm2",)),),
+    one_of=_overbore.ONE_OF,
     rules=_overbore.RULES,
     notices=_overbore.NOTICES,
     checks=(

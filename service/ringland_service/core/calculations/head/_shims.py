@@ -22,6 +22,8 @@ from ringland_service.core.formulas import lash
 
 NO_SHIM = -1
 SAME_MM = 1e-6
+# Far more than any step of a derivative.
+NEAR_MM = 1e-3
 # Without a shim, and outside the range: dearer than all distances together.
 WITHOUT, NEVER = 1e3, 1e6
 # What a looser lash is cheaper by; far below a difference that counts, far above rounding.
@@ -112,3 +114,22 @@ def nearest_outside(job: Job, offered: Sequence[float]) -> tuple[float | None, f
     thin = [shim for shim in outside if lash_with_mm(job, shim) > job.high_mm]
     thick = [shim for shim in outside if lash_with_mm(job, shim) < job.low_mm]
     return max(thin, default=None), min(thick, default=None)
+
+
+def left_lying(i: Any) -> frozenset[tuple[str | int, ...]]:
+    """Return the paths of the shims at hand that no lash and no nearest shim rests on.
+
+    Where no shim fits, those near the nearest ones stay: doubt may change which of them leads.
+    """
+    if i.shims_at_hand_mm is None:
+        return frozenset()
+    resting = {place for pick in i.held or () for place in pick}
+    if i.valves is None and NO_SHIM in resting:
+        nearest = [shim for shim in nearest_outside(jobs(i)[0], pieces(i)) if shim is not None]
+        resting |= {
+            place
+            for place, shim in enumerate(i.shims_at_hand_mm)
+            if any(abs(shim - other) <= NEAR_MM for other in nearest)
+        }
+    count = len(i.shims_at_hand_mm)
+    return frozenset(("shims_at_hand_mm", k) for k in range(count) if k not in resting)

@@ -19,7 +19,7 @@ from ringland_service.core.calculations.head._shim_rows import (
     of_valve,
     tried,
 )
-from ringland_service.core.calculations.head._shims import lash_with_mm
+from ringland_service.core.calculations.head._shims import lash_with_mm, left_lying
 from ringland_service.core.declare import Calculation, record, result
 
 GEOMETRY = "plane geometry"
@@ -195,6 +195,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
+    left_out=left_lying,
     one_of=(
         (
             ("old_shim_mm", "measured_lash_mm", "lash_low_mm", "lash_high_mm"),

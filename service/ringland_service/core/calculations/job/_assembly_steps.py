@@ -14,19 +14,25 @@ from ringland_service.core.calculations.assembly import (
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
 from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
 from ringland_service.core.calculations.decision._cylinder_steps import NEW_BORE, begun
+from ringland_service.core.calculations.decision._ruled_out import never_bored
 from ringland_service.core.calculations.engine_tests import cranking_pressure
-from ringland_service.core.calculations.engine_tests._compression_steps import four_stroke
-from ringland_service.core.calculations.geometry import dynamic_ratio
+from ringland_service.core.calculations.engine_tests._compression_steps import (
+    four_stroke,
+    two_stroke,
+)
+from ringland_service.core.calculations.geometry import _after_works as works
+from ringland_service.core.calculations.geometry import dynamic_ratio, port_timing
 from ringland_service.core.calculations.job import (
     before_assembly,
     consequences,
     parts_to_order,
     re_check,
 )
-from ringland_service.core.declare import Step
+from ringland_service.core.declare import Step, Way
 
 Known = Mapping[str, Any]
 DECISION = "cylinder_decision.decision"
+NO_PREMIX = "oil goes into the fuel of a two-stroke; this engine is a four-stroke"
 PISTON = ("oversize_choice.chosen", "piston_selection.best")
 WANTED_GAPS = {
     "top_wanted_mm": ("ring_gap.top_wanted_mm",),
@@ -36,6 +42,11 @@ WANTED_GAPS = {
 
 def _ratio_after(known: Known) -> bool:
     return four_stroke(known) and "overbore_ratio.clearance_after_cc" in known
+
+
+def _ports_after(known: Known) -> bool:
+    asked = {"port_timing.trapped_ratio", "overbore_ratio.clearance_after_cc"}
+    return two_stroke(known) and asked <= known.keys()
 
 
 def _at_altitude(known: Known) -> bool:
@@ -61,8 +72,25 @@ ENGINE_AFTER = (
         calculation=dynamic_ratio.CALCULATION,
         purpose="compression ratio from the intake's closing, after machining",
         title="Dynamic compression ratio after machining",
-        sources={"bore_mm": NEW_BORE, "clearance_cc": ("overbore_ratio.clearance_after_cc",)},
+        sources={
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc",),
+        },
         when=_ratio_after,
+    ),
+    Step(
+        part=works.PORTS,
+        calculation=port_timing.CALCULATION,
+        purpose="port timing and trapped ratio after all works together",
+        title="Port timing and trapped ratio after the work",
+        sources={
+            "bore_mm": (*NEW_BORE, "bore_mm"),
+            "clearance_cc": ("overbore_ratio.clearance_after_cc",),
+            "thinner_base_gasket_by_mm": (),
+            **{name: (f"{name}_after",) for name in (*works.TOPS, works.EDGE)},
+        },
+        when=_ports_after,
+        derive=works.ports_derived,
     ),
     Step(
         part="cranking_pressure_after",
@@ -72,6 +100,7 @@ ENGINE_AFTER = (
         sources={
             "ratio": (
                 "dynamic_ratio_after.dynamic_ratio",
+                f"{works.PORTS}.trapped_ratio",
                 "port_timing.trapped_ratio_after",
                 "squish.trapped_ratio_after",
             ),
@@ -80,6 +109,7 @@ ENGINE_AFTER = (
         },
         when=begun(
             "dynamic_ratio_after.dynamic_ratio",
+            f"{works.PORTS}.trapped_ratio",
             "port_timing.trapped_ratio_after",
             "squish.trapped_ratio_after",
         ),
@@ -90,16 +120,18 @@ ENGINE_AFTER = (
         purpose="the reading that the mended engine should give down at sea level",
         title="Expected cranking pressure after the work, at sea level",
         sources={
-            "altitude_m": (),
             "air_pressure_kpa_abs": (),
+            "weather_report_kpa_abs": (),
             "ratio": (
                 "dynamic_ratio_after.dynamic_ratio",
+                f"{works.PORTS}.trapped_ratio",
                 "port_timing.trapped_ratio_after",
                 "squish.trapped_ratio_after",
             ),
             "bore_mm": (*NEW_BORE, "bore_mm"),
             "clearance_cc": ("overbore_ratio.clearance_after_cc", "port_timing.clearance_after_cc"),
         },
+        fixed={"altitude_m": 0.0},
         when=_at_altitude,
     ),
     Step(
@@ -118,6 +150,7 @@ ENGINE_AFTER = (
         purpose="what the hone must be set to",
         sources={"bore_mm": (*NEW_BORE, "bore_survey.max_mm", "bore_mm")},
         when=begun("spindle_rpm", "hone_travel_mm", "full_cycles_rpm"),
+        falls_out=never_bored,
     ),
     Step(
         part="sleeve_fit",
@@ -132,6 +165,14 @@ def _ordered(known: Known) -> bool:
     """Return whether work goes to the machine shop; a sleeve only once its fit is worked out."""
     work = known.get("cylinder_decision.work")
     return work is not None and (work != "sleeve" or "sleeve_fit.interference_mm" in known)
+
+
+def _order_needs(known: Known) -> tuple[tuple[Way, ...], ...]:
+    """Return what an order states of this work: it is open without, and the card stands."""
+    bored = known["cylinder_decision.work"] == "bore_and_hone"
+    fit: tuple[tuple[Way, ...], ...] = ((("clearance_low_mm", "clearance_high_mm"),),)
+    piston: tuple[tuple[Way, ...], ...] = ((("piston_mm",),),)
+    return (*(fit if bored else ()), *(piston if bored or "piston_mark" in known else ()))
 
 
 AFTER_DECISION = (
@@ -150,6 +191,7 @@ AFTER_DECISION = (
             "wall_floor_mm": ("wall_floor_mm", "liner_wall.floor_used_mm"),
         },
         when=_ordered,
+        needs=_order_needs,
     ),
     Step(
         part="parts_to_order",
@@ -202,6 +244,7 @@ ASSEMBLY = (
         part="premix",
         calculation=premix.CALCULATION,
         purpose="oil for the fuel",
+        falls_out=lambda known: "" if two_stroke(known) or "cycle" not in known else NO_PREMIX,
         when=begun("fuel_l", "ratio_fuel_to_oil", "tank_has_l"),
     ),
     Step(

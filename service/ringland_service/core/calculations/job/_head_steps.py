@@ -2,6 +2,7 @@
 
 from ringland_service.core.calculations.decision._cylinder_steps import begun
 from ringland_service.core.calculations.engine_tests._compression_steps import CLEARANCE
+from ringland_service.core.calculations.geometry import _after_works as works
 from ringland_service.core.calculations.geometry import squish, wanted_ratio
 from ringland_service.core.calculations.head import (
     cam_check,
@@ -23,6 +24,13 @@ SQUISH = Step(
     purpose="squish clearance, and the base gasket that brings it right",
     sources={"clearance_cc": CLEARANCE},
     when=begun("solder_at_pin_axis_mm", "head_step_mm"),
+    gives_way=works.RATIO_AFTER
+    | works.CLEARANCE_AFTER
+    | {
+        "trapped_ratio_after": f"{works.PORTS}.trapped_ratio",
+        "exhaust_duration_after_deg": f"{works.PORTS}.exhaust_duration_deg",
+        "transfer_duration_after_deg": f"{works.PORTS}.transfer_duration_deg",
+    },
 )
 HEAD = (
     Step(
@@ -31,6 +39,7 @@ HEAD = (
         purpose="whether the face is flat, and what a skim does to the ratio",
         sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
         when=begun("straightedge_gaps_mm"),
+        gives_way=works.RATIO_AFTER | works.CLEARANCE_AFTER,
     ),
     Step(
         part="wanted_ratio",
@@ -67,6 +76,7 @@ HEAD = (
         purpose="what seat cutting does to lash, spring and chamber",
         sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
         when=begun("sink_mm"),
+        gives_way={"cr_after": works.RATIO_AFTER["ratio_after"]},
     ),
     Step(
         part="valve_spring",

@@ -12,6 +12,9 @@ from ringland_service.core.calculations.engine_tests import (
 from ringland_service.core.calculations.engine_tests._compression_steps import two_stroke
 from ringland_service.core.declare import Step
 
+OPEN_CRANKCASE = (
+    "the crankcase of a four-stroke breathes and is not tested under pressure and vacuum"
+)
 LEAK = begun("supply_kpa", "cylinder_kpa")
 
 TESTS = (
@@ -39,7 +42,8 @@ TESTS = (
         calculation=crankcase_leak.CALCULATION,
         purpose="whether the crankcase holds pressure and vacuum",
         sources={"trapped_volume_cc": ("crankcase_trapped_volume_cc",)},
-        when=lambda known: two_stroke(known) and begun("start_kpa", "vacuum_start_kpa")(known),
+        when=lambda known: "cycle" in known and begun("start_kpa", "vacuum_start_kpa")(known),
+        falls_out=lambda known: "" if two_stroke(known) else OPEN_CRANKCASE,
     ),
     Step(
         part="oil_use",

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
+from ringland_service.core.calculations._agreements import AGREEMENTS
 from ringland_service.core.calculations.decision import _cylinder_steps as cylinder
 from ringland_service.core.calculations.engine_tests import _compression_steps as compression
 from ringland_service.core.calculations.job import _assembly_steps as assembly
@@ -68,13 +69,15 @@ CALCULATION = Composite(
         *test_steps.TESTS,
         test_steps.DIAGNOSIS,
         head_steps.SQUISH,
+        # What head work changes counts in the ratio after, which follows with the cylinder.
+        *head_steps.HEAD,
         *cylinder.STEPS,
         assembly.ROD,
-        *head_steps.HEAD,
         *assembly.ENGINE_AFTER,
         *assembly.AFTER_DECISION,
         *assembly.ASSEMBLY,
     ),
     derive=_derived,
+    agreements=AGREEMENTS,
     cautions=("records", "lifting"),
 )

@@ -92,6 +92,9 @@ def _rows(calculation: Declared, found: Mapping[str, Any]) -> Iterator[Row]:
         for part, single in shapes.parts(calculation).items():
             if part in result:
                 yield from _rows_of(part, shapes.given(single.outputs, result[part]))
+        apart = {*shapes.parts(calculation), "measure_next"}
+        for name in (name for name in result if name not in apart):
+            yield from _plain_records(name, result[name])
         yield from _needs(result["measure_next"])
     else:
         outputs = cast(Calculation, calculation).outputs
@@ -119,6 +122,13 @@ def _verdict(verdict: Mapping[str, Any]) -> Row:
         "of": verdict.get("of"),
         "why": verdict.get("why"),
     }
+
+
+def _plain_records(name: str, rows: Any) -> Iterator[Row]:
+    """Yield what a composite says of itself, such as the parts that fall out: records of texts."""
+    for i, row in enumerate(rows, 1):
+        for key, value in row.items():
+            yield {"part": f"{name} {i}", "name": key, "value": value}
 
 
 def _needs(items: Any) -> Iterator[Row]:

@@ -4,12 +4,28 @@ import pytest
 from flask.testing import FlaskClient
 from hypothesis import settings
 
+import between_tally
 from ringland_service.wsgi import app
 
 settings.register_profile("reproducible", derandomize=True, deadline=None, database=None)
 settings.load_profile("reproducible")
 # For mutation testing: a wrong formula shows in its first few examples.
 settings.register_profile("quick", settings.get_profile("reproducible"), max_examples=10)
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Add the options of the harness in ``tests/between``."""
+    between_tally.add_options(parser)
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Print how many cases the harness asked, and the worst difference."""
+    reports = [one for found in terminalreporter.stats.values() for one in found]
+    lines = between_tally.lines(reports)
+    if lines:
+        terminalreporter.section("between the parts")
+        for line in lines:
+            terminalreporter.write_line(line)
 
 
 @pytest.fixture(scope="session")

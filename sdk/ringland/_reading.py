@@ -107,12 +107,22 @@ def _of_map(inner: Callable[[Any], Any]) -> Callable[[Any], Any]:
     return reader
 
 
+def _measured(value: Mapping[str, Any], name: str) -> bool:
+    """Return whether an object is numbers with a unit: a result may well be named ``values``."""
+    if not isinstance(value.get("unit"), str) or name not in value:
+        return False
+    numbers = value[name] if name == "values" else [value[name]]
+    return isinstance(numbers, list) and all(
+        one is None or isinstance(one, int | float) for one in numbers
+    )
+
+
 def untyped(value: Any) -> Any:
     """Return JSON with its quantities and readings as such, the rest as it is."""
     if isinstance(value, Mapping):
-        if {"value", "unit"} <= value.keys():
+        if _measured(value, "value"):
             return read(Quantity, value)
-        if {"values", "unit"} <= value.keys():
+        if _measured(value, "values"):
             return read(Readings, value)
         return {key: untyped(one) for key, one in value.items()}
     return [untyped(one) for one in value] if isinstance(value, list) else value

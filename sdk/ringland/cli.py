@@ -26,9 +26,9 @@ from ringland._errors import (
 from ringland.embedded import HINT
 
 WRONG, UNAVAILABLE = 2, 3
-COLOURS = {"PASS": "32", "FAIL": "31", "TOO CLOSE TO CALL": "33"}
+COLOURS = {"PASS": "32", "FAIL": "31", "TOO CLOSE TO CALL": "33", "NOT JUDGED": "33"}
 # The words as the service prints them before a value; elsewhere they are just words.
-_VERDICT = re.compile(r"\b(PASS|FAIL|TOO CLOSE TO CALL)(?=:)")
+_VERDICT = re.compile(r"\b(PASS|FAIL|TOO CLOSE TO CALL|NOT JUDGED)(?=:| \()")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -95,6 +95,7 @@ def is_sound(answer: Any) -> None:
     assert answer.headers["X-Request-ID"]
 
 
+@pytest.mark.long
 @BY_NAME
 @pytest.mark.parametrize("path", ["", "/batch"])
 def test_any_json(client: FlaskClient, calculation: Declared, path: str) -> None:

@@ -18,8 +18,10 @@ from cards import CLEARANCE, HOSTILE, JOBS, ORDER, ORDERS
 from page_reader import Reader, read
 from ringland_service.api import text
 from ringland_service.api.pages import blocks, job_page
+from ringland_service.api.shapes import Shape, given, members
 from ringland_service.core.calculations import BY_NAME
-from ringland_service.core.declare import Composite
+from ringland_service.core.declare import Composite, record, result
+from ringland_service.core.kinds import LENGTH
 
 PAGES = [
     *(("job-card", name, asked) for name, asked in JOBS.items()),
@@ -151,9 +153,9 @@ def test_every_figure_of_every_part_is_shown(client: FlaskClient) -> None:
         result = answer["result"].get(step.part)
         if result:
             assert step.heading in told
-        for value in (result or {}).values():
-            if isinstance(value, dict) and "digits" in value:
-                assert text.shown(value) in told
+        for member, value in given(step.calculation.outputs, result or {}):
+            if member.shape in (Shape.QUANTITY, Shape.QUANTITIES):
+                assert text.shown(member, value) in told
 
 
 def test_readings_are_shown_as_understood(client: FlaskClient) -> None:
@@ -174,11 +176,22 @@ def test_a_job_card_carries_its_order(client: FlaskClient) -> None:
 
 def test_tables_of_records() -> None:
     """A column for each field that any row has; several texts in one cell; a dash for none."""
+
+    @record
+    class Way:
+        way: str = result("way")
+        reasons: tuple[str, ...] | None = result("reasons", default=None)
+        size_mm: float | None = result("size", kind=LENGTH, digits=2, default=None)
+
+    @record
+    class Found:
+        ways: tuple[Way, ...] = result("ways", record=Way)
+
     rows = [
         {"way": "hone", "reasons": ["a", "b"]},
         {"way": "bore", "size": {"value": 1.0, "unit": "mm", "digits": 2}},
     ]
-    found = blocks.table("ways", rows, {})
+    found = blocks.table("ways", members(Found)["ways"], rows)
     assert found.heads == ("way", "reasons", "size")
     cells = [[cell.texts for cell in row] for row in found.rows]
     assert cells == [[("hone",), ("a", "b"), ("–",)], [("bore",), ("–",), ("1.00 mm",)]]

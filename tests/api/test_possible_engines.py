@@ -22,6 +22,7 @@ BY_NAME = pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.n
 WITH_GET = pytest.mark.parametrize(
     "calculation", [c for c in CALCULATIONS if offers_get(c)], ids=lambda c: c.name
 )
+pytestmark = pytest.mark.long
 LINES = "application/x-ndjson"
 EXAMPLES = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
 

@@ -3,6 +3,7 @@
 import tomllib
 from pathlib import Path
 
+import pytest
 import schemathesis
 
 import body_hooks  # noqa: F401 - registers a serializer
@@ -21,6 +22,7 @@ schema = schemathesis.openapi.from_wsgi("/openapi.json", app, config=CONFIG).exc
 )
 
 
+@pytest.mark.long
 @schema.parametrize()
 def test_conforms(case: schemathesis.Case) -> None:
     case.call_and_validate()

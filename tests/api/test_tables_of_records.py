@@ -9,10 +9,12 @@ from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.api.flat_table import cell
+from ringland_service.api.flat_table import column_cell
 from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes import members
 from ringland_service.api.text_table import table
 from ringland_service.core.calculations.decision import order_card
+from ringland_service.core.calculations.job import re_check
 
 BAD_CARD = "Plated. Bore .020 over"
 WORD = st.text("abcdefgh0123456789", min_size=1, max_size=12)
@@ -82,7 +84,9 @@ def test_a_batch_carries_tables(client: FlaskClient) -> None:
 
 def test_a_record_in_a_cell_has_its_units() -> None:
     rows = [{"what": "bore", "low": {"value": 68.491, "unit": "mm", "digits": 3}}, {"what": "gap"}]
-    assert cell(rows) == "what: bore; low: 68.491 mm | what: gap"
+    values = members(re_check.Outputs)["values"]
+    assert column_cell(values, rows) == "what: bore; low: 68.491 mm | what: gap"
+    assert (column_cell(values, []), column_cell(values, None)) == ("", "")
 
 
 def test_get_picks_the_word(client: FlaskClient) -> None:

@@ -242,7 +242,9 @@ def test_the_table_and_the_text_of_a_single_answer_say_it() -> None:
             continue
         calculation = BY_NAME[shown["calculation"]]
         assert isinstance(calculation, Calculation)
-        rows = csv.DictReader(io.StringIO(flat_table.table(printed(calculation, shown))))
+        rows = csv.DictReader(
+            io.StringIO(flat_table.table(calculation, printed(calculation, shown)))
+        )
         told = [
             float(row["uncertainty"])
             for row in rows

@@ -153,3 +153,12 @@ def test_unknown_members_are_ignored() -> None:
         "x": [Quantity(1.0, "mm", digits=2)],
         "y": Readings((1.0, None), "mm"),
     }
+
+
+def test_a_result_named_like_a_quantity_is_none() -> None:
+    """A job card has a result ``values``: records, which no unit belongs to."""
+    rows = {"values": [{"what": "bore", "low": {"value": 1, "unit": "mm"}}], "unit": "each"}
+    assert untyped(rows) == {
+        "values": [{"what": "bore", "low": Quantity(1.0, "mm")}],
+        "unit": "each",
+    }

@@ -10,9 +10,10 @@ import numpy as np
 
 from ringland_service.api.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.expanded import expanded, expanded_in, is_bare
-from ringland_service.api.flat_table import cell
+from ringland_service.api.flat_table import cell, column_cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
+from ringland_service.api.shapes import members as shown_members
 from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import Quantified, ResultField, UnitGiven
@@ -189,7 +190,7 @@ def table(found: ColumnAnswer, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
     shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
     columns = [("row", [str(i + 1) for i in range(found.count)]), ("status", statuses(found))]
-    columns += list(_result_columns(shown, _remarks(found)))
+    columns += list(_result_columns(found.calculation, shown, _remarks(found)))
     columns += list(_verdict_columns(shown))
     if found.warnings:
         columns.append(("warnings", _warning_column(found)))
@@ -206,10 +207,11 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 
 
 def _result_columns(
-    found: dict[str, Any], remarks: dict[str, list[str]]
+    calculation: Calculation, found: dict[str, Any], remarks: dict[str, list[str]]
 ) -> Iterator[tuple[str, list[Any]]]:
+    known = shown_members(calculation.outputs)
     for name, shown in found["results"].items():
-        yield _headed(name, shown), [cell(v) for v in shown["values"]]
+        yield _headed(name, shown), [column_cell(known[name], v) for v in shown["values"]]
         if "units" in shown:
             yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:

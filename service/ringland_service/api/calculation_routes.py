@@ -12,10 +12,10 @@ from werkzeug.wrappers import Response as BaseResponse
 from ringland_service.api import batch_csv, batch_render, flat_table, forms, query, text
 from ringland_service.api.answering import answered, answered_batch, answered_lines
 from ringland_service.api.body import whole_body
-from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.forms import CSV, JSON, TEXT
 from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
+from ringland_service.api.picking import picked
 from ringland_service.api.printed import printed
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
@@ -146,10 +146,10 @@ def represented(
     """Return an answer in the form wanted; with ``pick``, the one number alone as text."""
     pick = options.get("pick")
     if wanted == TEXT:
-        body = as_text(calculation, found) if pick is None else picked(found, pick)
+        body = as_text(calculation, found) if pick is None else picked(calculation, found, pick)
         return Response(body, content_type=f"{TEXT}; charset=utf-8")
     if wanted == CSV:
-        table = flat_table.table(printed(calculation, found))
+        table = flat_table.table(calculation, printed(calculation, found))
         return Response(table, content_type=f"{CSV}; charset=utf-8")
     for form in forms.further(calculation):
         if wanted == form.media_type:
@@ -164,25 +164,3 @@ def as_text(calculation: Declared, found: dict[str, Any]) -> str:
     if isinstance(calculation, Composite):
         return job_text(calculation, found)
     return text.answer(cast(Calculation, calculation), found)
-
-
-def picked(found: dict[str, Any], pick: str) -> str:
-    """Return one result, or the word of one verdict, as plain text without a line end.
-
-    Raises
-    ------
-    Faulty
-        Where there is no such result.
-    """
-    value: Any = found["result"]
-    for name in pick.split("."):
-        value = value.get(name) if isinstance(value, dict) else None
-    if isinstance(value, dict):
-        value = value.get("value")
-    verdicts = {v["check"]: v["verdict"] for v in found["verdicts"]}
-    value = verdicts.get(pick) if value is None else value
-    if value is None or isinstance(value, (dict, list)):
-        allowed = sorted({*found["result"], *verdicts})
-        detail = f"no single result {pick[:40]!r} in this answer"
-        raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick", pick)])
-    return text.plain(value) if isinstance(value, float) else str(value)

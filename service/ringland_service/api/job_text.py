@@ -8,10 +8,11 @@ from ringland_service.api.text import (
     aligned,
     block,
     bullets,
+    reading_text,
     result_lines,
-    shown,
     verdict_lines,
     warning_lines,
+    words_of,
 )
 from ringland_service.core.declare import Composite, Step
 
@@ -50,7 +51,7 @@ def _parts(steps: Sequence[Step], found: Mapping[str, Any]) -> list[str]:
 def _about(calculation: Composite, about: Mapping[str, Any]) -> list[str]:
     """Return the head: what the job is about."""
     title = calculation.title.upper()
-    return [title, *aligned([(name, shown(text)) for name, text in about.items()]), ""]
+    return [title, *aligned([(words_of(name), text) for name, text in about.items()]), ""]
 
 
 def need(item: Mapping[str, Any]) -> list[str]:
@@ -63,12 +64,7 @@ def need(item: Mapping[str, Any]) -> list[str]:
 
 def need_texts(item: Mapping[str, Any]) -> list[str]:
     """Return the ways to one entry of what to measure next, of which any one will do."""
-    ways = ["; ".join(_reading(reading) for reading in way) for way in item["ways"]]
+    ways = ["; ".join(reading_text(reading) for reading in way) for way in item["ways"]]
     if not ways:
         return [item["advice"]]
     return [("or " if i else "measure ") + text for i, text in enumerate(ways)]
-
-
-def _reading(reading: Mapping[str, str]) -> str:
-    how = reading["instrument"]
-    return f"{reading['words']} ({how})" if how else reading["words"]

@@ -60,7 +60,8 @@ def listed(
         "digits": shown_digits(kind, digits, system),
     }
     if u is not None:
-        found["uncertainties"] = [None if v is None else expanded_in(v, unit.ratio) for v in u]
+        # A member that nothing uncertain moves has none, as a single value has.
+        found["uncertainties"] = [expanded_in(v, unit.ratio) if v else None for v in u]
     return found
 
 

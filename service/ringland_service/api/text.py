@@ -3,13 +3,12 @@
 import textwrap
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
-from functools import cache
 from typing import Any
 
 from ringland_service.api.printed import REMARK, printed
+from ringland_service.api.shapes import Member, Shape, given
 from ringland_service.api.text_table import table
-from ringland_service.core.declare import Calculation, declared
-from ringland_service.core.fields import Field, ResultField
+from ringland_service.core.declare import Calculation
 from ringland_service.core.notices import UNSTATED
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
@@ -34,44 +33,98 @@ def plain(value: float, digits: int | None = None) -> str:
     return "0" if text == "-0" else text
 
 
-def shown(value: Any, digits: int | None = None) -> str:
-    """Return a JSON value of an answer as text; ``digits`` are the decimals of a bare number."""
-    if isinstance(value, Mapping):
-        return _quantity(value, digits)
+def shown(member: Member, value: Any) -> str:
+    """Return the JSON value of a declared field as text."""
+    shape = member.shape
+    if shape is Shape.QUANTITY:
+        return quantity(value)
+    if shape is Shape.QUANTITIES:
+        return quantities(value)
+    if shape is Shape.SECTION:
+        return _members(member, value)
+    if shape is Shape.RECORDS:
+        rows = (f"({i}) {_members(member, row)}" for i, row in enumerate(value, 1))
+        return "; ".join(rows) or NOTHING
+    if shape is Shape.LIST:
+        told = told_list(value)
+        known = told.keys() > {"values"}
+        return quantities(told, member.digits) if known else _list(told["values"], member.digits)
+    told = told_value(value)
+    return quantity(told, member.digits) if told.keys() > {"value"} else bare(value, member.digits)
+
+
+def told_value(value: Any) -> Mapping[str, Any]:
+    """Return a quantity, or a bare value as one without a unit; see ``printed``."""
+    return value if isinstance(value, Mapping) else {"value": value}
+
+
+def told_list(value: Any) -> Mapping[str, Any]:
+    """Return a list of quantities, or of bare values as one without a unit; see ``printed``."""
+    return value if isinstance(value, Mapping) else {"values": value}
+
+
+NOTHING = "none"
+
+
+def _members(member: Member, values: Mapping[str, Any]) -> str:
+    return "; ".join(f"{words_of(m.name)} {shown(m, v)}" for m, v in member.given(values))
+
+
+def _list(values: Sequence[Any], digits: int | None) -> str:
+    between = "; " if any("," in str(item) for item in values) else ", "
+    return between.join(bare(item, digits) for item in values) or NOTHING
+
+
+def bare(value: Any, digits: int | None = None) -> str:
+    """Return a number, a yes or no, or a text; ``digits`` are the decimals of a number."""
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
         return plain(value, 4 if digits is None else digits)
-    if isinstance(value, list) and not value:
-        return "none"
-    if isinstance(value, list) and isinstance(value[0], Mapping):
-        return "; ".join(f"({i + 1}) {shown(row)}" for i, row in enumerate(value))
-    if isinstance(value, list):
-        between = "; " if any("," in str(item) for item in value) else ", "
-        return between.join(shown(item, digits) for item in value)
-    return str(value).replace("_", " ") if isinstance(value, str) else str(value)
+    return value.replace("_", " ") if isinstance(value, str) else str(value)
 
 
-def _quantity(value: Mapping[str, Any], bare_digits: int | None) -> str:
-    """Return a quantity as text, or a bare number with its uncertainty; a remark stands for ±."""
-    if "values" not in value and "value" not in value:
-        return "; ".join(f"{name.replace('_', ' ')} {shown(v)}" for name, v in value.items())
-    numbers = value["values"] if "values" in value else [value["value"]]
-    doubts = value.get("uncertainties", [value.get("uncertainty")])
-    if doubts is None or len(doubts) != len(numbers) or REMARK in value:
-        doubts = [None] * len(numbers)
+def quantity(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
+    """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
+    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_digits)
+
+
+def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
+    """Return a list of quantities, or of bare numbers, each with its uncertainty."""
+    doubts = value.get("uncertainties") or [None] * len(value["values"])
+    return _measured(value, value["values"], doubts, bare_digits)
+
+
+def _measured(
+    value: Mapping[str, Any], numbers: Sequence[Any], doubts: Sequence[Any], bare_digits: int | None
+) -> str:
     digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    if REMARK in value:
+        doubts = [None] * len(numbers)
     each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_doubt(value: float | None, doubt: float | None, digits: int) -> str:
+def _with_doubt(value: Any, doubt: float | None, digits: int) -> str:
     """Return a number with its expanded uncertainty, where it has one."""
-    if value is None:
-        return "–"
+    if not isinstance(value, float):
+        return "–" if value is None else bare(value)
     text = plain(value, digits)
     return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+
+
+def quantity_or_number(value: Any) -> tuple[Any, str]:
+    """Return number and unit of a value, limit or margin of a verdict; None where there is none.
+
+    A verdict has quantities, or bare numbers where what it judges has no unit.
+    """
+    return (value["value"], value["unit"]) if isinstance(value, Mapping) else (value, "")
+
+
+def judged_number(value: Any) -> str:
+    """Return a value, limit or margin of a verdict as text."""
+    return quantity(value) if isinstance(value, Mapping) else bare(value)
 
 
 def doubt_digits(doubt: float, digits: int) -> int:
@@ -116,8 +169,10 @@ def limit_sides(limit: Mapping[str, Any]) -> str:
     """Return what a limit allows, in words."""
     low, high = limit["low"], limit["high"]
     if low is not None and high is not None:
-        return f"{shown(low)} to {shown(high)}"
-    return f"at least {shown(low)}" if high is None else f"at most {shown(high)}"
+        return f"{judged_number(low)} to {judged_number(high)}"
+    if high is None:
+        return f"at least {judged_number(low)}"
+    return f"at most {judged_number(high)}"
 
 
 def limit_text(limit: Mapping[str, Any]) -> str:
@@ -148,12 +203,12 @@ def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, doubt = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
-        return f"{shown(value)} ({verdict[REMARK]})"
+        return f"{judged_number(value)} ({verdict[REMARK]})"
     if doubt is None:
-        return shown(value)
+        return judged_number(value)
     if isinstance(value, Mapping):
-        return shown({**value, "uncertainty": doubt["value"]})
-    return f"{shown(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
+        return quantity({**value, "uncertainty": quantity_or_number(doubt)[0]})
+    return f"{bare(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -205,50 +260,57 @@ def block(title: str, lines: Sequence[str]) -> list[str]:
     return [title, *lines, ""] if lines else []
 
 
-@cache
-def _digits(calculation: Calculation) -> Mapping[str, int | None]:
-    """Return the suggested decimals of each result, by public name."""
-    fields = declared(calculation.outputs)
-    return {f.public(n): f.digits for n, f in fields.items() if isinstance(f, ResultField)}
-
-
-def results(calculation: Calculation, result: Mapping[str, Any]) -> list[tuple[str, str]]:
+def results(record: type, result: Mapping[str, Any]) -> list[tuple[str, str]]:
     """Return results as rows of label and text."""
-    digits = _digits(calculation)
-    return [(words_of(name), shown(value, digits[name])) for name, value in result.items()]
+    return [
+        (words_of(member.name), shown(member, value)) for member, value in given(record, result)
+    ]
 
 
 def result_lines(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
     """Return results as lines: aligned rows, then long lists of texts, then tables of records."""
-    tables = {name: value for name, value in result.items() if _is_table(value)}
-    lists = {name: value for name, value in result.items() if _is_long_list(value)}
-    rest = {name: v for name, v in result.items() if name not in tables and name not in lists}
-    lines = aligned(results(calculation, rest))
-    for name, texts in lists.items():
-        lines += ["", f"  {words_of(name).upper()}", *bullets(texts)]
-    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
-    for name, rows in tables.items():
-        record = getattr(fields[name], "record", None)
-        known = {f.public(n): f for n, f in declared(record).items()} if record else {}
-        cells = [{words_of(n): cell(v, known.get(n)) for n, v in row.items()} for row in rows]
-        lines += ["", f"  {words_of(name).upper()}", *table(cells, WIDTH)]
+    found = list(given(calculation.outputs, result))
+    tables = [(member, value) for member, value in found if is_table(member, value)]
+    lists = [(member, value) for member, value in found if is_long_list(member, value, WIDTH)]
+    apart = {member.name for member, _ in (*tables, *lists)}
+    rest = {name: value for name, value in result.items() if name not in apart}
+    lines = aligned(results(calculation.outputs, rest))
+    for member, texts in lists:
+        lines += ["", f"  {words_of(member.name).upper()}", *bullets(texts)]
+    for member, rows in tables:
+        cells = [{words_of(m.name): cell(m, v) for m, v in member.given(row)} for row in rows]
+        lines += ["", f"  {words_of(member.name).upper()}", *table(cells, WIDTH)]
     return lines
 
 
-def _is_long_list(value: Any) -> bool:
-    texts = isinstance(value, list) and all(isinstance(one, str) for one in value)
-    return texts and sum(map(len, value)) > WIDTH
+def is_long_list(member: Member, value: Any, width: int) -> bool:
+    """Return whether a value is a list of texts, together longer than ``width``."""
+    return is_texts(member, value) and sum(map(len, value)) > width
 
 
-def _is_table(value: Any) -> bool:
-    return isinstance(value, list) and bool(value) and isinstance(value[0], Mapping)
+def is_texts(member: Member, value: Any) -> bool:
+    """Return whether a value is a list of texts, with any in it."""
+    if member.shape is not Shape.LIST or not isinstance(value, list):
+        return False
+    return bool(value) and all(isinstance(one, str) for one in value)
 
 
-def cell(value: Any, field: Field | None) -> str:
+def is_table(member: Member, value: Any) -> bool:
+    """Return whether a value is a list of records, with any in it."""
+    return member.shape is Shape.RECORDS and bool(value)
+
+
+def cell(member: Member, value: Any) -> str:
     """Return a member of a record as text; a text of one's own stays as it was written."""
-    if isinstance(value, str) and getattr(field, "choices", None) is None:
+    if isinstance(value, str) and member.choices is None:
         return value
-    return shown(value, getattr(field, "digits", None))
+    return shown(member, value)
+
+
+def reading_text(reading: Mapping[str, str]) -> str:
+    """Return a reading to take: what it is, and what measures it."""
+    how = reading["instrument"]
+    return f"{reading['words']} ({how})" if how else reading["words"]
 
 
 def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:

@@ -128,7 +128,7 @@ def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Readin
         for path, field, value in fields_given(question.inputs)
         for place, reading in places(path, value)
     ]
-    numbers = Counter(reading for *_, reading in given if isinstance(reading, float))
+    numbers = Counter(_told(reading) for *_, reading in given if isinstance(reading, float))
     for path, field, place, reading in given:
         if place in question.left_out:
             doubts = question.left_out[place]
@@ -136,8 +136,13 @@ def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Readin
             doubt = None if place in stated else _typical(question.inputs, path, field, reading)
             doubts = {} if doubt is None else {short(field.words): doubt}
         if doubts:
-            alike = not isinstance(reading, float) or numbers[reading] > 1 or reading == 0.0
+            alike = not isinstance(reading, float) or numbers[_told(reading)] > 1 or reading == 0.0
             yield Reading(place, field, doubts, alike)
+
+
+def _told(reading: float) -> str:
+    """Return a reading as it was told: what a conversion of units leaves apart is equal."""
+    return f"{reading:.10g}"
 
 
 def _sets(weighs: Mapping[str, Any], is_list: bool) -> Iterator[tuple[tuple[str, ...], Any]]:
@@ -170,7 +175,7 @@ def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
     if default is None:
         return doubt
     if isinstance(reading, float):
-        return None if reading == default else doubt
+        return None if _told(reading) == _told(default) else doubt
     return np.where(reading == default, 0.0, doubt)
 
 

@@ -17,6 +17,7 @@ from ringland_service.core.fields import (
 from ringland_service.core.notices import Warned
 from ringland_service.core.uncertainty import Influence, undecided
 from ringland_service.core.usual import Usual
+from ringland_service.core.verdicts import beyond
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Path, fields_given
 
@@ -72,7 +73,8 @@ def _against_bounds(
     for bound, word in ((low, "below"), (high, "above")):
         if bound is None:
             continue
-        outside = least < bound if word == "below" else most > bound
+        # As limits are: a bound met exactly is met in every unit.
+        outside = beyond(bound, least) if word == "below" else beyond(most, bound)
         if outside is not False:
             message = f"{f.words}: {word} the usual {bound:g}{unit}; check the reading and its unit"
             yield Warned("outside_usual", name, message), outside

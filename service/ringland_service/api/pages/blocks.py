@@ -1,20 +1,14 @@
 """What a page is made of: rows and tables of ready texts, read off an answer's JSON."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
-from ringland_service.api import text
-from ringland_service.core.declare import Calculation, asked, declared
-from ringland_service.core.fields import (
-    ChoiceField,
-    Field,
-    NumberField,
-    RecordsField,
-    ResultField,
-    SectionField,
-)
+from ringland_service.api import shapes, text
+from ringland_service.api.shapes import Member, Shape
+from ringland_service.core.declare import Calculation
+from ringland_service.core.fields import NumberField
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
@@ -83,16 +77,6 @@ class Judged:
     remarks: tuple[str, ...]
 
 
-def is_table(value: Any) -> bool:
-    """Return whether a value is a list of records."""
-    return isinstance(value, list) and bool(value) and isinstance(value[0], Mapping)
-
-
-def is_texts(value: Any) -> bool:
-    """Return whether a value is a list of texts."""
-    return isinstance(value, list) and bool(value) and all(isinstance(one, str) for one in value)
-
-
 # Texts that are longer all together stand one below the other.
 LONG = 60
 
@@ -101,100 +85,89 @@ def results(
     calculation: Calculation, result: Mapping[str, Any], leave_out: Sequence[str] = ()
 ) -> Section:
     """Return the results of a calculation; what stands elsewhere on the page is left out."""
-    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
-    shown = {name: value for name, value in result.items() if name not in leave_out}
-    return section(calculation.title, shown, fields)
+    found = shapes.given(calculation.outputs, result)
+    return section(calculation.title, ((m, v) for m, v in found if m.name not in leave_out))
 
 
-def section(title: str, values: Mapping[str, Any], fields: Mapping[str, Field]) -> Section:
+def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
     """Return values as rows, lists of texts as points, and lists of records as tables."""
     rows, points, tables = [], [], []
-    for name, value in values.items():
-        if is_table(value):
-            tables.append(table(text.words_of(name), value, record_fields(fields[name])))
-        elif is_texts(value) and sum(map(len, value)) > LONG:
-            texts = tuple(value_text(one, fields[name]) for one in value)
-            points.append(Points(fields[name].words, texts))
+    for member, value in given:
+        if text.is_table(member, value):
+            tables.append(table(text.words_of(member.name), member, value))
+        elif text.is_long_list(member, value, LONG):
+            texts = tuple(bare_text(member, one) for one in value)
+            points.append(Points(member.field.words, texts))
         elif value not in ([], "", None):
-            rows.append(Row(fields[name].words, value_text(value, fields[name])))
+            rows.append(Row(member.field.words, value_text(member, value)))
     return Section(title, tuple(rows), tuple(points), tuple(tables))
 
 
-def record_fields(field: Field) -> dict[str, Field]:
-    """Return the fields of the records that a field lists, by public name."""
-    if isinstance(field, (RecordsField, SectionField, ResultField)) and field.record is not None:
-        return {f.public(n): f for n, f in asked(field.record).items()}
-    return {}
-
-
-def table(caption: str, rows: Sequence[Mapping[str, Any]], fields: Mapping[str, Field]) -> Table:
+def table(caption: str, member: Member, rows: Sequence[Mapping[str, Any]]) -> Table:
     """Return records as a table; a column for each field that any of them has."""
-    names = list(dict.fromkeys(name for row in rows for name in row))
+    told = [{m.name: (m, value) for m, value in member.given(row)} for row in rows]
+    names = list(dict.fromkeys(name for row in told for name in row))
     heads = tuple(text.words_of(name) for name in names)
     cells = [
         tuple(
-            Cell(head, _texts(row.get(name), fields.get(name)))
+            Cell(head, _texts(*row[name]) if name in row else (NONE,))
             for name, head in zip(names, heads, strict=True)
         )
-        for row in rows
+        for row in told
     ]
     return Table(caption, heads, tuple(cells))
 
 
-def _texts(value: Any, field: Field | None) -> tuple[str, ...]:
+NONE = "–"
+
+
+def _texts(member: Member, value: Any) -> tuple[str, ...]:
     if value is None or value == []:
-        return ("–",)
-    if is_texts(value):
-        return tuple(value_text(one, field) for one in value)
-    return (value_text(value, field),)
+        return (NONE,)
+    if text.is_texts(member, value):
+        return tuple(bare_text(member, one) for one in value)
+    return (value_text(member, value),)
 
 
-def value_text(value: Any, field: Field | None) -> str:
+def value_text(member: Member, value: Any) -> str:
     """Return a value as text; a token of a closed list in its words."""
-    if is_texts(value):
-        return "; ".join(value_text(one, field) for one in value)
-    choices = field.choices if isinstance(field, (ChoiceField, ResultField)) else None
+    if text.is_texts(member, value):
+        return "; ".join(bare_text(member, one) for one in value)
+    if member.shape is Shape.PLAIN and not isinstance(value, Mapping):
+        return bare_text(member, value)
+    return text.shown(member, value)
+
+
+def bare_text(member: Member, value: Any) -> str:
+    """Return a bare value, or one of a list of them, as text."""
     if isinstance(value, str):
-        if choices and value in choices:
-            return choices[value]
+        if member.choices and value in member.choices:
+            return member.choices[value]
         # A text of one's own is shown as it was written; a token of the wire never is.
-        return text.shown(value) if _TOKEN.fullmatch(value) else value
-    if isinstance(field, NumberField) and isinstance(value, float):
+        return text.bare(value) if _TOKEN.fullmatch(value) else value
+    if isinstance(member.field, NumberField) and isinstance(value, float):
         return text.plain(value)
-    digits = field.digits if isinstance(field, ResultField) else None
-    return text.shown(value, digits)
+    return text.bare(value, member.digits)
 
 
 def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()) -> list[Section]:
     """Return the readings as understood: a section of the request a section of the page."""
-    fields = {f.public(n): f for n, f in asked(record).items() if f.public(n) not in leave_out}
-    loose = {n: v for n, v in values.items() if n in fields and not _is_section(fields[n])}
-    found = [section("Given", loose, fields)]
-    for name, field in fields.items():
-        if isinstance(field, SectionField) and name in values:
-            inner = dict(_flat(field.record, values[name], ""))
-            shown = {label: value for label, (value, _) in inner.items()}
-            title = text.words_of(name).capitalize()
-            found.append(section(title, shown, {label: f for label, (_, f) in inner.items()}))
+    told = [(m, v) for m, v in shapes.given(record, values) if m.name not in leave_out]
+    found = [section("Given", ((m, v) for m, v in told if m.shape is not Shape.SECTION))]
+    for member, value in told:
+        if member.shape is Shape.SECTION:
+            title = text.words_of(member.name).capitalize()
+            found.append(section(title, _flat(member, value, "")))
     return [one for one in found if one]
 
 
-def _is_section(field: Field) -> bool:
-    return isinstance(field, SectionField)
-
-
-def _flat(
-    record: type, values: Mapping[str, Any], above: str
-) -> Iterator[tuple[str, tuple[Any, Field]]]:
+def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tuple[Member, Any]]:
     """Yield the fields of a section, those of its own sections under both names."""
-    for name, field in asked(record).items():
-        public = field.public(name)
-        if public not in values:
-            continue
-        if isinstance(field, SectionField):
-            yield from _flat(field.record, values[public], f"{above}{public}.")
+    for inner, value in member.given(values):
+        if inner.shape is Shape.SECTION:
+            yield from _flat(inner, value, f"{above}{inner.name}.")
         else:
-            yield f"{above}{public}", (values[public], field)
+            yield replace(inner, name=f"{above}{inner.name}"), value
 
 
 # Said by the standing already.
@@ -224,6 +197,6 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         source=limit["source"].removesuffix(f"; {NO_SOURCE}"),
         verdict=WORDS[verdict["verdict"]],
         token=verdict["verdict"],
-        margin=text.shown(verdict["margin"]),
+        margin=text.judged_number(verdict["margin"]),
         remarks=tuple(remarks),
     )

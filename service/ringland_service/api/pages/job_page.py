@@ -1,19 +1,21 @@
 """The job card as a page: decision first, then orders, verdicts, figures, and what is missing."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, cast
 
 from markupsafe import Markup
 
-from ringland_service.api import text
+from ringland_service.api import shapes, text
 from ringland_service.api.job_text import need_texts
 from ringland_service.api.pages import blocks
 from ringland_service.api.pages.order_page import IN_PLACE, order
 from ringland_service.api.pages.templates import filled
 from ringland_service.api.pictures.bore_picture import drawing
 from ringland_service.api.printed import printed
-from ringland_service.core.declare import Calculation, Composite, Declared, Step, declared
+from ringland_service.api.shapes import Member, Shape
+from ringland_service.core.declare import Calculation, Composite, Declared, Step
+from ringland_service.core.survey import Survey
 
 DECISION, ORDER = "cylinder_decision", "order_card"
 SURVEY = "bore-survey"
@@ -60,8 +62,8 @@ class Need:
 def page(calculation: Declared, found: Mapping[str, Any]) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
-    parts = {step.part: step.calculation for step in of.steps}
-    picture = _picture(parts, found)
+    parts = shapes.parts(of)
+    picture = _picture(of, found)
     found = printed(of, found)
     result = found["result"]
     about = found["inputs"].get("about", {})
@@ -90,19 +92,19 @@ def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> De
     if not made:
         return None
     calculation = parts[DECISION]
-    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
+    known = shapes.members(calculation.outputs)
     words, reason = (
-        blocks.value_text(made[name], fields.get(name)) if made.get(name) else ""
+        blocks.value_text(known[name], made[name]) if made.get(name) else ""
         for name in ("decision", "reason")
     )
     rest = blocks.results(calculation, made, ("decision", "reason"))
     return Decision(calculation.title, words, reason, rest)
 
 
-def _picture(parts: Mapping[str, Calculation], found: Mapping[str, Any]) -> Markup | None:
+def _picture(of: Composite, found: Mapping[str, Any]) -> Markup | None:
     """Return the picture of the bore, where it was surveyed."""
-    survey = _survey(found["inputs"])
-    for part, calculation in parts.items():
+    survey = _survey(shapes.given(of.inputs, found["inputs"]))
+    for part, calculation in shapes.parts(of).items():
         result = found["result"].get(part)
         if calculation.name == SURVEY and result and survey:
             checks = {check.name for check in calculation.checks}
@@ -112,10 +114,16 @@ def _picture(parts: Mapping[str, Calculation], found: Mapping[str, Any]) -> Mark
     return None
 
 
-def _survey(given: Mapping[str, Any]) -> Mapping[str, Any] | None:
+def _survey(given: Iterable[tuple[Member, Any]]) -> Mapping[str, Any] | None:
     """Return the survey as it was given, in whichever section."""
-    inner = [value for value in given.values() if isinstance(value, Mapping)]
-    return given.get("survey") or next(filter(None, map(_survey, inner)), None)
+    for member, value in given:
+        if member.record is Survey:
+            return cast(Mapping[str, Any], value)
+        if member.shape is Shape.SECTION:
+            inner = _survey(member.given(value))
+            if inner:
+                return inner
+    return None
 
 
 def _sections(

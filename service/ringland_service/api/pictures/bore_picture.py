@@ -8,12 +8,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, cast
 
-from ringland_service.api import text
+from ringland_service.api import shapes, text
 from ringland_service.api.pages import blocks
 from ringland_service.api.pages.templates import filled
 from ringland_service.api.pictures import bore_layout as layout
 from ringland_service.api.pictures.surveyed import Axis, Line, Surveyed, surveyed
-from ringland_service.core.declare import Calculation, Declared, declared
+from ringland_service.core.declare import Calculation, Declared
 from ringland_service.core.verdicts import WORDS
 
 AXIS_WORDS = {"thrust": "thrust axis, across the pin", "pin": "pin axis, along the pin"}
@@ -71,9 +71,9 @@ def size_text(drawn: Surveyed, value: float) -> str:
 
 def _shape(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
     """Return the words for the bore lengthwise and across."""
-    fields = {f.public(n): f for n, f in declared(calculation.outputs).items()}
+    known = shapes.members(calculation.outputs)
     names = [name for name in ("shape", "cross_section") if name in result]
-    return [blocks.value_text(result[name], fields[name]) for name in names]
+    return [blocks.value_text(known[name], result[name]) for name in names]
 
 
 def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
@@ -115,7 +115,7 @@ def _doubts(drawn: Surveyed) -> str:
 
 def _doubt(drawn: Surveyed, axis: Axis) -> str:
     value = {"value": 0.0, "unit": drawn.unit, "digits": drawn.digits, "uncertainty": axis.doubt}
-    return "±" + text.shown(value).partition("±")[2]
+    return "±" + text.quantity(value).partition("±")[2]
 
 
 def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:

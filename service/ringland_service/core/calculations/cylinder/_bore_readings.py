@@ -1,12 +1,15 @@
 """A bore survey read: depths in order, where the extremes stand, and the shape they make."""
 
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
 import numpy as np
 
 from ringland_service.core.formulas import bore
 from ringland_service.core.survey import Gaps, Survey
 
+Found = TypeVar("Found")
 PIN, THRUST = "pin", "thrust"
 AXES: dict[str, str] = {PIN: "along the piston pin", THRUST: "across the piston pin"}
 
@@ -67,6 +70,12 @@ def all_readings(survey: Survey) -> list[Reading]:
     """Return all readings, the thrust axis first: of equals, it and the top one are named."""
     found = on_axis(survey, THRUST) + on_axis(survey, PIN)
     return sorted(found, key=lambda reading: reading.depth_mm)
+
+
+def leading(found: Sequence[Found], size: Callable[[Found], float]) -> Found:
+    """Return the first of the largest; what a conversion of units leaves apart counts as equal."""
+    most = max(map(size, found))
+    return next(one for one in found if size(one) >= most - DUST_MM)
 
 
 def levels(survey: Survey) -> list[Level]:

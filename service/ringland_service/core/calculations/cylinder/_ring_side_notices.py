@@ -82,7 +82,8 @@ def _both_ways(ring: str) -> Notice:
 def _proud(ring: str) -> Notice:
     def when(_: Any, o: Any) -> Any:
         back = getattr(o, f"{ring}_back_clearance_mm")
-        return False if back is None else back <= 0
+        # No room but for what a conversion of units leaves is no room.
+        return False if back is None else back <= 1e-9
 
     return Notice(
         "ring_proud",

@@ -223,22 +223,22 @@ def compute(inputs: Inputs) -> Outputs:
     survey = _at_20c(inputs)
     everything = read.all_readings(survey)
     sizes = [reading.bore_mm for reading in everything]
-    largest = max(everything, key=lambda reading: reading.bore_mm)
-    smallest = min(everything, key=lambda reading: reading.bore_mm)
+    largest = read.leading(everything, lambda reading: reading.bore_mm)
+    smallest = read.leading(everything, lambda reading: -reading.bore_mm)
     both = read.levels(survey)
-    worst = max(both, key=lambda level: level.out_of_round_mm, default=None)
+    worst = read.leading(both, lambda level: level.out_of_round_mm) if both else None
     pin, thrust = read.on_axis(survey, read.PIN), read.on_axis(survey, read.THRUST)
-    wear, counted_from = _wear(inputs, largest.bore_mm)
+    wear, counted_from = _wear(inputs, max(sizes))
     return Outputs(
-        max_mm=largest.bore_mm,
+        max_mm=max(sizes),
         max_at_depth_mm=largest.depth_mm,
         max_at_axis=largest.axis,
-        min_mm=smallest.bore_mm,
+        min_mm=min(sizes),
         min_at_depth_mm=smallest.depth_mm,
         min_at_axis=smallest.axis,
         mean_mm=sum(sizes) / len(sizes),
         worn_zone_mm=max((level.mean_mm for level in both), default=None),
-        out_of_round_mm=None if worst is None else worst.out_of_round_mm,
+        out_of_round_mm=max((level.out_of_round_mm for level in both), default=None),
         out_of_round_at_depth_mm=None if worst is None else worst.depth_mm,
         taper_pin_axis_mm=read.taper_mm(pin),
         taper_thrust_axis_mm=read.taper_mm(thrust),

@@ -173,7 +173,7 @@ def _form(words: str, given: float | None, usual: float | None, allowed: bool) -
 
 def depths(i: Any) -> str:
     """Return the depths of proof with their unit."""
-    return listed(mm(depth, 1) for depth in i.proof_depths_mm)
+    return listed(mm(depth, 1) for depth in sorted(i.proof_depths_mm))
 
 
 def centre(i: Any) -> Point:

@@ -62,6 +62,10 @@ RULES = (
 )
 
 
+# Gaskets that differ by less are equal: a conversion of units leaves them that far apart.
+SAME_MM = 1e-9
+
+
 def _given(name: str, holds: Callable[[Any], bool]) -> Callable[[Any, Any], bool]:
     """Return a condition on a result that is there."""
 
@@ -158,7 +162,7 @@ NOTICES = (
     Notice(
         "thinner_base_gasket",
         "chosen_gasket_mm",
-        _given("thinner_by_mm", lambda value: value > 0.0),
+        _given("thinner_by_mm", lambda value: value > SAME_MM),
         "a thinner base gasket: check that the ring stays in the bore at top dead centre, skirt "
         "and ports, detonation and fuel, jetting and timing; the ratio rises, so look again "
         "before the machine comes down from altitude",
@@ -166,13 +170,13 @@ NOTICES = (
     Notice(
         "thicker_base_gasket",
         "chosen_gasket_mm",
-        _given("thinner_by_mm", lambda value: value < 0.0),
+        _given("thinner_by_mm", lambda value: value < -SAME_MM),
         "a thicker base gasket lowers the ratio and lengthens the port timing",
     ),
     Notice(
         "piston_proud",
         "piston_proud_after_mm",
-        _given("piston_proud_after_mm", lambda value: value > 1e-9),
+        _given("piston_proud_after_mm", lambda value: value > SAME_MM),
         "with that base gasket the crown edge stands proud of the deck: check the head's recess, "
         "and that the ring stays in the bore at top dead centre",
     ),

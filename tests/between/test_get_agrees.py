@@ -1,0 +1,77 @@
+"""The same question by GET and by POST: the same answer to the byte, in every form."""
+
+from typing import Any
+
+import pytest
+from comparing import Json
+from drawing import Drawn
+from flask.testing import FlaskClient
+from questions import Asked, every
+
+from between_tally import Tally
+from ringland_service.api import forms
+from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.core.calculations import CALCULATIONS
+from ringland_service.core.declare import Declared
+
+RELATION = "GET against POST"
+WITH_GET = [c for c in CALCULATIONS if offers_get(c)]
+
+
+def as_query(calculation: Declared, body: Json) -> dict[str, str] | None:
+    """Return a request as parameters; None where some of it has no text form."""
+    scalar = scalar_fields(calculation)
+    found: dict[str, str] = {}
+    for name, value in body.items():
+        if name == "limits":
+            found |= _limits(value)
+        elif name in scalar or name in ("rule", "defaults"):
+            found[name] = as_text(value)
+        else:
+            return None
+    return found
+
+
+def as_text(value: Any) -> str:
+    """Return a value of the JSON as the text of a parameter, all its digits kept."""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if not isinstance(value, dict):
+        return str(value)
+    doubt = f" +/- {value['uncertainty']!r}" if "uncertainty" in value else ""
+    return f"{value['value']!r} {value['unit']}{doubt}"
+
+
+def _limits(limits: Json) -> dict[str, str]:
+    return {
+        f"limit.{check}.{name}": as_text(told)
+        for check, limit in limits.items()
+        for name, told in limit.items()
+    }
+
+
+def assert_alike(client: FlaskClient, asked: Asked, tally: Tally) -> bool:
+    """Return whether the question has a text form; assert that both ways answer alike."""
+    query = as_query(asked.declaration, asked.body)
+    if query is None or any(len(text) > 80 for text in query.values()):
+        return False
+    for media_type in forms.media_types(asked.declaration):
+        headers = {"Accept": media_type}
+        got = client.get(asked.path, query_string=query, headers=headers)
+        posted = client.post(asked.path, json=asked.body, headers=headers)
+        assert got.status_code == posted.status_code == 200, (asked.body, query, got.text)
+        assert got.data == posted.data, (asked.body, query)
+    tally.add(0.0, str(asked))
+    return True
+
+
+@pytest.mark.parametrize("calculation", WITH_GET, ids=lambda c: c.name)
+def test_random_and_known_questions(
+    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+) -> None:
+    drawn = [
+        Asked(calculation.name, f"drawn {i}", body) for i, body in enumerate(questions(calculation))
+    ]
+    known = [asked for asked in every() if asked.calculation == calculation.name]
+    met = [asked for asked in (*drawn, *known) if assert_alike(client, asked, tally)]
+    assert met, "no question of this calculation was asked both ways"

@@ -422,6 +422,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "dome": "quantity",
         "dish": "quantity",
         "crevice": "quantity",
+        "clearance": "quantity",
+        "base_gasket_thinner_by": "quantity",
+        "deck_cut": "quantity",
+        "skim_loss": "quantity",
+        "sink_gain": "quantity",
         "new_dome": "quantity",
         "new_dish": "quantity",
         "new_deck": "quantity",
@@ -552,6 +557,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         dome: QuantityLike | None = None,
         dish: QuantityLike | None = None,
         crevice: QuantityLike | None = None,
+        clearance: QuantityLike | None = None,
+        base_gasket_thinner_by: QuantityLike | None = None,
+        deck_cut: QuantityLike | None = None,
+        skim_loss: QuantityLike | None = None,
+        sink_gain: QuantityLike | None = None,
         new_dome: QuantityLike | None = None,
         new_dish: QuantityLike | None = None,
         new_deck: QuantityLike | None = None,
@@ -745,6 +755,16 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             dish and valve pockets of the old piston, never negative
         crevice : QuantityLike, optional
             crevice above the top ring; kept
+        clearance : QuantityLike, optional
+            clearance volume before, measured whole; counts before the sum of its parts
+        base_gasket_thinner_by : QuantityLike, optional
+            new base gasket thinner by; negative for a thicker one
+        deck_cut : QuantityLike, optional
+            metal taken off the cylinder's deck
+        skim_loss : QuantityLike, optional
+            what a skim of the head takes from the chamber
+        sink_gain : QuantityLike, optional
+            what the chamber gains by valves that sit deeper
         new_dome : QuantityLike, optional
             dome of the new piston; like the old one's where not given
         new_dish : QuantityLike, optional
@@ -1013,6 +1033,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "dome": dome,
             "dish": dish,
             "crevice": crevice,
+            "clearance": clearance,
+            "base_gasket_thinner_by": base_gasket_thinner_by,
+            "deck_cut": deck_cut,
+            "skim_loss": skim_loss,
+            "sink_gain": sink_gain,
             "new_dome": new_dome,
             "new_dish": new_dish,
             "new_deck": new_deck,

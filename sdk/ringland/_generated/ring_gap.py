@@ -51,6 +51,10 @@ class RingGapResult:
         plated and chromed faces chip
     file_second : Quantity | None
         to file off the second ring: one end, towards its face, then deburr
+    top_what_to_do : Literal['file', 'leave', 'too_large'] | None
+        what the new top ring's gap calls for
+    second_what_to_do : Literal['file', 'leave', 'too_large'] | None
+        what the new second ring's gap calls for
     gap_growth : Quantity | None
         what the worn bore adds to the used ring's gap
     own_gap : Quantity | None
@@ -69,6 +73,8 @@ class RingGapResult:
     second_wanted: Quantity | None = None
     file_top: Quantity | None = None
     file_second: Quantity | None = None
+    top_what_to_do: Literal["file", "leave", "too_large"] | None = None
+    second_what_to_do: Literal["file", "leave", "too_large"] | None = None
     gap_growth: Quantity | None = None
     own_gap: Quantity | None = None
     ring_wear: Quantity | None = None

@@ -1,7 +1,7 @@
 """The verdicts on end gaps, and the rules of thumb where the maker gives no range."""
 
 from dataclasses import replace
-from typing import Any, cast
+from typing import Any
 
 import numpy as np
 
@@ -10,15 +10,8 @@ from ringland_service.core.declare import Check, Figure
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.usual import Usual
-from ringland_service.core.verdicts import beyond, is_column
 
 TOP, SECOND = "ring_gap.new.top", "ring_gap.new.second"
-FILE, LEAVE, TOO_LARGE = "file", "leave", "too_large"
-WHAT_TO_DO: dict[str, str] = {
-    FILE: "too small: file it",
-    LEAVE: "inside its range: nothing is filed",
-    TOO_LARGE: "larger than its range: take another ring, since none can be put back",
-}
 
 
 def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
@@ -30,26 +23,6 @@ def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
     high: Any = limit.high
     told: Any = factor * bore_mm
     return replace(limit, low=np.minimum(low, told), high=np.maximum(high, told))
-
-
-def least_mm(row: str, factor: Number, bore_mm: Number, own: Limit) -> Number:
-    """Return the gap under which a new ring is filed: as stated, as told by a factor, as usual."""
-    if own.low is not None:
-        return own.low
-    least: Any = factor * bore_mm
-    if isinstance(factor, Usual):
-        least = LIMITS[row].limit(bore_mm).low
-    return least if own.high is None else cast(Number, np.minimum(least, own.high))
-
-
-def what_to_do(measured_mm: Number, least: Number, most: Number | None) -> Any:
-    """Return what a measured gap calls for; a word, or a column of them."""
-    small, large = beyond(least, measured_mm), False
-    if most is not None:
-        large = beyond(measured_mm, most)
-    if is_column(small) or is_column(large):
-        return np.where(small, FILE, np.where(large, TOO_LARGE, LEAVE))
-    return FILE if small else TOO_LARGE if large else LEAVE
 
 
 def _replace_above(inputs: Any, _: Any) -> Limit | None:

@@ -1,22 +1,9 @@
 """C27: end gaps of piston rings, wanted, to file, and how much of an old gap is the bore's."""
 
-from dataclasses import dataclass
-from typing import Any
-
-import numpy as np
-
 from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _ring_notices as notices
-from ringland_service.core.calculations.cylinder._ring_checks import (
-    CHECKS,
-    FIGURES,
-    SECOND,
-    TOP,
-    WHAT_TO_DO,
-    least_mm,
-    usual_range,
-    what_to_do,
-)
+from ringland_service.core.calculations.cylinder._new_rings import WHAT_TO_DO, new_ring
+from ringland_service.core.calculations.cylinder._ring_checks import CHECKS, FIGURES, SECOND, TOP
 from ringland_service.core.declare import (
     Calculation,
     choice,
@@ -31,7 +18,6 @@ from ringland_service.core.formulas import rings
 from ringland_service.core.limits import Limit
 from ringland_service.core.materials import UNKNOWN, alpha_of_bore_per_k
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond, is_column
 
 COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
@@ -242,14 +228,14 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out wanted gaps and filing; take the bore's share off a used ring's gap."""
-    top = _new_ring(
+    top = new_ring(
         TOP,
         inputs.top_measured_mm,
         inputs.top_factor,
         inputs.bore_mm,
         Limit(inputs.top_limit_low_mm, inputs.top_limit_high_mm),
     )
-    second = _new_ring(
+    second = new_ring(
         SECOND,
         inputs.second_measured_mm,
         inputs.second_factor,
@@ -282,36 +268,6 @@ def compute(inputs: Inputs) -> Outputs:
             inputs, None if measured is None or top.file_mm is None else measured + top.file_mm
         ),
     )
-
-
-@dataclass(frozen=True)
-class _NewRing:
-    """What a new ring's gap should be, and what is to be done about the one measured."""
-
-    wanted_mm: Number
-    file_mm: Number | None
-    what_to_do: Any
-
-
-def _new_ring(
-    row: str, measured_mm: Number | None, factor: Number, bore_mm: Number, own: Limit
-) -> _NewRing:
-    """Return the gap wanted, and the filing where the one measured lies under its range.
-
-    Inside the range nothing is filed, and nothing is ever filed past a stated largest gap.
-    """
-    wanted: Any = rings.wanted_gap_mm(factor, bore_mm) if own.low is None else own.low
-    if own.high is not None:
-        wanted = np.minimum(wanted, own.high)
-    if measured_mm is None:
-        return _NewRing(wanted, None, None)
-    least = least_mm(row, factor, bore_mm, own)
-    stated = own.low is not None or own.high is not None
-    most = own.high if stated else usual_range(row, factor, bore_mm).high
-    filing = rings.filing_mm(wanted, measured_mm)
-    small = beyond(least, measured_mm)
-    filed = np.where(small, filing, 0.0) if is_column(small) else filing if small else 0.0
-    return _NewRing(wanted, filed, what_to_do(measured_mm, least, most))
 
 
 def _growth_mm(

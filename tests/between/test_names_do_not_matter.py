@@ -3,9 +3,10 @@
 import csv
 import io
 
-from ringland_service.api import batch_render, flat_table, render, text
+from ringland_service.api import batch_render, flat_table, render
 from ringland_service.api.pages import blocks
 from ringland_service.api.picking import picked
+from ringland_service.api.single_text import single_text
 from ringland_service.core.declare import Calculation, Composite, Step, quantity, record, result
 from ringland_service.core.kinds import LENGTH
 from ringland_service.core.lengths import BORE
@@ -117,7 +118,7 @@ def test_in_a_batch_as_csv() -> None:
 
 
 def test_in_text() -> None:
-    told = text.answer(NAMED, ANSWER)
+    told = single_text(NAMED, ANSWER)
     for line in ("value          fits", "uncertainty    yes", "uncertainties  c, d"):
         assert line in told
     assert "68.500 mm" in told

@@ -17,7 +17,7 @@ from typing import Any
 from gtc_witness import number, witnessed
 from reference_cases import BY_NAME, cases
 
-from ringland_service.api import batch_render, flat_table, render, text
+from ringland_service.api import batch_render, flat_table, render
 from ringland_service.api.answering import answered, answered_batch
 from ringland_service.api.expanded import is_bare
 from ringland_service.api.faults import Faulty
@@ -25,6 +25,7 @@ from ringland_service.api.openapi_fields import example
 from ringland_service.api.printed import printed
 from ringland_service.api.render import members
 from ringland_service.api.request import understood
+from ringland_service.api.single_text import single_text
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.fields import (
@@ -252,7 +253,7 @@ def test_the_table_and_the_text_of_a_single_answer_say_it() -> None:
             if row["uncertainty"]
         ]
         assert same(told, flat(ours))
-        lines = text.answer(calculation, {**shown, "warnings": []})
+        lines = single_text(calculation, {**shown, "warnings": []})
         assert re.search(rf"{name.replace('_', ' ')} .*±", lines.replace("\n", " ")), name
         met += 1
     assert met > 200

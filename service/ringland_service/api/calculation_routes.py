@@ -9,7 +9,7 @@ from flask import Flask, Response, current_app, request, stream_with_context
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
-from ringland_service.api import batch_csv, batch_render, flat_table, forms, query, text
+from ringland_service.api import batch_csv, batch_render, flat_table, forms, query
 from ringland_service.api.answering import answered, answered_batch, answered_lines
 from ringland_service.api.body import whole_body
 from ringland_service.api.forms import CSV, JSON, TEXT
@@ -17,6 +17,7 @@ from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
 from ringland_service.api.picking import picked
 from ringland_service.api.printed import printed
+from ringland_service.api.single_text import single_text
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Composite, Declared
 from ringland_service.engine.deadline import Deadline
@@ -163,4 +164,4 @@ def as_text(calculation: Declared, found: dict[str, Any]) -> str:
     """Return an answer for people."""
     if isinstance(calculation, Composite):
         return job_text(calculation, found)
-    return text.answer(cast(Calculation, calculation), found)
+    return single_text(cast(Calculation, calculation), found)

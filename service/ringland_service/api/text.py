@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Any
 
-from ringland_service.api.printed import REMARK, printed
+from ringland_service.api.printed import REMARK
 from ringland_service.api.shapes import Member, Shape, given
 from ringland_service.api.text_table import table
 from ringland_service.core.declare import Calculation
@@ -311,23 +311,3 @@ def reading_text(reading: Mapping[str, str]) -> str:
     """Return a reading to take: what it is, and what measures it."""
     how = reading["instrument"]
     return f"{reading['words']} ({how})" if how else reading["words"]
-
-
-def answer(calculation: Calculation, found: Mapping[str, Any]) -> str:
-    """Return the answer of one calculation as text."""
-    found = printed(calculation, found)
-    lines = block(calculation.title, result_lines(calculation, found["result"]))
-    lines += block("Verdicts", verdict_lines(found["verdicts"]))
-    lines += block("How it was worked out", _trace(found.get("trace", ())))
-    lines += block("Warnings", warning_lines(found["warnings"]))
-    lines += block("Cautions", bullets(found["cautions"]))
-    return "\n".join(lines).rstrip() + "\n"
-
-
-def _trace(steps: Sequence[Mapping[str, Any]]) -> list[str]:
-    lines = []
-    for step in steps:
-        number = f"{plain(step['value'])} {step['unit']}".rstrip()
-        lines.append(f"  {words_of(step['field'])} = {step['formula']}")
-        lines.append(f"    = {step['substituted']} = {number}")
-    return lines

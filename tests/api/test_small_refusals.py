@@ -239,7 +239,7 @@ def test_over_long_tables_and_lines_are_cut(client: FlaskClient, sign: str) -> N
     line = json.dumps({long: 1}) + "\n"
     answer = client.post(path, data=line, content_type=LINES)
     assert len(answer.data) < MOST_BYTES
-    assert json.loads(answer.data)["status"] == 400
+    assert json.loads(answer.data)["problem"]["status"] == 400
 
 
 @pytest.mark.parametrize("name", ["a/b", "a~b", "~1"])

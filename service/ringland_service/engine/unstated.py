@@ -86,11 +86,12 @@ def left_out(
     if not u or not question.weigh:
         return {}
     fields = declared(calculation.outputs).items()
-    names = tuple(n for n, f in fields if n in u and isinstance(f, ResultField))
-    if not names:
+    here = {n: _leaf(outputs, n) for n, f in fields if n in u and isinstance(f, ResultField)}
+    # A quantity of any kind is no number to take a slope of.
+    here = {n: value for n, value in here.items() if isinstance(value, (float, np.ndarray))}
+    if not here:
         return {}
-    here = {name: _leaf(outputs, name) for name in names}
-    squares: dict[str, dict[str, Any]] = {name: {} for name in names}
+    squares: dict[str, dict[str, Any]] = {name: {} for name in here}
     for reading in _unstated(question, stated):
         for name, slope in _slopes(calculation, question.inputs, here, reading).items():
             if isinstance(slope, float) and not slope:

@@ -23,14 +23,13 @@ from ringland_service.core.verdicts import is_column
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.deadline import Deadline, never
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import all_influences
+from ringland_service.engine.question import all_influences, present
 from ringland_service.engine.rows import Rows, groups, question_of, single_question
 from ringland_service.engine.single import (
     LOUD,
     answer,
     contradiction,
     doubt,
-    present,
 )
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out

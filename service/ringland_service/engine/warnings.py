@@ -145,6 +145,7 @@ def _extremes(calculation: Calculation) -> tuple[str, ...]:
 def doubt_notices(
     calculation: Calculation,
     inputs: Any,
+    outputs: Any,
     influences: Sequence[Influence],
     passed: Sequence[Verdict],
 ) -> Iterator[Warned]:
@@ -153,6 +154,7 @@ def doubt_notices(
         yield Warned("no_uncertainty_stated", public_field(calculation, name), NOT_STATED)
     names = _extremes(calculation)
     if names and influences:
-        for name, open_ in undecided(calculation.compute, inputs, influences, names).items():
+        found = undecided(calculation.compute, inputs, influences, names, outputs)
+        for name, open_ in found.items():
             if open_:
                 yield Warned("readings_within_doubt", public_field(calculation, name), WITHIN_DOUBT)

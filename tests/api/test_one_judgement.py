@@ -70,3 +70,76 @@ def test_the_second_ring_is_filed_no_smaller_than_the_first(
     assert second == pytest.approx(min(max(0.328, low), 0.3608))
     assert ("second_gap_smaller" in codes(found)) is (low > 0.3608)
     assert found["result"]["file_second"]["value"] == pytest.approx(second - 0.2)
+
+
+@pytest.mark.parametrize("working", [True, False])
+@pytest.mark.parametrize("reading", [430.0, 300.0])
+@pytest.mark.parametrize("kind", ["automatic_exhaust_lifter", "automatic_intake_side"])
+def test_no_warning_denies_a_verdict_on_a_limit_stated_with_the_decompressor(
+    client: FlaskClient, kind: str, reading: float, working: bool
+) -> None:
+    limit = {"low": kpa(400), "standing": "maker", "with_decompressor": working}
+    asked = {
+        "reading": kpa(reading, 10),
+        "decompressor": kind,
+        "decompressor_state": "automatic_active",
+        "throttle_open": True,
+        "limits": {"compression_reading": limit},
+    }
+    found = post(client, "compression-level", asked)
+    word = found["verdicts"][0]["verdict"]
+    judged = {"judged_with_decompressor"}
+    denied = {"decompressor_active", "maker_figure_with_decompressor"}
+    assert word == {True: "pass", False: "fail" if working else "not_judged"}[reading > 400]
+    assert codes(found) & (judged | denied) == (judged if working else denied)
+
+
+STAYS_IN = {
+    "engine": {"cycle": "four_stroke", "bore": mm(70), "bore_kind": "iron"},
+    "cylinder": {
+        "survey": {
+            "depth": {"unit": "mm", "values": [10, 35, 60]},
+            "pin_axis": {"unit": "mm", "values": [70.01, 70.008, 70.006], "uncertainty": 0.005},
+            "thrust_axis": {"unit": "mm", "values": [70.014, 70.01, 70.008], "uncertainty": 0.005},
+        },
+        "skirt_from": mm(35),
+        "skirt_to": mm(60),
+        "damage": "none",
+        "surface": "clean",
+        "ridge": "none",
+        "pistons_stay_in": True,
+    },
+    "piston": {"piston": mm(69.96, 0.003), "fit": "used"},
+}
+
+
+@pytest.mark.parametrize(
+    ("leak", "doubt", "more", "verdict"),
+    [
+        (15.0, 3.0, {}, "pass"),
+        (20.0, 3.0, {}, "too_close_to_call"),
+        (15.0, 50.0, {}, "too_close_to_call"),
+        (15.0, 3.0, {"limit": 12.0}, "fail"),
+        (8.0, 3.0, {"leak_use": "racing"}, "fail"),
+    ],
+)
+def test_rings_seal_by_a_leak_down_only_where_its_own_verdict_passes(
+    client: FlaskClient, leak: float, doubt: float, more: dict[str, Any], verdict: str
+) -> None:
+    job = copy.deepcopy(STAYS_IN)
+    job["leak_down"] = {
+        "supply": kpa(690),
+        "cylinder": kpa(690 * (1 - leak / 100), doubt),
+        "restrictor": mm(1),
+        "piston_at": "firing_tdc",
+        **{name: value for name, value in more.items() if name != "limit"},
+    }
+    if "limit" in more:
+        job["limits"] = {"leak_down": {"high": {"value": more["limit"], "unit": "%"}}}
+    card = post(client, "job-card", job)
+    judged = {v["check"]: v["verdict"] for v in card["verdicts"]}
+    assert judged["leak_down"] == verdict
+    decision = card["result"]["cylinder_decision"]
+    said = [why for way in decision["ways"] for why in way["reasons"] if "the rings seal" in why]
+    assert bool(said) is (verdict == "pass")
+    assert (decision["decision"] == "leave_alone") is (verdict == "pass")

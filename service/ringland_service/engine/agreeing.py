@@ -1,6 +1,6 @@
 """Whether what a composite is told in several fields agrees, within its uncertainty."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -45,6 +45,48 @@ def faults(
     named = [known[name].path for name in agreement.fields or agreement.of if name in known]
     first, *others = dict.fromkeys(".".join(map(str, path)) for path in named)
     return [Contradiction(first, agreement.message, agreement.right, tuple(others))]
+
+
+def as_told(
+    found: Sequence[CoreError],
+    rests_on: Mapping[str, Collection[str]],
+    known: Mapping[str, Known],
+) -> Sequence[CoreError]:
+    """Return the faults of a composite under the fields that were told.
+
+    One that lies between results alone follows from what was told: where something told is
+    refused, it says nothing more.
+
+    Parameters
+    ----------
+    found : sequence of CoreError
+    rests_on : mapping
+        Names of the fields and results that each part rests on.
+    known : mapping
+        Fields by their names, results as ``part.result``.
+    """
+
+    def told(name: str) -> Iterator[str]:
+        if not _worked_out(name, known):
+            yield name
+            return
+        keys = sorted(rests_on.get(name.partition(".")[0], ()))
+        paths = [".".join(map(str, known[key].path)) for key in keys if key in known]
+        direct = [path for path in paths if not _worked_out(path, known)]
+        for path in direct or paths:
+            yield from told(path)
+
+    of_told = [f for f in found if not all(_worked_out(n, known) for n in (f.field, *f.also))]
+    for fault in of_told or found:
+        names = [one for name in (fault.field, *fault.also) for one in told(name)]
+        fault.field, *also = dict.fromkeys(names or [fault.field])
+        fault.also = tuple(also)
+    return of_told or found
+
+
+def _worked_out(name: str, known: Mapping[str, Known]) -> bool:
+    """Return whether the name is that of a result, as against a field."""
+    return "." in name and name in known
 
 
 def _expanded(name: str, one: Known, moved: Mapping[Path, Any]) -> float:

@@ -23,6 +23,7 @@ from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
 from ringland_service.core.verdicts import FAIL, PASS
 from ringland_service.engine.composite import answer_composite
+from ringland_service.engine.known import paths
 
 RELATION = "no contradiction"
 COMPOSITES = [c for c in CALCULATIONS if isinstance(c, Composite)]
@@ -142,32 +143,47 @@ def assert_judged_where_due(answer: Json, asked: Asked, tally: Tally) -> None:
     assert len(judged) == len(set(judged))
 
 
-# What the body of a card says of the test's conditions, and the checks that it leaves unjudged.
-def spoilt(body: Json) -> Iterator[tuple[str, set[str]]]:
-    """Yield each condition that a card says was not met, and the verdicts that it forbids."""
-    known = {n: v for part in body.values() if isinstance(part, dict) for n, v in part.items()}
-    known |= {n: v for n, v in body.items() if not isinstance(v, dict)}
-    low = {"compression_reading"}
-    if known.get("decompressor_state") == "automatic_active":
-        yield "decompressor at work", low
-    for name, right in (("throttle_open", True), ("choke_off", True), ("engine_warm", True)):
-        if known.get(name, right) is not right:
-            yield name, low
-    if known.get("piston_at") == "below_tdc":
-        yield "piston below dead centre", {"leak_down"}
-    if known.get("surface") == "aluminium_smeared" and known.get("fit") == "used":
-        yield "smeared bore", {"piston_clearance_max", "piston_clearance_min"}
+LEVEL, LEAK = frozenset({"compression_reading"}), frozenset({"leak_down"})
+BORE = frozenset({"bore_max", "out_of_round", "taper_pin_axis", "taper_thrust_axis", "bore_wear"})
+# What a card may say of a test's conditions, in whichever section: then none of these fails.
+SPOILT: dict[tuple[str, Any], frozenset[str]] = {
+    ("decompressor_state", "automatic_active"): LEVEL | LEAK,
+    ("throttle_open", False): LEVEL,
+    ("choke_off", False): LEVEL,
+    ("engine_warm", False): LEVEL,
+    ("plugs_out", False): LEVEL,
+    ("piston_at", "below_tdc"): LEAK,
+    ("piston_at", "overlap_tdc"): LEAK,
+    ("piston_at", "unknown"): LEAK,
+    ("surface", "smeared"): BORE,
+}
 
 
-def assert_unspoilt(answer: Json, asked: Asked, tally: Tally) -> None:
-    limits = asked.body.get("limits", {})
-    for why, checks in spoilt(asked.body):
+def assert_none_fails_that_was_spoilt(answer: Json, asked: Asked, tally: Tally) -> None:
+    body = asked.body
+    known = {(n, v) for n, v in told_of(body) if isinstance(v, (str, bool))}
+    for said in known & SPOILT.keys():
         for verdict in answer["verdicts"]:
-            told = limits.get(verdict["check"], {})
-            if verdict["check"] not in checks or told.get("with_decompressor"):
-                continue
-            assert verdict["verdict"] != FAIL, (why, str(asked))
-            tally.add(0.0, str(asked))
+            working = body.get("limits", {}).get(verdict["check"], {}).get("with_decompressor")
+            if verdict["check"] in SPOILT[said] and not working:
+                assert verdict["verdict"] != FAIL, (said, str(asked))
+                tally.add(0.0, str(asked))
+
+
+def told_of(body: Json) -> Iterator[tuple[str, Any]]:
+    """Yield the fields of a card and of its sections."""
+    for name, value in body.items():
+        yield name, value
+        if isinstance(value, dict) and "unit" not in value:
+            yield from value.items()
+
+
+def test_what_spoils_a_test_is_a_field_of_the_card_and_its_checks_are_of_parts() -> None:
+    card = BY_NAME["job-card"]
+    assert isinstance(card, Composite)
+    checks = {check.name for step in card.steps for check in step.calculation.checks}
+    assert set().union(*SPOILT.values()) <= checks
+    assert {name for name, _ in SPOILT} <= paths(card.inputs).keys()
 
 
 def assert_whole(client: FlaskClient, asked: Asked, tally: Tally, refused: bool = False) -> None:
@@ -179,7 +195,21 @@ def assert_whole(client: FlaskClient, asked: Asked, tally: Tally, refused: bool 
     answer = strict(response)
     assert_one_truth(answer, asked, tally)
     assert_judged_where_due(answer, asked, tally)
-    assert_unspoilt(answer, asked, tally)
+    assert_none_fails_that_was_spoilt(answer, asked, tally)
+
+
+# No default judges a compression reading; against these some pass and some fail.
+LIMITS = {
+    "compression_reading": {"low": {"value": 800, "unit": "kPa"}},
+    "leak_down": {"high": {"value": 15, "unit": "%"}},
+}
+
+
+def with_limits(composite: Composite, body: Json) -> Json:
+    """Return a card with the limits that its parts' checks take."""
+    checks = {check.name for step in composite.steps for check in step.calculation.checks}
+    told = {name: limit for name, limit in LIMITS.items() if name in checks}
+    return {**body, "limits": told} if told else body
 
 
 KNOWN = [asked for asked in every() if isinstance(asked.declaration, Composite)]
@@ -194,6 +224,7 @@ def test_known_cards_whole_and_thinned(
     for i in range(pytestconfig.getoption("--between-cases")):
         chance = random.Random(f"{asked} {seed} {i}")
         body = thinned(asked.body, chance, leave=chance.choice((0.6, 0.8, 0.9)))
+        body = with_limits(asked.declaration, body) if i % 2 else body
         assert_whole(
             client, Asked(asked.calculation, f"{asked.origin}, {i}", body), tally, refused=True
         )
@@ -205,6 +236,8 @@ def test_random_cards(
 ) -> None:
     for i, body in enumerate(questions(calculation)):
         assert_whole(client, Asked(calculation.name, f"drawn {i}", body), tally)
+        judged = Asked(calculation.name, f"drawn {i}, a limit told", with_limits(calculation, body))
+        assert_whole(client, judged, tally)
 
 
 def test_every_result_named_here_is_one_of_the_card() -> None:
@@ -231,5 +264,8 @@ def test_two_values_of_one_thing_are_found() -> None:
         with pytest.raises(AssertionError):
             assert_one_truth({"result": result}, asked, Tally(RELATION))
     # After the work is another thing.
-    now, then = {"dynamic_ratio": {"static_ratio": 8.0}}, {"dynamic_ratio_after": {"static_ratio": 9}}
+    now, then = (
+        {"dynamic_ratio": {"static_ratio": 8.0}},
+        {"dynamic_ratio_after": {"static_ratio": 9}},
+    )
     assert_one_truth({"result": now | then}, asked, Tally(RELATION))

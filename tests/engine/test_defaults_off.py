@@ -263,7 +263,7 @@ def test_a_warning_that_appeals_to_common_practice_falls_away_with_it(
 
 
 def test_a_default_limit_of_what_is_absent_is_not_reckoned() -> None:
-    """The window of a new fit is a share of the bore at 20 °C, which the sleeve's figure leaves out."""
+    """A new fit is judged by a share of the bore at 20 °C, which rests on the sleeve's figure."""
     (calculation,) = [c for c in plain() if c.name == "piston-clearance"]
     inputs = calculation.inputs(
         piston_mm=67.95,

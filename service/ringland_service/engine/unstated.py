@@ -16,7 +16,13 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation, declared, defaults
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import Field, NumberField, QuantityField, ResultField
+from ringland_service.core.fields import (
+    Field,
+    NumberField,
+    Quantified,
+    QuantityField,
+    ResultField,
+)
 from ringland_service.core.notices import UNSTATED, Warned
 from ringland_service.core.typical import typical_uncertainty
 from ringland_service.core.uncertainty import FINER, STEP, Influence, Move, moved, value_at
@@ -220,6 +226,8 @@ def _like(leaf: Any, value: Any) -> bool:
 
 def _leaf(outputs: Any, name: str) -> Any:
     value = getattr(outputs, name)
+    if isinstance(value, Quantified):
+        value = value.value
     return np.asarray(value) if isinstance(value, tuple) else value
 
 

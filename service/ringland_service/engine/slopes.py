@@ -12,7 +12,7 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import Field, NumberField, QuantityField
+from ringland_service.core.fields import Field, NumberField, Quantified, QuantityField
 from ringland_service.core.uncertainty import FINER, STEP, Influence, Move, moved
 from ringland_service.engine.question import Path
 
@@ -143,6 +143,8 @@ def _like(leaf: Any, value: Any) -> bool:
 def leaf_of(outputs: Any, name: str) -> Any:
     """Return a result; a list of numbers as one array."""
     value = getattr(outputs, name)
+    if isinstance(value, Quantified):
+        value = value.value
     return np.asarray(value) if isinstance(value, tuple) else value
 
 

@@ -39,8 +39,6 @@ FIGURES = frozenset(
         "wanted_outer_dia_mm",
         "wanted_width_mm",
         "lash_wanted_mm",
-        "top_wanted_mm",
-        "second_wanted_mm",
         "gap_when_new_mm",
         "piston_new_mm",
         "seat_load_nominal_n",
@@ -76,7 +74,6 @@ def left_out(
         return {}
     fields = declared(calculation.outputs).items()
     here = {n: leaf_of(outputs, n) for n, f in fields if n in u and isinstance(f, ResultField)}
-    # A quantity of any kind is no number to take a slope of.
     here = {n: value for n, value in here.items() if isinstance(value, (float, np.ndarray))}
     if not here:
         return {}

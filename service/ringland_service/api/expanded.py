@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import declared
-from ringland_service.core.fields import ResultField
+from ringland_service.core.fields import Quantified, ResultField
 
 ONE = Fraction(1)
 
@@ -50,8 +50,10 @@ def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[
     if not u:
         return {}
     record: type = type(outputs)
+    values = {name: getattr(outputs, name) for name, _ in _bare(record) if name in u}
     return {
         prefix + public: expanded(u[name])
         for name, public in _bare(record)
-        if name in u and getattr(outputs, name) is not None
+        # A quantity of any kind carries its own uncertainty, in its own unit.
+        if name in u and values[name] is not None and not isinstance(values[name], Quantified)
     }

@@ -139,7 +139,11 @@ def test_what_is_not_judged_counts_for_nothing(close: str, word: str, state: str
         ("pass", {**LEAK, "leak_pct": 15.0}, "possible"),
         ("too_close_to_call", {**LEAK, "leak_pct": 20.0}, "open"),
         ("fail", {**LEAK, "leak_pct": 15.0}, "open"),
-        ("fail", {**LEAK, "leak_pct": 15.0, "excess_gain_pct": 1.0, "level_ratio": 0.95}, "possible"),
+        (
+            "fail",
+            {**LEAK, "leak_pct": 15.0, "excess_gain_pct": 1.0, "level_ratio": 0.95},
+            "possible",
+        ),
         ("pass", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "possible"),
         ("not_judged", {"excess_gain_pct": 1.0, "level_ratio": 0.95}, "open"),
     ],

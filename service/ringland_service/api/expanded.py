@@ -10,8 +10,9 @@ from typing import Any
 
 import numpy as np
 
+from ringland_service.api.shapes import Shape, members
 from ringland_service.core.declare import declared
-from ringland_service.core.fields import Quantified, ResultField
+from ringland_service.core.fields import ResultField
 
 ONE = Fraction(1)
 
@@ -30,19 +31,16 @@ def expanded(u: Any) -> Any:
     return expanded_in(u, ONE) if u else None
 
 
-def is_bare(field: ResultField) -> bool:
-    """Return whether a result is shown without a unit."""
-    return field.kind is None and not field.kind_of and field.record is None
-
-
 @cache
-def _bare(record: type) -> tuple[tuple[str, str], ...]:
-    """Return name and public name of each result that is shown without a unit."""
-    return tuple(
-        (name, field.public(name))
+def bare(record: type) -> Mapping[str, str]:
+    """Return the public name of each result that is shown without a unit, by name."""
+    known = members(record)
+    return {
+        name: field.public(name)
         for name, field in declared(record).items()
-        if isinstance(field, ResultField) and is_bare(field)
-    )
+        if isinstance(field, ResultField)
+        if known[field.public(name)].shape in (Shape.PLAIN, Shape.LIST)
+    }
 
 
 def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[str, Any]:
@@ -50,10 +48,8 @@ def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[
     if not u:
         return {}
     record: type = type(outputs)
-    values = {name: getattr(outputs, name) for name, _ in _bare(record) if name in u}
     return {
         prefix + public: expanded(u[name])
-        for name, public in _bare(record)
-        # A quantity of any kind carries its own uncertainty, in its own unit.
-        if name in u and values[name] is not None and not isinstance(values[name], Quantified)
+        for name, public in bare(record).items()
+        if name in u and getattr(outputs, name) is not None
     }

@@ -9,24 +9,27 @@ from ringland_service.core.declare import Agreement, Declared
 from ringland_service.core.errors import Contradiction, CoreError
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.known import Known, known_values, values
-from ringland_service.engine.question import Path, Question, on_inputs, stated_influences
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    on_inputs,
+    present,
+    stated_influences,
+)
 
 
 def insist_agree(calculation: Declared, question: Question) -> None:
     """Raise ``Refused`` with everything told in several fields that does not agree."""
-    if not calculation.agreements:
+    # Mostly one of the fields is not given, and no uncertainty need be gathered.
+    due = [one for one in calculation.agreements if present(question.inputs, one.of)]
+    if not due:
         return
     known = known_values(question.inputs, question.doubts)
     try:
         moved = on_inputs(stated_influences(question))
     except CoreError as fault:
         raise Refused([fault]) from fault
-    found = [
-        fault
-        for agreement in calculation.agreements
-        if all(name in known for name in agreement.of)
-        for fault in faults(agreement, known, moved)
-    ]
+    found = [fault for agreement in due for fault in faults(agreement, known, moved)]
     if found:
         raise Refused(found)
 

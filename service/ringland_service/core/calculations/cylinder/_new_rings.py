@@ -64,8 +64,10 @@ def new_ring(
     """
     wanted: Any = own.low
     if own.low is None:
-        raised = np.minimum(not_under_mm, usual_range(row, factor, bore_mm).high)
-        wanted = np.maximum(rings.wanted_gap_mm(factor, bore_mm), raised)
+        by_factor: Any = rings.wanted_gap_mm(factor, bore_mm)
+        top: Any = not_under_mm
+        reach: Any = usual_range(row, factor, bore_mm).high
+        wanted = np.maximum(by_factor, np.minimum(top, reach))
     if own.high is not None:
         wanted = np.minimum(wanted, own.high)
     if measured_mm is None:

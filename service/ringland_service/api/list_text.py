@@ -114,10 +114,10 @@ def _entry(field: ListField, text: str) -> Any:
     if isinstance(field, NumbersField):
         return bare_number(text)
     if not is_number_text(text):
-        end = "; one unit and one ± stand at the end of the list" if leading_number(text)[0] else ""
-        raise Faulty(
-            [Fault("wrong_type", f"not a number: {show(text)}{end}: write {right}", right)]
-        )
+        # Most likely each entry was given its own unit.
+        end = ", one unit and one ± end the list" if leading_number(text)[0] else ""
+        detail = f"not a number: {show(text)}{end}: write {right}"
+        raise Faulty([Fault("wrong_type", detail, right)])
     return number_of(text)
 
 

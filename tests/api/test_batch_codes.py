@@ -15,7 +15,7 @@ from ringland_service.core.fields import AnyQuantityField, Field, QuantityField
 QUANTITIES = (QuantityField, AnyQuantityField)
 
 
-def text_fields(calculation: Calculation) -> dict[str, Field]:
+def scalar_fields(calculation: Calculation) -> dict[str, Field]:
     """The fields of one value, by public name."""
     return {name: f for name, f in text_fields(calculation).items() if is_scalar(f)}
 
@@ -24,7 +24,7 @@ COLUMNS = [
     c
     for c in CALCULATIONS
     if isinstance(c, Calculation) and offers_get(c)
-    if not all(isinstance(f, QUANTITIES) for f in text_fields(c).values())
+    if not all(isinstance(f, QUANTITIES) for f in scalar_fields(c).values())
 ]
 BAD: list[Any] = ["nonsense", 1.5, -1e9, 1e30, True, ["nonsense"]]
 
@@ -34,7 +34,7 @@ def test_a_bad_value_has_the_code_of_a_single_call(
     client: FlaskClient, calculation: Calculation
 ) -> None:
     data = example(calculation.inputs)
-    for name, field in text_fields(calculation).items():
+    for name, field in scalar_fields(calculation).items():
         if isinstance(field, QUANTITIES):
             continue
         shared = {n: v for n, v in data.items() if n != name}

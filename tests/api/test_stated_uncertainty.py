@@ -1,8 +1,10 @@
 """A stated uncertainty comes back as it was stated, whatever the field, the unit and the door."""
 
 import copy
+import json
 from collections.abc import Iterator
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -175,3 +177,29 @@ def test_lines_of_a_batch_too(client: FlaskClient) -> None:
     answer = client.post("/v1/displacement/batch?units=us", data=line * 2, headers=headers)
     assert answer.status_code == 200
     assert answer.text.count('"uncertainty":0.007') == 2
+
+
+def expanded(shown: Any) -> Iterator[float]:
+    """Yield every uncertainty of a quantity in an answer."""
+    if isinstance(shown, dict):
+        if isinstance(shown.get("uncertainty"), float):
+            yield shown["uncertainty"]
+        for one in shown.values():
+            yield from expanded(one)
+    elif isinstance(shown, list):
+        for one in shown:
+            yield from expanded(one)
+
+
+JOBS = sorted((Path(__file__).parents[2] / "demo_data").rglob("*.json"))
+
+
+@pytest.mark.parametrize("job", JOBS, ids=lambda p: f"{p.parent.name}-{p.stem}")
+def test_a_result_that_follows_one_reading_has_its_uncertainty(
+    client: FlaskClient, job: Path
+) -> None:
+    """A difference over a small step gives 0.00999999999998 where 0.01 was stated."""
+    found = post(client, "job-card", json.loads(job.read_text(encoding="utf-8")))
+    for u in expanded([found["result"], found["verdicts"]]):
+        short = float(f"{u:.5g}")
+        assert u == short or abs(u - short) > 1e-9 * u

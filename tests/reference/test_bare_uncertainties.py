@@ -71,7 +71,8 @@ UNMOVED = {
 }
 SHARE = 1e-4
 # First order against first order: the truncation of the central difference, (6e-6 of the scale)².
-NEAR = 1e-9
+# The noise of a slope, and u to ten digits.
+NEAR = 2e-9
 # The oil leaves a room small against the scale of a clearance volume, which sets the step; where
 # the lash is as wanted the turn has a kink, and the derivative is taken a little beside it.
 WIDER = {"ratio_with_oil": 2e-9, "turn_fraction": 2e-6}

@@ -29,6 +29,8 @@ BENT = 0.05
 NOISE = 1e-11
 # A bend counts as smooth where a step of one part in this many leaves about its square of it.
 FINER = 8.0
+# Significant digits that u is known to: differences over the step above lose the others.
+DIGITS = 10
 # Beside a kink: half a step away at most, and with a step that is small against that.
 ASIDE, SMALL = 0.5, 1e-3
 GOLDEN = (5.0**0.5 - 1.0) / 2.0
@@ -215,7 +217,17 @@ def propagate(
     if bends:
         # Where a result jumps and is level to either side, nothing is left: a jump is no slope.
         total |= _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), total)
-    return {name: u for name, u in total.items() if np.any(u)}
+    return {name: _as_known(u) for name, u in total.items() if np.any(u)}
+
+
+def _as_known(u: Any) -> Any:
+    """Return u to the digits that a slope over two close points has; the others are noise."""
+    sizes = np.asarray(u, dtype=float)
+    places = DIGITS - 1 - np.floor(np.log10(np.where(sizes > 0.0, sizes, 1.0)))
+    # Powers of ten are exact up to 22, so that what is left is the nearest number to the decimal.
+    scale = 10.0 ** np.minimum(places, 22.0)
+    rounded = np.where(sizes > 0.0, np.rint(sizes * scale) / scale, sizes)
+    return rounded if isinstance(u, np.ndarray) else float(rounded)
 
 
 def _kinks(

@@ -68,6 +68,9 @@ def _entries(values: Any, name: str) -> list[Any]:
 def _entry(value: Any, where: str) -> Any:
     if value is None or isinstance(value, bool | str):
         return value
+    if hasattr(value, "__iter__") and not isinstance(value, Mapping):
+        # A list in a row: its gaps are gaps of the list.
+        return _entries(value, where)
     return None if value != value else finite(value, where)
 
 

@@ -10,9 +10,7 @@ from reference_cases import Case, cases
 from ringland_service.api.bounds import bounds
 from ringland_service.core.declare import Declared
 from ringland_service.core.fields import (
-    ChoicesField,
     Field,
-    NumbersField,
     QuantityField,
     ReadingsField,
     RecordsField,
@@ -26,8 +24,7 @@ Json = dict[str, Any]
 # Their doubt may also be stated another way (gauge error, repeat, weather): not twice.
 DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m", "expected_kpa"}
 DOUBT_ELSEWHERE |= {"supply_kpa", "cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa"}
-DOUBT_ELSEWHERE |= {"head_step_mm", "clay_intake_mm", "clay_exhaust_mm"}
-LISTS = (ReadingsField, NumbersField, ChoicesField, RecordsField, SectionField)
+DOUBT_ELSEWHERE |= {"head_step_mm", "solder_at_pin_axis_mm", "clay_intake_mm", "clay_exhaust_mm"}
 PRESSURES = ("pressure_gauge", "pressure_absolute")
 CASES: dict[str, list[Case]] = {}
 for one in cases():
@@ -45,12 +42,14 @@ def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: st
     measure = unit(field.type.kind, symbol)
     if isinstance(field, ReadingsField):
         numbers = [None if v in (None, "absent") else measure.from_canonical(v) for v in value]
-        return {"values": numbers, "unit": symbol}
-    found: Json = {"value": measure.from_canonical(value), "unit": symbol}
+        found: Json = {"values": numbers, "unit": symbol}
+    else:
+        numbers = [measure.from_canonical(value)]
+        found = {"value": numbers[0], "unit": symbol}
     if name not in DOUBT_ELSEWHERE and not field.exact and draw(st.booleans()):
         most = bounds(field.type, symbol).most_uncertainty
         if field.type.low > 0 or field.type.high < 0:
-            most = min(most, abs(found["value"]) / 4)
+            most = min([most, *(abs(one) / 4 for one in numbers if one is not None)])
         found["uncertainty"] = most * draw(real(0.001, 0.5))
     return found
 
@@ -126,19 +125,23 @@ def requests(draw: Draw, calculation: Declared) -> Json:
     return request(draw, calculation)
 
 
-def is_list(field: Field) -> bool:
-    """Return whether a field takes no column: a section, or a list."""
-    return isinstance(field, LISTS)
+def of_records(field: Field) -> bool:
+    """Return whether a field takes no column: a section, or a list of records."""
+    return isinstance(field, (RecordsField, SectionField))
 
 
 def text_of(value: Any) -> str:
-    """Return a JSON value of a scalar field as the text of a parameter."""
+    """Return a JSON value of a field as the text of a parameter, a list parted by ``;``."""
     if isinstance(value, bool):
         return "true" if value else "false"
+    if isinstance(value, list):
+        return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
     doubt = f" +/- {value['uncertainty']:.6g}" if "uncertainty" in value else ""
-    return f"{value['value']:.12g} {value['unit']}{doubt}"
+    numbers = value["values"] if "values" in value else [value["value"]]
+    shown = ";".join("" if number is None else f"{number:.12g}" for number in numbers)
+    return f"{shown} {value['unit']}{doubt}"
 
 
 def columns_of(rows: list[Json]) -> Json:
@@ -150,7 +153,8 @@ def columns_of(rows: list[Json]) -> Json:
         if not isinstance(first, dict):
             columns[name] = {"values": cells}
             continue
-        numbers = [None if cell is None else cell["value"] for cell in cells]
+        key = "values" if "values" in first else "value"
+        numbers = [None if cell is None else cell[key] for cell in cells]
         doubts = [None if cell is None else cell.get("uncertainty") for cell in cells]
         columns[name] = {"values": numbers, "unit": first["unit"]}
         if any(doubt is not None for doubt in doubts):
@@ -159,26 +163,26 @@ def columns_of(rows: list[Json]) -> Json:
 
 
 def batch_of(calculation: Declared, one: Json, rows: int) -> Json:
-    """Return a batch that asks one question in every row; its lists are shared."""
+    """Return a batch that asks one question in every row; its records are shared."""
     known = asked(calculation.inputs)
-    lists = {field.public(name) for name, field in known.items() if is_list(field)}
-    scalars = {name: value for name, value in one.items() if name not in lists}
-    shared = {name: value for name, value in one.items() if name in lists}
-    return {"columns": columns_of([scalars] * rows), "shared": shared}
+    records = {field.public(name) for name, field in known.items() if of_records(field)}
+    plain = {name: value for name, value in one.items() if name not in records}
+    shared = {name: value for name, value in one.items() if name in records}
+    return {"columns": columns_of([plain] * rows), "shared": shared}
 
 
 @st.composite
 def batches(draw: Draw, calculation: Declared, rows: int = 3) -> Json:
     """Return a strategy of batches: each field in one unit, some cells empty.
 
-    Rows with lists ask one question, for only all rows together can have a list.
+    Rows with records ask one question, for only all rows together can have them.
     """
     strategy = STRATEGIES.get(calculation.name)
     if strategy is None:
         return batch_of(calculation, request(draw, calculation), rows)
     drawn = [strategy(draw) for _ in range(rows)]
     known = asked(calculation.inputs)
-    if any(is_list(known[name]) for values in drawn for name in values):
+    if any(of_records(known[name]) for values in drawn for name in values):
         return batch_of(calculation, as_json(draw, calculation.inputs, drawn[0]), rows)
     chosen = {n: symbol_for(draw, f) for n, f in known.items() if isinstance(f, QuantityField)}
     shown = [

@@ -8,7 +8,7 @@ from asking import PLAIN, post, problem
 from flask.testing import FlaskClient
 
 from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.query import offers_get, text_fields
 from ringland_service.api.row_budget import MOST_ROWS
 from ringland_service.core.declare import Calculation, asked
 from ringland_service.core.fields import AnyQuantityField, QuantityField
@@ -44,17 +44,20 @@ def near(one: float, other: float) -> bool:
 
 
 def rows_of(of: Calculation, count: int = 3) -> list[dict[str, Any]]:
-    """Return sound requests like the example, their scalar quantities a little apart."""
+    """Return sound requests like the example, their quantities a little apart."""
     sound = example(of.inputs)
     fields = {f.public(n): f for n, f in asked(of.inputs).items()}
-    scalar = {n: v for n, v in sound.items() if n in scalar_fields(of)}
+    told = {n: v for n, v in sound.items() if n in text_fields(of)}
 
     def row(i: int) -> dict[str, Any]:
         found = {}
-        for name, value in scalar.items():
+        for name, value in told.items():
             found[name] = value
             plain = isinstance(fields[name], QuantityField) and not name.endswith("temperature")
-            if plain and of.name != "convert":
+            if plain and "values" in value:
+                numbers = [one and one * (1 - i * 1e-9) for one in value["values"]]
+                found[name] = {**value, "values": numbers}
+            elif plain and of.name != "convert":
                 found[name] = {**value, "value": value["value"] * (1 - i * 1e-9)}
         return found
 
@@ -66,7 +69,8 @@ def as_columns(of: Calculation, rows: list[dict[str, Any]]) -> dict[str, Any]:
     found: dict[str, Any] = {}
     for name, first in rows[0].items():
         if isinstance(fields[name], (QuantityField, AnyQuantityField)):
-            found[name] = {"values": [r[name]["value"] for r in rows], "unit": first["unit"]}
+            key = "values" if "values" in first else "value"
+            found[name] = {"values": [r[name][key] for r in rows], "unit": first["unit"]}
         else:
             found[name] = {"values": [r[name] for r in rows]}
     return found

@@ -7,12 +7,19 @@ from asking import problem, strict
 from flask.testing import FlaskClient
 
 from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.query import is_scalar, offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation
-from ringland_service.core.fields import AnyQuantityField, QuantityField
+from ringland_service.core.fields import AnyQuantityField, Field, QuantityField
 
 QUANTITIES = (QuantityField, AnyQuantityField)
+
+
+def scalar_fields(calculation: Calculation) -> dict[str, Field]:
+    """The fields of one value, by public name."""
+    return {name: f for name, f in text_fields(calculation).items() if is_scalar(f)}
+
+
 COLUMNS = [
     c
     for c in CALCULATIONS

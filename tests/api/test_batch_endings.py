@@ -13,7 +13,7 @@ from werkzeug.test import EnvironBuilder
 
 from ringland_service.api.app import create_app
 from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.query import offers_get, text_fields
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 
@@ -29,13 +29,14 @@ def lines(client: FlaskClient, name: str, body: str) -> list[Any]:
 
 
 def a_column(of: Calculation, rows: int) -> tuple[dict[str, Any], str, dict[str, Any]]:
-    """Return what is shared of a sound request, and one single value of it as a column."""
+    """Return what is shared of a sound request, and one field of it as a column."""
     sound = example(of.inputs)
-    name = next(name for name in sound if name in scalar_fields(of))
+    name = next(name for name in sound if name in text_fields(of))
     value = sound.pop(name)
     if not isinstance(value, dict):
         return sound, name, {"values": [value] * rows}
-    return sound, name, {"values": [value["value"]] * rows, "unit": value["unit"]}
+    cell = value.get("value", value.get("values"))
+    return sound, name, {"values": [cell] * rows, "unit": value["unit"]}
 
 
 @BY

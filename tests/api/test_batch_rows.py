@@ -13,7 +13,7 @@ from ringland_service.api.batch_render import MOST_PROBLEMS
 from ringland_service.api.envelope import kinds_judged
 from ringland_service.api.openapi import document
 from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.query import offers_get, text_fields
 from ringland_service.api.row_budget import COST_MS, MOST_ROWS, most_rows
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
@@ -155,13 +155,14 @@ def side(kind: Kind | None, value: float) -> Any:
 
 
 def limits_of(calculation: Calculation) -> tuple[dict[str, Any], str, dict[str, Any]]:
-    """Return a sound request less one single value, and that value as a column of two rows."""
+    """Return a sound request less one field, and that field as a column of two rows."""
     sound = example(calculation.inputs)
-    name = next(name for name in sound if name in scalar_fields(calculation))
+    name = next(name for name in sound if name in text_fields(calculation))
     value = sound.pop(name)
     if not isinstance(value, dict):
         return sound, name, {"values": [value] * 2}
-    return sound, name, {"values": [value["value"]] * 2, "unit": value["unit"]}
+    cell = value.get("value", value.get("values"))
+    return sound, name, {"values": [cell] * 2, "unit": value["unit"]}
 
 
 @CROSSED

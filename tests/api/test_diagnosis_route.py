@@ -64,7 +64,7 @@ BAD: list[tuple[dict[str, Any], int, str, str]] = [
     ({"evidence": ["E10", 3]}, 400, "#/evidence/1", "3 is not one of"),
     ({"evidence": ["E10", None]}, 400, "#/evidence/1", "leave it out"),
     ({"evidence": ["E52"]}, 400, "#/evidence/0", "'E52' is not one of"),
-    ({"evidence": ["E10", "E10"]}, 400, "#/evidence", "given twice: E10"),
+    ({"evidence": ["E10", "E10"]}, 422, "#/evidence", "given twice: E10"),
     ({"evidence": ["E10"] * 80}, 422, "#/evidence", "80 entries, of 72"),
     ({}, 422, "#/evidence", "one of these is needed"),
     ({"evidence": ["E112"]}, 422, "#/evidence", "not on a four-stroke"),

@@ -82,11 +82,16 @@ def test_batch_shows_lists_row_by_row(client: FlaskClient) -> None:
     assert answer.text.splitlines()[1].startswith("1,ok,12; 24,")
 
 
-def test_list_of_numbers_is_no_column(client: FlaskClient) -> None:
-    request = {"columns": {"stage_fractions": {"values": [[0.5, 1]]}}}
-    answer = client.post("/v1/torque-steps/batch", json=request)
-    assert answer.status_code == 400
-    assert "takes no column" in body(answer)["errors"][0]["detail"]
+def test_list_of_numbers_is_a_column(client: FlaskClient) -> None:
+    fractions = {"values": [[0.5, 1], "0.5;1", None, "0.5;x", [0.5, 1.5]]}
+    request = {"shared": {"final_torque": TORQUE}, "columns": {"stage_fractions": fractions}}
+    found = body(client.post("/v1/torque-steps/batch", json=request))
+    stages = found["results"]["stages"]["values"]
+    assert stages[:2] == [[12.0, 24.0]] * 2
+    assert stages[3:] == [None, None]
+    assert found["status"] == ["ok", "ok", "ok", "refused", "refused"]
+    told = [(one["row"], one["code"], one["detail"][:8]) for one in found["problems"]]
+    assert told == [(4, "wrong_type", "entry 2:"), (5, "out_of_bounds", "entry 2:")]
 
 
 def test_sentences_with_commas_are_kept_apart(client: FlaskClient) -> None:

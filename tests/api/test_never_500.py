@@ -11,7 +11,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from ringland_service.api.openapi_fields import example as example_of
-from ringland_service.api.query import FORMS, offers_get, scalar_fields
+from ringland_service.api.query import FORMS, offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
 from ringland_service.core.fields import RecordsField, SectionField
@@ -161,7 +161,7 @@ def test_any_bytes(client: FlaskClient, calculation: Declared, content_type: str
 @WITH_GET
 @pytest.mark.parametrize("suffix", ["", ".txt", ".csv"])
 def test_any_query(client: FlaskClient, calculation: Declared, suffix: str) -> None:
-    known = [*scalar_fields(calculation), *FORMS[suffix], "rule", "defaults", "limit.x.high"]
+    known = [*text_fields(calculation), *FORMS[suffix], "rule", "defaults", "limit.x.high"]
     words = st.sampled_from(["1 mm", "68mm", "1e9 kPa", "on", "text", "us", "true", "1 / 0 mm"])
     texts = st.text(max_size=20) | words | st.text(string.digits + "+-.eE/± m%", max_size=12)
 

@@ -14,7 +14,7 @@ from hypothesis import HealthCheck, given, settings
 from possible_questions import STRATEGIES
 from possible_requests import batches, columns_of, requests, text_of
 
-from ringland_service.api.query import offers_get, scalar_fields
+from ringland_service.api.query import offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 
@@ -48,8 +48,8 @@ def test_post(client: FlaskClient, calculation: Declared) -> None:
 
 @WITH_GET
 def test_get(client: FlaskClient, calculation: Declared) -> None:
-    """Sections and lists have no text form; what is left must still be a whole question."""
-    scalar = scalar_fields(calculation)
+    """Sections and records have no text form; what is left must still be a whole question."""
+    scalar = text_fields(calculation)
 
     @given(requests(calculation).filter(lambda body: body.keys() <= scalar.keys()))
     @EXAMPLES
@@ -110,3 +110,17 @@ def test_columns_of_rows() -> None:
         "a": {"values": [1.0, 2.0], "unit": "mm", "uncertainty": [None, 0.1]},
         "b": {"values": [1, None]},
     }
+
+
+def test_columns_of_rows_with_lists() -> None:
+    rows = [
+        {"a": {"values": [1.0, None], "unit": "mm"}, "b": ["x", "y"]},
+        {"a": {"values": [2.0, 3.0], "unit": "mm", "uncertainty": 0.1}},
+    ]
+    assert columns_of(rows) == {
+        "a": {"values": [[1.0, None], [2.0, 3.0]], "unit": "mm", "uncertainty": [None, 0.1]},
+        "b": {"values": [["x", "y"], None]},
+    }
+    assert text_of(rows[0]["a"]) == "1; mm"
+    assert text_of(rows[1]["a"]) == "2;3 mm +/- 0.1"
+    assert text_of(rows[0]["b"]) == "x;y"

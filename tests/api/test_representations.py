@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 
 from ringland_service.api import flat_table, text
 from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, parameter_example, scalar_fields
+from ringland_service.api.query import offers_get, parameter_example, text_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
 
@@ -204,7 +204,7 @@ def test_tag_tells_an_answer_that_has_not_changed(
 ) -> None:
     asked = {
         name: str(parameter_example(field)).replace("True", "true").replace("False", "false")
-        for name, field in scalar_fields(calculation).items()
+        for name, field in text_fields(calculation).items()
         if field.example is not None
     }
     first = get(client, calculation.name, asked)

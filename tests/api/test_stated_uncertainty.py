@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from asking import COMPOSITES, PLAIN, post
 from flask.testing import FlaskClient
+from possible_requests import text_of
 
 from ringland_service.api import query
 from ringland_service.api.bounds import bounds
@@ -142,12 +143,8 @@ def test_it_comes_back_from_an_address(client: FlaskClient, sign: str) -> None:
         shown = example(calculation.inputs)
         symbol = field.type.kind.unit
         told = stated(field, shown[name], symbol, SHARES[1])
-        known = query.scalar_fields(calculation)
-        texts = {
-            n: f"{v['value']:.12g} {v['unit']}" if isinstance(v, dict) else str(v)
-            for n, v in shown.items()
-            if n in known and not isinstance(v, bool)
-        }
+        known = query.text_fields(calculation)
+        texts = {n: text_of(v) for n, v in shown.items() if n in known and not isinstance(v, bool)}
         texts[name] = f"{told['value']:.12g} {symbol} {sign} {told['uncertainty']!r}"
         answer = client.get(f"/v1/{calculation.name}", query_string=texts)
         if answer.status_code == 200:

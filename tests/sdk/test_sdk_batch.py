@@ -175,3 +175,12 @@ def test_rows_of_different_units_keep_theirs(ringland_client: Client) -> None:
     mixed = asked.batch(columns={"value": ([25.4] * 2, "mm"), "to": ["in", "mm"]})
     alone = mixed.results["converted"]
     assert (alone.unit, alone.units) == (None, ("in", "mm"))
+
+
+def test_a_column_of_lists(ringland_client: Client) -> None:
+    """A list in a row, its text, and a gap."""
+    rows: list[Any] = [(120, 118, 95), "120;118;95", None]
+    found = ringland_client.batch("cylinder-spread", columns={"readings": (rows, "psi")})
+    assert found.status == ("ok", "ok", "refused")
+    values = found.results["spread"].values
+    assert values[0] == values[1] is not None

@@ -66,11 +66,12 @@ def _row_by_row(
     batch_rows.check_columns(calculation, given)
     batch.check_shared(calculation, shared, given)
     found = columns.ColumnAnswer(calculation, count)
-    for row, data in enumerate(batch_rows.single_rows(shared, given, count)):
+    for row in range(count):
         if deadline.passed():
             found.not_reached.add(row)
             continue
         try:
+            data = batch_rows.single_row(calculation, shared, given, row)
             columns.put_answer(found, _single(calculation, data), row)
         except Refused as refused:
             found.problems[row] = list(refused.faults)

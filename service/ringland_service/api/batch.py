@@ -9,9 +9,11 @@ from marshmallow import ValidationError
 from ringland_service.api import query
 from ringland_service.api.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Draft, Unreadable
 from ringland_service.api.batch_limits import crossed_limits, limit_column
+from ringland_service.api.batch_lists import read_lists
 from ringland_service.api.bounds import bounds, outside
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.hints import taken_for
+from ringland_service.api.list_text import ListField
 from ringland_service.api.quantity_fields import (
     check_exact,
     check_keys,
@@ -162,8 +164,12 @@ def check_shared(
 def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]) -> None:
     """Read one column; its bad values are faults of their rows."""
     known = asked(calculation.inputs)[name]
-    if isinstance(known, declared.ReadingsField) or not query.is_scalar(known):
+    if not query.has_text(known):
         raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
+    if isinstance(known, ListField):
+        reader = request_schema(calculation).fields[name]
+        read_lists(draft, name, known, reader, column)
+        return
     if isinstance(known, declared.QuantityField):
         check_exact(known.exact, column)
         _quantities(draft, name, known.type, column)

@@ -1,5 +1,7 @@
 """Batches in CSV: headers ``bore [mm]`` and ``bore U [mm]``, what rows share in the address.
 
+A cell of a list holds its entries, parted by ``;``.
+
 Rows count from 1, without the header and without lines left empty.
 """
 
@@ -14,6 +16,8 @@ from ringland_service.api import query
 from ringland_service.api.batch import too_many
 from ringland_service.api.faults import Fault, Faulty
 from ringland_service.api.json_reader import MOST_MEMBERS
+from ringland_service.api.list_text import ListField
+from ringland_service.api.number_text import is_number_text
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation
 
@@ -88,13 +92,19 @@ def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]
 def _column(
     calculation: Calculation, name: str, unit: str | None, texts: list[str]
 ) -> dict[str, Any]:
-    field = query.scalar_fields(calculation).get(name)
+    field = query.text_fields(calculation).get(name)
     if isinstance(field, (declared.ChoiceField, declared.TextField, declared.UnitField)):
-        return {"values": [text or None for text in texts]}
+        return {"values": [_text(text) for text in texts]}
     if isinstance(field, declared.FlagField):
         return {"values": [{"true": True, "false": False, "": None}.get(t, t) for t in texts]}
-    column: dict[str, Any] = {"values": [_number(text) for text in texts]}
+    # The text of a list is parted where its column is read.
+    read = _text if isinstance(field, ListField) else _number
+    column: dict[str, Any] = {"values": [read(text) for text in texts]}
     return column | {"unit": unit} if unit else column
+
+
+def _text(text: str) -> Any:
+    return text or None
 
 
 def _number(text: str) -> Any:
@@ -104,4 +114,4 @@ def _number(text: str) -> Any:
     whole = re.fullmatch(r"[+-]?[0-9]{1,12}", text)
     if whole:
         return int(text)
-    return float(text) if re.fullmatch(query.NUMBER, text) else text
+    return float(text) if is_number_text(text) else text

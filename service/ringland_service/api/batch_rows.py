@@ -1,6 +1,6 @@
 """Batches that go row by row: each row as the JSON of a single request."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from marshmallow import ValidationError
@@ -8,7 +8,9 @@ from marshmallow import ValidationError
 from ringland_service.api import query
 from ringland_service.api.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Unreadable
 from ringland_service.api.batch_limits import limit_of_column
+from ringland_service.api.batch_lists import check_list_column, list_cell
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.list_text import ListField
 from ringland_service.api.quantity_fields import (
     any_unit,
     check_exact,
@@ -37,7 +39,7 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
         try:
             if name.startswith("limit."):
                 limit_of_column(calculation, name, column)
-            elif name not in known or not query.is_scalar(known[name]):
+            elif name not in known or not query.has_text(known[name]):
                 allowed = sorted(known)
                 raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
             else:
@@ -49,6 +51,9 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
 
 
 def _check_members(known: Field, column: dict[str, Any]) -> None:
+    if isinstance(known, ListField):
+        check_list_column(known, column, len(column["values"]))
+        return
     if not isinstance(known, (declared.QuantityField, declared.AnyQuantityField)):
         check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
         return
@@ -63,23 +68,31 @@ def _check_members(known: Field, column: dict[str, Any]) -> None:
         nested("unit", any_unit, column.get("unit"))
 
 
-def single_rows(
-    shared: dict[str, Any], columns: Mapping[str, Any], count: int
-) -> Iterator[dict[str, Any]]:
-    """Yield each row of a batch as the JSON of a single request."""
-    for row in range(count):
-        data = dict(shared)
-        limits = {check: dict(sides) for check, sides in shared.get("limits", {}).items()}
-        for name, column in columns.items():
-            value = column["values"][row]
-            if value is None:
-                continue
-            if name.startswith("limit."):
-                check, _, side = name.removeprefix("limit.").rpartition(".")
-                limits.setdefault(check, {})[side] = _cell(column, value, row)
-            else:
-                data[name] = _cell(column, value, row)
-        yield data | {"limits": limits} if limits else data
+def single_row(
+    calculation: Calculation, shared: dict[str, Any], columns: Mapping[str, Any], row: int
+) -> dict[str, Any]:
+    """Return a row of a batch as the JSON of a single request.
+
+    Raises
+    ------
+    Faulty
+        Where a list in it is a text that cannot be read.
+    """
+    known = query.text_fields(calculation)
+    data = dict(shared)
+    limits = {check: dict(sides) for check, sides in shared.get("limits", {}).items()}
+    for name, column in columns.items():
+        value, field = column["values"][row], known.get(name)
+        if value is None:
+            continue
+        if name.startswith("limit."):
+            check, _, side = name.removeprefix("limit.").rpartition(".")
+            limits.setdefault(check, {})[side] = _cell(column, value, row)
+        elif isinstance(field, ListField):
+            data[name] = list_cell(field, column, value, row)
+        else:
+            data[name] = _cell(column, value, row)
+    return data | {"limits": limits} if limits else data
 
 
 def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:

@@ -1,4 +1,4 @@
-"""Routes of the calculations: POST, GET where inputs are scalars, batch; suffixes and Accept."""
+"""Routes of the calculations: POST, GET where inputs have a text, batch; suffixes and Accept."""
 
 import hashlib
 import json
@@ -12,9 +12,11 @@ from werkzeug.wrappers import Response as BaseResponse
 from ringland_service.api import batch_csv, batch_render, flat_table, forms, query
 from ringland_service.api.answering import answered, answered_batch, answered_lines
 from ringland_service.api.body import whole_body
+from ringland_service.api.faults import Faulty
 from ringland_service.api.forms import CSV, JSON, TEXT
 from ringland_service.api.job_text import job_text
 from ringland_service.api.json_reader import read as read_json
+from ringland_service.api.list_text import placed
 from ringland_service.api.picking import picked
 from ringland_service.api.printed import printed
 from ringland_service.api.single_text import single_text
@@ -62,7 +64,10 @@ def _get(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
     def get() -> BaseResponse:
         wanted = _wanted(calculation, suffix)
         data, options = query.as_json(calculation, request.args.items(multi=True), suffix)
-        found = answered(calculation, data, options)
+        try:
+            found = answered(calculation, data, options)
+        except Faulty as error:
+            raise Faulty(placed(error.faults, query.readings_of(calculation))) from error
         response = represented(calculation, found, wanted, options)
         digest = hashlib.sha256(response.get_data()).hexdigest()[:24]
         response.set_etag(f"{calculation.formulas}-{digest}")

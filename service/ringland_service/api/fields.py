@@ -110,7 +110,8 @@ class Choices(fields.Field[tuple[str, ...]]):
         found = tuple(nested(i, self._token, token) for i, token in enumerate(value))
         twice = sorted({token for token in found if found.count(token) > 1})
         if twice:
-            raise fail(Fault("given_twice", f"given twice: {', '.join(twice)}", "each once"))
+            detail = f"given twice: {', '.join(twice)}"
+            raise fail(Fault("given_twice", detail, "each once", 422))
         return found
 
     def _token(self, token: Any) -> str:

@@ -5,6 +5,7 @@ from typing import Any
 
 from ringland_service.api import forms
 from ringland_service.api.envelope import checks_of
+from ringland_service.api.list_text import list_example
 from ringland_service.api.openapi_fields import example_of
 from ringland_service.api.query import offers_get
 from ringland_service.api.row_budget import MOST_ROWS, most_rows
@@ -104,11 +105,12 @@ def _shape(field: Field) -> dict[str, Any]:
         return {"shape": shape, "low": field.low, "high": field.high}
     if isinstance(field, declared.NumbersField):
         counted = {"least": field.least, "most": field.most}
-        return {"shape": "numbers", "low": field.low, "high": field.high, **counted}
+        text = {"text": list_example(field)}
+        return {"shape": "numbers", "low": field.low, "high": field.high, **counted, **text}
     if isinstance(field, declared.ChoiceField):
         return {"shape": "choice", "choices": dict(field.choices)}
     if isinstance(field, declared.ChoicesField):
-        return {"shape": "choices", "choices": dict(field.choices)}
+        return {"shape": "choices", "choices": dict(field.choices), "text": list_example(field)}
     if isinstance(field, declared.SectionField):
         return {"shape": "section", "fields": fields(field.record)}
     if isinstance(field, declared.RecordsField):
@@ -139,6 +141,7 @@ def _quantity(field: declared.QuantityField) -> dict[str, Any]:
     }
     if isinstance(field, declared.ReadingsField):
         found |= {"least": field.least, "most": field.most, "gaps": field.gaps}
+        found["text"] = list_example(field)
     return found
 
 

@@ -5,11 +5,13 @@ from typing import Any
 from ringland_service.api.batch_render import MOST_PROBLEMS
 from ringland_service.api.batch_status import STATUSES
 from ringland_service.api.envelope import kinds_judged
+from ringland_service.api.list_text import ListField, list_example
 from ringland_service.api.openapi_envelope import envelope_schema
 from ringland_service.api.openapi_fields import Components, record, ref
 from ringland_service.api.openapi_problem import faults_schema
 from ringland_service.api.openapi_shapes import NUMBER_OR_NULL
 from ringland_service.api.openapi_shapes import object_of as _object
+from ringland_service.api.query import has_text
 from ringland_service.api.row_budget import most_rows
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Calculation, Declared, asked
@@ -119,16 +121,7 @@ def batch_request(calculation: Calculation, components: Components) -> dict[str,
     columns = {
         field.public(name): column_schema(field, most)
         for name, field in asked(calculation.inputs).items()
-        if not isinstance(
-            field,
-            (
-                declared.ReadingsField,
-                declared.NumbersField,
-                declared.ChoicesField,
-                declared.SectionField,
-                declared.RecordsField,
-            ),
-        )
+        if has_text(field)
     }
     for check, kind in kinds_judged(calculation).items():
         unit = {} if kind is None else {"unit": {"type": "string", "enum": list(symbols(kind))}}
@@ -182,8 +175,20 @@ def _doubts(exact: bool) -> dict[str, Any]:
     return {} if exact else {"uncertainty": DOUBTS}
 
 
+def _list_column(field: ListField, most: int) -> dict[str, Any]:
+    """Return the schema of a column of lists."""
+    text = list_example(field)
+    if not isinstance(field, declared.ReadingsField):
+        return _column(f"a list, or its text such as {text},", {}, most)
+    unit = {"type": "string", "enum": list(symbols(field.type.kind))}
+    words = f"a list of numbers, or its text such as {text.rpartition(' ')[0]},"
+    return _column(words, {"unit": unit, **_doubts(field.exact)}, most)
+
+
 def column_schema(field: Field, most: int) -> dict[str, Any]:
     """Return the schema of a column of a field."""
+    if isinstance(field, ListField):
+        return _list_column(field, most)
     if isinstance(field, declared.QuantityField):
         unit = {"type": "string", "enum": list(symbols(field.type.kind))}
         return _column("a number", {"unit": unit, **_doubts(field.exact)}, most)

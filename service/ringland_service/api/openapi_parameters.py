@@ -10,9 +10,12 @@ from ringland_service.api.envelope import (
     kinds_judged,
     limit_members,
 )
+from ringland_service.api.list_text import LONGEST_LIST, ListField, list_pattern, list_words
+from ringland_service.api.number_text import LONGEST, plain_pattern, quantity_pattern
 from ringland_service.api.openapi_fields import Components, pascal, ref
 from ringland_service.api.quantity_fields import LARGEST
 from ringland_service.core import fields as declared
+from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked, defaults
 from ringland_service.core.fields import Field
 from ringland_service.core.kinds import KINDS, Kind
@@ -22,19 +25,19 @@ from ringland_service.units import every_symbol
 
 
 def field_parameters(calculation: Declared) -> list[dict[str, Any]]:
-    """Return the query parameters of a calculation's scalar fields."""
+    """Return the query parameters of a calculation's fields."""
     optional = defaults(calculation.inputs)
     return [
         {
             "name": field.public(name),
             "in": "query",
             "required": name not in optional,
-            "description": field.words,
+            "description": list_words(field) if isinstance(field, ListField) else field.words,
             "schema": _text_schema(field),
             **_example(field),
         }
         for name, field in asked(calculation.inputs).items()
-        if query.is_scalar(field)
+        if query.has_text(field)
     ]
 
 
@@ -42,8 +45,8 @@ def _example(field: Field) -> dict[str, Any]:
     return {} if field.example is None else {"example": query.parameter_example(field)}
 
 
-def _pattern(pattern: str) -> dict[str, Any]:
-    return {"type": "string", "maxLength": query.LONGEST, "pattern": pattern}
+def _pattern(pattern: str, longest: int = LONGEST) -> dict[str, Any]:
+    return {"type": "string", "maxLength": longest, "pattern": pattern}
 
 
 ANY_TEXT = "QuantityText"
@@ -58,19 +61,34 @@ def _limit_text(kind: Kind) -> str:
     return f"{pascal(kind.name)}LimitText"
 
 
+def _list_text(field: declared.ReadingsField | declared.NumbersField) -> str:
+    """Return the component of a list's text; fields alike in kind and count share it."""
+    of = pascal(field.type.kind.name) if isinstance(field, declared.ReadingsField) else "Number"
+    marks = "".join(m.capitalize() for m in ("gaps", "exact") if getattr(field, m, False))
+    return f"{of}List{field.least}To{field.most}{marks}Text"
+
+
 def text_components() -> Components:
     """Return the components of quantities in their text form, by kind."""
     found: Components = {
-        ANY_TEXT: _pattern(query.quantity_pattern(None)),
-        ANY_EXACT_TEXT: _pattern(query.plain_pattern(None)),
+        ANY_TEXT: _pattern(quantity_pattern(None)),
+        ANY_EXACT_TEXT: _pattern(plain_pattern(None)),
     }
     for kind in KINDS.values():
-        found[_quantity_text(kind)] = _pattern(query.quantity_pattern(kind))
-        found[_limit_text(kind)] = _pattern(query.plain_pattern(kind))
+        found[_quantity_text(kind)] = _pattern(quantity_pattern(kind))
+        found[_limit_text(kind)] = _pattern(plain_pattern(kind))
+    for calculation in CALCULATIONS:
+        for field in query.text_fields(calculation).values():
+            if isinstance(field, (declared.ReadingsField, declared.NumbersField)):
+                found[_list_text(field)] = _pattern(list_pattern(field), LONGEST_LIST)
     return found
 
 
 def _text_schema(field: Field) -> dict[str, Any]:
+    if isinstance(field, declared.ChoicesField):
+        return _pattern(list_pattern(field), LONGEST_LIST)
+    if isinstance(field, (declared.ReadingsField, declared.NumbersField)):
+        return ref(_list_text(field))
     if isinstance(field, declared.QuantityField):
         kind = field.type.kind
         return ref(_limit_text(kind) if field.exact else _quantity_text(kind))

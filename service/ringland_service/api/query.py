@@ -1,11 +1,8 @@
 """The text form of a request: query strings and cells, turned into the JSON form.
 
-``68.0 mm``, ``68.0mm``, ``2.677 in``, ``68.0 mm +/- 0.004``. A ``+`` in a query string arrives as
-a space, so ``+/-`` half decoded (``/-``) is understood too, and so is ``±``.
+Every field has one but for records and sections: a list is parted by ``;``.
 """
 
-import math
-import re
 from collections.abc import Iterable, Mapping
 from functools import cache
 from itertools import islice
@@ -18,21 +15,13 @@ from ringland_service.api.envelope import (
     limit_members,
 )
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.list_text import ListField, is_list, list_example, list_text
+from ringland_service.api.number_text import STATED, bare_number, quantity_text
 from ringland_service.api.quantity_fields import NO_UNCERTAINTY
 from ringland_service.core import fields as declared
 from ringland_service.core.declare import Composite, Declared, asked, defaults
 from ringland_service.core.fields import Field
-from ringland_service.core.kinds import Kind
-from ringland_service.units import every_symbol, symbols
 
-NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,20})?|\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,2})?"
-PLUS_MINUS = r"(?:±|\+/-|/-)"
-_NUMBER = re.compile(NUMBER)
-# A bare number may be as small as a float can hold.
-_BARE = re.compile(NUMBER.replace("{1,2}", "{1,3}"))
-_SEPARATOR = re.compile(PLUS_MINUS)
-_WHOLE = re.compile(r"[+-]?[0-9]{1,12}")
-LONGEST = 80
 MOST_PARAMETERS = 2000
 
 TEXT_SHAPES = (
@@ -47,95 +36,61 @@ TEXT_SHAPES = (
 
 
 def is_scalar(field: Field) -> bool:
-    """Return whether a field has a text form."""
+    """Return whether a field is one value."""
     if isinstance(field, declared.ReadingsField):
         return False
     return isinstance(field, (declared.QuantityField, *TEXT_SHAPES))
 
 
+def has_text(field: Field) -> bool:
+    """Return whether a field has a text form: one value, or a list that a cell can hold."""
+    return is_scalar(field) or is_list(field)
+
+
 @cache
 def offers_get(calculation: Declared) -> bool:
-    """Return whether a calculation can be asked by GET: its required inputs are scalars."""
+    """Return whether a calculation can be asked by GET: its required inputs have a text form."""
     known, optional = asked(calculation.inputs), defaults(calculation.inputs)
     needed = [field for name, field in known.items() if name not in optional]
     some = [
-        any(all(is_scalar(known[name]) for name in way) for way in ways)
+        any(all(has_text(known[name]) for name in way) for way in ways)
         for ways in calculation.one_of
     ]
     whole = not any(isinstance(field, declared.SectionField) for field in known.values())
     if isinstance(calculation, Composite) and not whole:
         return False
-    return all(map(is_scalar, needed)) and all(some)
+    return all(map(has_text, needed)) and all(some)
 
 
 @cache
-def scalar_fields(calculation: Declared) -> dict[str, Field]:
+def text_fields(calculation: Declared) -> dict[str, Field]:
     """Return the fields that have a text form, by public name."""
     return {
         field.public(name): field
         for name, field in asked(calculation.inputs).items()
-        if is_scalar(field)
+        if has_text(field)
     }
 
 
-def quantity_pattern(kind: Kind | None) -> str:
-    """Return the pattern of a quantity's text, for the OpenAPI document."""
-    known = symbols(kind) if kind else every_symbol()
-    plain, counted = _alternatives(known, False), _alternatives(known, True)
-    units = [rf"\s*({plain})"] * bool(plain) + [rf"\s+({counted})"] * bool(counted)
-    return rf"^\s*{NUMBER}({'|'.join(units)})(\s*{PLUS_MINUS}\s*{NUMBER})?\s*$"
-
-
-def plain_pattern(kind: Kind | None) -> str:
-    """Return the pattern of a quantity's text without a doubt: a limit."""
-    return quantity_pattern(kind).replace(rf"(\s*{PLUS_MINUS}\s*{NUMBER})?", "")
-
-
-def _alternatives(known: Iterable[str], counted: bool) -> str:
-    """Return symbols as a pattern; those that begin with a digit need a space before them."""
-    chosen = sorted((s for s in known if s[0].isdigit() is counted), key=len, reverse=True)
-    return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
+@cache
+def readings_of(calculation: Declared) -> tuple[str, ...]:
+    """Return the public names of the fields that are lists of readings."""
+    known = text_fields(calculation)
+    return tuple(n for n, f in known.items() if isinstance(f, declared.ReadingsField))
 
 
 # What a quantity of any kind looks like where the field itself shows none.
 ANY_EXAMPLE = (68.0, "mm")
 
 
-def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
-    """Return the JSON form of a quantity's text.
-
-    Raises
-    ------
-    Faulty
-        Where it is not a number with a unit, with or without ± a doubt.
-    """
-    left, *doubt = _SEPARATOR.split(text, maxsplit=1) if len(text) <= LONGEST else [""]
-    number = _NUMBER.match(left.strip())
-    if number is None or (doubt and not _NUMBER.fullmatch(doubt[-1].strip())):
-        raise Faulty([Fault("not_a_quantity", f"not a quantity: write {example}", example)])
-    symbol = left.strip()[number.end() :].strip()
-    if not symbol:
-        detail = f"a number alone has no unit: write {example}"
-        raise Faulty([Fault("missing_unit", detail, example)])
-    found: dict[str, Any] = {"value": _float(number[0]), "unit": symbol}
-    if doubt:
-        found["uncertainty"] = _float(doubt[-1].strip())
-    return found
-
-
-def _float(text: str) -> float:
-    """Return a number as JSON would hold it: whole where it is written whole."""
-    return int(text) if _WHOLE.fullmatch(text) else float(text)
-
-
-def scalar_text(field: Field, text: str) -> Any:
+def field_text(field: Field, text: str) -> Any:
     """Return the JSON form of a field's text."""
+    if isinstance(field, ListField):
+        return list_text(field, text)
     if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
         return quantity_text(text, example_text(field))
     if isinstance(field, (declared.NumberField, declared.CountField)):
-        if not _BARE.fullmatch(text) or not math.isfinite(float(text)):
-            raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
-        return _float(text)
+        return bare_number(text)
     if isinstance(field, declared.FlagField):
         return FLAGS.get(text, text)
     return text
@@ -149,6 +104,8 @@ def parameter_example(field: Field) -> Any:
 
 def example_text(field: Field) -> str:
     """Return the text form of a field's example."""
+    if isinstance(field, ListField):
+        return list_example(field)
     if isinstance(field, declared.QuantityField) and field.example is None:
         return f"{field.type.example:g} {field.type.kind.unit}"
     if isinstance(field, declared.QuantityField):
@@ -174,12 +131,12 @@ def as_json(
     data: dict[str, Any] = {}
     options: dict[str, str] = {}
     faults: list[Fault] = []
-    known = scalar_fields(calculation)
+    known = text_fields(calculation)
     allowed = sorted([*known, *options_of(form), "rule", "defaults"])
     for name, text in _few(parameters):
         try:
             if name in data or name in options:
-                raise Faulty([Fault("given_twice", "this parameter is given twice")])
+                raise Faulty([_twice(known.get(name))])
             if name in options_of(form):
                 options[name] = _option(name, text)
             elif name in ("rule", "defaults"):
@@ -187,7 +144,7 @@ def as_json(
             elif name.startswith("limit."):
                 _limit(calculation, data, name, text)
             elif name in known:
-                data[name] = scalar_text(known[name], text)
+                data[name] = field_text(known[name], text)
             else:
                 raise Faulty([_unknown(name, allowed)])
         except Faulty as error:
@@ -195,6 +152,12 @@ def as_json(
     if faults:
         raise Faulty(faults)
     return data, options
+
+
+def _twice(field: Field | None) -> Fault:
+    """Return the fault of a parameter that is repeated; of a list, its right form."""
+    listed = f": one list is needed, {list_example(field)}" if isinstance(field, ListField) else ""
+    return Fault("given_twice", f"this parameter is given twice{listed}")
 
 
 def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
@@ -275,10 +238,10 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
         value: Any = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
-    elif kinds[check] is None and _SEPARATOR.search(text):
+    elif kinds[check] is None and STATED.search(text):
         raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
-        value = scalar_text(RATIO, text)
+        value = bare_number(text)
     else:
         value = quantity_text(text)
     limits = data.setdefault("limits", {})
@@ -288,7 +251,6 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
 
 
 FLAGS = {"true": True, "false": False}
-RATIO = declared.NumberField(words="a bare number", low=-1e9, high=1e9)
 
 
 def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:

@@ -47,12 +47,20 @@ def groups(rows: Rows) -> list[list[int]]:
     """Return the good rows, grouped by which fields are given and by their words."""
     found: dict[Any, list[int]] = {}
     columns = [*rows.columns.values(), *rows.limits.values()]
-    columns += [c for c in rows.uncertainty.values() if isinstance(c, list)]
+    listed = _listed(rows)
+    columns += [c for n, c in rows.uncertainty.items() if isinstance(c, list) and n not in listed]
     keyed = [marks for marks in map(_pattern, columns) if marks is not None]
+    # The readings of a list share one uncertainty, which is no column in their group.
+    keyed += [c for n, c in rows.uncertainty.items() if isinstance(c, list) and n in listed]
     for row in range(rows.count):
         if row not in rows.faults:
             found.setdefault(tuple(column[row] for column in keyed), []).append(row)
     return list(found.values())
+
+
+def _listed(rows: Rows) -> set[str]:
+    """Return the names of the columns that hold a list in each row."""
+    return {n for n, column in rows.columns.items() if any(isinstance(v, tuple) for v in column)}
 
 
 def _pattern(column: Sequence[Any]) -> list[Any] | None:
@@ -93,6 +101,8 @@ def _question(
     doubts = dict(rows.question.doubts)
     for name, column in rows.uncertainty.items():
         stated = take(column) if isinstance(column, list) else column
+        if isinstance(values.get(name), tuple) and np.ndim(stated):
+            stated = float(stated[0])
         if stated is not None:
             doubts[(name,)] = Stated(uncertainty=stated)
     limits = dict(rows.question.limits)

@@ -1,4 +1,4 @@
-"""What weighing a doubtful part by its consequences comes to; trade brief, section on uncertainty.
+"""What weighing a part too close to its limit by its consequences comes to.
 
 The costs are the user's own. Nothing here is a limit, and nothing speaks of a part whose failure
 hurts: there doubt counts as a fail.

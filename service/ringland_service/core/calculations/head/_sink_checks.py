@@ -102,11 +102,11 @@ RULES = (
 
 
 def _held_open(_: Any, o: Any) -> Any:
-    return False if o.lash_after_mm is None else o.lash_after_mm <= 0
+    return False if o.lash_after_mm is None else o.lash_after_mm < 0
 
 
 def _lash_moved(i: Any, o: Any) -> Any:
-    return False if o.lash_after_mm is None else (o.lash_after_mm > 0) & (i.sink_mm > 0)
+    return False if o.lash_after_mm is None else (o.lash_after_mm >= 0) & (i.sink_mm > 0)
 
 
 def _unequal(i: Any, o: Any) -> Any:

@@ -20,6 +20,7 @@ def difference(one: Any, other: Any, where: str = "", loose: bool = False) -> fl
         Where they differ by more than rounding, with the place and both values.
     """
     if isinstance(one, dict) and isinstance(other, dict):
+        one, other = _with_uncertainty_of(one, other), _with_uncertainty_of(other, one)
         assert one.keys() == other.keys(), told(where, one, other)
         return max(
             (difference(one[k], other[k], f"{where}.{k}", loose or k in LOOSE) for k in one),
@@ -35,6 +36,21 @@ def difference(one: Any, other: Any, where: str = "", loose: bool = False) -> fl
         return float(apart)
     assert one == other, told(where, one, other)
     return 0.0
+
+
+def _with_uncertainty_of(one: Json, other: Json) -> Json:
+    """Return a value with an uncertainty of nothing, where the other has next to none.
+
+    What no uncertainty moves has none; in other units its last digits may move it by rounding.
+    """
+    rounded = SAME_UNCERTAINTY * SMALL
+    if "uncertainty" in one or not 0.0 <= _number(other.get("uncertainty")) <= rounded:
+        return one
+    return {**one, "uncertainty": 0.0}
+
+
+def _number(value: Any) -> float:
+    return float(value) if is_number(value) else -1.0
 
 
 def is_number(value: Any) -> bool:

@@ -3,7 +3,7 @@
 from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.verdicts import at_most, beyond
 
 # common practice, no source
 MOST_ROOM_MM = 0.5
@@ -59,13 +59,15 @@ RULES = (
 def _loose_press_fit(i: Any, o: Any) -> Any:
     if i.small_end != PRESSED or o.worst_small_end_mm is None:
         return False
-    return o.worst_small_end_mm >= 0
+    worn = i.pin_mm if i.pin_worn_mm is None else i.pin_worn_mm
+    return at_most(worn, i.small_end_bore_mm)
 
 
 def _tight_plain(i: Any, o: Any) -> Any:
     if i.small_end != PLAIN or o.pin_small_end_mm is None:
         return False
-    return o.pin_small_end_mm <= 0
+    # The two sizes, and not their difference: alike is alike in every unit.
+    return at_most(i.small_end_bore_mm, i.pin_mm)
 
 
 NOTICES = (

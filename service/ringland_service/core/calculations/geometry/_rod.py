@@ -1,5 +1,7 @@
 """What a rod must be for its stroke, for the calculations on the crank."""
 
+from typing import Any
+
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.verdicts import beyond
 
@@ -12,9 +14,15 @@ ROD_RULES = (
     ),
 )
 
+
+def unusual(i: Any, *_: Any) -> Any:
+    """Return whether the rod is outside what is usual; a bound met exactly is met in any unit."""
+    return beyond(1.3 * i.stroke_mm, i.rod_mm) | beyond(i.rod_mm, 2.6 * i.stroke_mm)
+
+
 ROD_NOTICE = Notice(
     "rod_unusual",
     "rod_mm",
-    lambda i, _: (i.rod_mm < 1.3 * i.stroke_mm) | (i.rod_mm > 2.6 * i.stroke_mm),
+    unusual,
     "rod outside the usual 1.3 to 2.6 times the stroke: check both, centre to centre",
 )

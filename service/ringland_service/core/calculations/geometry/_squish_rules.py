@@ -5,7 +5,7 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.calculations.geometry._ports import HIGHEST_GEOMETRIC_RATIO
-from ringland_service.core.calculations.geometry._rod import ROD_RULES
+from ringland_service.core.calculations.geometry._rod import ROD_RULES, unusual
 from ringland_service.core.calculations.geometry._squish_after import edge_mm
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.verdicts import at_most, beyond
@@ -91,7 +91,7 @@ def _apart(i: Any, o: Any) -> bool:
 def _rod_unusual(i: Any, _: Any) -> bool:
     if i.rod_mm is None or i.stroke_mm is None:
         return False
-    return bool((i.rod_mm < 1.3 * i.stroke_mm) or (i.rod_mm > 2.6 * i.stroke_mm))
+    return bool(unusual(i))
 
 
 def _wanted_low(i: Any, o: Any) -> bool:

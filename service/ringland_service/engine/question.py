@@ -1,5 +1,6 @@
 """A question as understood: canonical values, stated doubt, the request's own limits."""
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -71,6 +72,9 @@ class Question:
         earlier part that state none (expanded, k = 2).
     told : bool or None
         Of a part: whether the whole question states any uncertainty.
+    carried : tuple of Influence or None
+        Of a part: how the components of the whole question move the part's inputs. They stand in
+        place of ``doubts``, which say what of it was stated with which input.
     """
 
     inputs: Any
@@ -81,6 +85,7 @@ class Question:
     measuring: Measuring = field(default_factory=Measuring)
     left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
     told: bool | None = None
+    carried: tuple[Influence, ...] | None = None
 
     @property
     def weigh(self) -> bool:
@@ -116,7 +121,10 @@ def as_stated(doubts: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[
     found = dict(moved)
     for path in moved:
         stated = doubts.get(path) or doubts.get(path[:-1])
-        if stated is not None and stated.exact is not None:
+        if stated is None or stated.exact is None:
+            continue
+        # What a part reads out of several fields is moved by less, or more, than one of them.
+        if np.ndim(moved[path]) or math.isclose(float(stated.exact / 2), moved[path]):
             found[path] = stated.exact / 2
     return found
 
@@ -146,6 +154,8 @@ def stated_influences(question: Question) -> list[Influence]:
         Where a reading names an instrument that is not described, or one that leaves more
         uncertainty on it than can be meant.
     """
+    if question.carried is not None:
+        return list(question.carried)
     if not question.doubts and question.measuring.temperature_doubt_k is None:
         return []
     found: list[Influence] = []
@@ -153,7 +163,7 @@ def stated_influences(question: Question) -> list[Influence]:
     for path, field_, value in fields_given(question.inputs):
         stated = question.doubts.get(path)
         if stated is None:
-            found += _temperature(question, path, field_)
+            found += of_temperature(question, path, field_)
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
@@ -223,7 +233,8 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
     ]
 
 
-def _temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
+def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
+    """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
     u = question.measuring.temperature_doubt_k
     if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
         return []

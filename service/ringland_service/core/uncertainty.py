@@ -60,7 +60,8 @@ class Influence:
 def value_at(inputs: Any, path: Sequence[str | int]) -> Any:
     """Return the input that the path leads to."""
     for key in path:
-        inputs = inputs[key] if isinstance(key, int) else getattr(inputs, key)
+        held = isinstance(key, int) or isinstance(inputs, Mapping)
+        inputs = inputs[key] if held else getattr(inputs, str(key))
     return inputs
 
 

@@ -10,6 +10,7 @@ JCGM 100:2008 (from memory), 5.2: correlated inputs, here by the components that
 part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves its inputs by c_i.
 """
 
+import math
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
@@ -28,7 +29,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.core.uncertainty import Influence, Move, budget, value_at
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.known import CarriedBy, Known, values
+from ringland_service.engine.known import Carried, CarriedBy, Known, values
 from ringland_service.engine.question import Path, Question, fields_given, of_temperature
 
 # Digits that tell two directions apart: what rounding leaves between them is nothing.
@@ -76,8 +77,7 @@ def of_results(step: Step, part: Answer, influences: Iterable[Influence]) -> Car
     for influence, share in part.shares:
         component = influence if influence in carried else f"{step.part}: {influence}"
         for name, c in share.items():
-            each = {(k,): float(one) for k, one in enumerate(c)} if np.ndim(c) else {(): float(c)}
-            moved = {place: one for place, one in each.items() if one}
+            moved = {place: one for place, one in _places(c).items() if one}
             if moved:
                 of = found.setdefault(name, {}).setdefault(component, {})
                 of |= {place: of.get(place, 0.0) + one for place, one in moved.items()}
@@ -91,9 +91,20 @@ def read_out(derive: Derive, known: Mapping[str, Known]) -> dict[str, Known]:
     found = derive(read)
     carried = _read_out(derive, {n: known[n] for n in read.names if n in known}, bare, found)
     return {
-        name: replace(known[of], value=value, carried=carried.get(name, {}))
+        name: _as_read(known[of], value, carried.get(name, {}))
         for name, (value, of) in found.items()
     }
+
+
+def _as_read(of: Known, value: Any, carried: Carried) -> Known:
+    """Return a value read out, with the uncertainty as stated where it is still that of ``of``."""
+    u = math.hypot(*(places.get((), 0.0) for places in carried.values()))
+    doubts = {
+        path: stated
+        for path, stated in of.doubts.items()
+        if stated.exact is None or math.isclose(float(stated.exact / 2), u)
+    }
+    return replace(of, value=value, doubts=doubts, carried=carried)
 
 
 def _read_out(
@@ -106,9 +117,7 @@ def _read_out(
     if not found or not moves:
         return {}
     influences = [
-        _influence(
-            component, [(path, c, _size(value_at(bare[path[0]], path[1:]))) for path, c in on]
-        )
+        _influence(component, [(path, c, _size(value_at(bare, path))) for path, c in on])
         for component, on in moves.items()
     ]
     outputs = {name: value for name, (value, _) in found.items()}
@@ -120,9 +129,15 @@ def _read_out(
     shares = budget(compute, bare, influences, outputs)
     for one, share in zip(influences, shares, strict=True):
         for name, c in share.items():
-            each = {(k,): float(v) for k, v in enumerate(c)} if np.ndim(c) else {(): float(c)}
-            carried.setdefault(name, {})[one.name] = each
+            carried.setdefault(name, {})[one.name] = _places(c)
     return carried
+
+
+def _places(c: Any) -> dict[Path, float]:
+    """Return a contribution by place: that of the value itself, or of each in a list."""
+    if not np.ndim(c):
+        return {(): float(c)}
+    return {(place,): float(one) for place, one in enumerate(c)}
 
 
 def _size(value: Any) -> float:

@@ -1,6 +1,5 @@
 """A question as understood: canonical values, stated doubt, the request's own limits."""
 
-import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -121,10 +120,7 @@ def as_stated(doubts: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[
     found = dict(moved)
     for path in moved:
         stated = doubts.get(path) or doubts.get(path[:-1])
-        if stated is None or stated.exact is None:
-            continue
-        # What a part reads out of several fields is moved by less, or more, than one of them.
-        if np.ndim(moved[path]) or math.isclose(float(stated.exact / 2), moved[path]):
+        if stated is not None and stated.exact is not None:
             found[path] = stated.exact / 2
     return found
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, Literal, TypeAlias, TypeVar
 
 from ringland._errors import UnreadableAnswer
 from ringland._generated._parts import AnswerWarning, Basis, Taken, TraceStep, Verdict
@@ -12,6 +12,8 @@ from ringland._reading import read, untyped
 R = TypeVar("R")
 # Of one number, or of each of a list.
 Uncertainty = float | tuple[float | None, ...]
+# What became of a row of a batch.
+RowStatus: TypeAlias = Literal["ok", "refused", "not_reached"]
 
 
 @dataclass(frozen=True)
@@ -110,19 +112,24 @@ def _one_or_each(doubt: Any) -> Uncertainty:
 
 @dataclass(frozen=True)
 class Column:
-    """One result of all rows: an entry a row, None where there is none."""
+    """One result of all rows: an entry a row, None where there is none.
+
+    ``units`` has the unit of each row where they differ; then ``unit`` is None.
+    """
 
     values: tuple[Any, ...]
     unit: str | None = None
     digits: int | None = None
     uncertainties: tuple[Any, ...] | None = None
+    units: tuple[str | None, ...] | None = None
 
 
 @dataclass(frozen=True)
 class VerdictColumns:
-    """One check of all rows."""
+    """One check of all rows; ``why`` says of a row that is not judged why not."""
 
     verdict: tuple[VerdictWord | None, ...]
+    why: tuple[str | None, ...]
     margin: Column
     uncertainty: Column
     probability_within: tuple[float | None, ...]
@@ -163,7 +170,7 @@ class BatchAnswer:
     Attributes
     ----------
     rows, answered, refused, not_reached : int
-    status : tuple of str
+    status : tuple of RowStatus
         Of each row: ``ok``, ``refused``, or ``not_reached`` where the service ran out of time;
         send such a row again.
     results : mapping of str to Column
@@ -180,7 +187,7 @@ class BatchAnswer:
     answered: int
     refused: int
     not_reached: int
-    status: tuple[str, ...]
+    status: tuple[RowStatus, ...]
     results: Mapping[str, Column]
     verdicts: Mapping[str, VerdictColumns]
     problems: tuple[RowProblem, ...]

@@ -165,11 +165,23 @@ def _column(parts: Sequence[BatchAnswer], name: str) -> Column:
 def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     """Return a column's parts as one, None for the rows of a part that lacks it."""
     known = next(column for column, _ in parts if column is not None)
+    unit, units = _units(parts, known)
     doubts = [(None if c is None else c.uncertainties, rows) for c, rows in parts]
     values = [(None if c is None else c.values, rows) for c, rows in parts]
     doubted = any(part is not None for part, _ in doubts)
     joined_doubts = _concatenated(doubts) if doubted else None
-    return Column(_concatenated(values), known.unit, known.digits, joined_doubts)
+    return Column(_concatenated(values), unit, known.digits, joined_doubts, units)
+
+
+def _units(
+    parts: Sequence[tuple[Column | None, int]], known: Column
+) -> tuple[str | None, tuple[str | None, ...] | None]:
+    """Return the one unit of a column's parts, or the unit of each row where they differ."""
+    columns = [column for column, _ in parts if column is not None]
+    if all((c.unit, c.units) == (known.unit, None) for c in columns):
+        return known.unit, None
+    each = [(None if c is None else c.units or (c.unit,) * rows, rows) for c, rows in parts]
+    return None, _concatenated(each)
 
 
 def _concatenated(parts: Sequence[tuple[tuple[T, ...] | None, int]]) -> tuple[T | None, ...]:
@@ -181,9 +193,10 @@ def _concatenated(parts: Sequence[tuple[tuple[T, ...] | None, int]]) -> tuple[T 
 
 def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
     """Return one check's columns as one, None for the rows of a part that lacks it."""
-    found = [(p.verdicts.get(name, NOT_JUDGED), p.rows) for p in parts]
+    found = [(p.verdicts.get(name, ABSENT), p.rows) for p in parts]
     return VerdictColumns(
         verdict=_concatenated([(v.verdict or None, rows) for v, rows in found]),
+        why=_concatenated([(v.why or None, rows) for v, rows in found]),
         margin=_one_column([(_given(v.margin), rows) for v, rows in found]),
         uncertainty=_one_column([(_given(v.uncertainty), rows) for v, rows in found]),
         probability_within=_concatenated([(v.probability_within or None, r) for v, r in found]),
@@ -191,7 +204,7 @@ def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
 
 
 # Stands for the check in a part that lacks it; no real column is empty.
-NOT_JUDGED = VerdictColumns((), Column(()), Column(()), ())
+ABSENT = VerdictColumns((), (), Column(()), Column(()), ())
 
 
 def _given(column: Column) -> Column | None:

@@ -27,8 +27,10 @@ from ringland.embedded import HINT
 
 WRONG, UNAVAILABLE = 2, 3
 COLOURS = {"PASS": "32", "FAIL": "31", "TOO CLOSE TO CALL": "33", "NOT JUDGED": "33"}
-# The words as the service prints them before a value; elsewhere they are just words.
-_VERDICT = re.compile(r"\b(PASS|FAIL|TOO CLOSE TO CALL|NOT JUDGED)(?=:| \()")
+# The words as the service prints them before a value, a long one perhaps broken over two lines;
+# elsewhere they are just words.
+_WORDS = "|".join(word.replace(" ", r"\s+") for word in COLOURS)
+_VERDICT = re.compile(rf"\b({_WORDS})(?=:|\s+\()")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -231,7 +233,11 @@ def wants_colour() -> bool:
 
 def coloured(text: str) -> str:
     """Return a text with its verdicts in colour; the words stay, so colour is never alone."""
-    return _VERDICT.sub(lambda found: f"\x1b[1;{COLOURS[found[1]]}m{found[1]}\x1b[0m", text)
+
+    def in_colour(found: re.Match[str]) -> str:
+        return f"\x1b[1;{COLOURS[' '.join(found[1].split())]}m{found[1]}\x1b[0m"
+
+    return _VERDICT.sub(in_colour, text)
 
 
 def complaint(error: RinglandError) -> list[str]:

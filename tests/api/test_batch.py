@@ -149,7 +149,7 @@ def test_bad_rows_keep_their_place(client: FlaskClient) -> None:
         3: ("bore", "missing_field"),
         4: ("bore", "wrong_type"),
         5: ("bore", "wrong_type"),
-        6: ("cylinders", "wrong_type"),
+        6: ("cylinders", "out_of_bounds"),
     }
     assert "20 to 160 mm" in found["problems"][0]["detail"]
 

@@ -4,6 +4,7 @@ Every refusal names all the places that it lies between. The cases stand in ``ag
 """
 
 import copy
+from typing import Any
 
 import pytest
 from agreeing_cards import CASES, FLAT
@@ -29,6 +30,40 @@ def test_what_agrees_is_answered_and_what_does_not_is_refused(
     assert response.status_code == 422, problem
     named = [{p.lstrip("#") for p in entry.get("pointers", ())} for entry in problem["errors"]]
     assert any(places <= one for one in named), problem["errors"]
+    # A result that follows from what was told is no place in the request.
+    for entry in problem["errors"]:
+        for pointer in (entry["pointer"], *entry.get("pointers", ())):
+            assert stands_in(contradicts, pointer), entry
+
+
+def stands_in(body: Any, pointer: str) -> bool:
+    """Return whether a JSON pointer (RFC 6901, as a URI fragment) names a place in the body."""
+    for step in pointer.removeprefix("#/").split("/"):
+        if isinstance(body, list):
+            body = body[int(step)] if step.isdigit() and int(step) < len(body) else None
+        else:
+            body = body.get(step)
+        if body is None:
+            return False
+    return True
+
+
+def test_a_clearance_outside_its_range_is_one_fault_of_the_fields_told(
+    client: FlaskClient,
+) -> None:
+    """The finish that follows lies outside its limits too, which says nothing more."""
+    job = copy.deepcopy(JOBS["orchard_pump"])
+    job["plan"]["wanted_clearance"] = {"value": 0.09, "unit": "mm"}
+    for name in ("returned_readings", "returned_out_of_round", "returned_taper"):
+        del job["plan"][name]
+    problem = client.post("/v1/job-card", json=job).get_json()
+    assert problem["status"] == 422
+    assert all(
+        stands_in(job, pointer)
+        for entry in problem["errors"]
+        for pointer in (entry["pointer"], *entry.get("pointers", ()))
+    ), problem["errors"]
+    assert [entry["pointer"] for entry in problem["errors"]] == ["#/plan/wanted_clearance"]
 
 
 def test_every_agreement_has_a_case() -> None:

@@ -230,7 +230,7 @@ def test_a_row_of_a_batch_is_refused_alone(client: FlaskClient) -> None:
     answer = client.post("/v1/displacement/batch", data=body, headers=headers)
     first, second = map(json.loads, answer.text.splitlines())
     assert "result" in first
-    assert second["errors"][0]["pointer"] == "#/bore"
+    assert second["problem"]["errors"][0]["pointer"] == "#/bore"
 
 
 def test_a_whole_job_names_its_own_field(client: FlaskClient) -> None:

@@ -225,3 +225,27 @@ def test_a_bore_with_metal_smeared_on_it_has_no_size_to_judge(
     whys = {verdict["why"] for verdict in found}
     assert len(found) == 4
     assert whys == ({"surface_smeared"} if surface == "smeared" else {None})
+
+
+BARE = "no_uncertainty_stated"
+
+
+@pytest.mark.parametrize(("said", "why"), LOWERED + SPOILT)
+def test_where_no_verdict_is_due_no_value_decides(
+    client: FlaskClient, said: dict[str, Any], why: str
+) -> None:
+    """Nothing says beside ``not_judged`` that the value alone decides, as it does beside a fail."""
+    assert BARE not in {w["code"] for w in level(client, 65, **said)["warnings"]}
+    assert BARE in {w["code"] for w in level(client, 65, **SOUND)["warnings"]}
+
+
+def test_in_a_batch_it_is_said_of_the_rows_that_are_judged(client: FlaskClient) -> None:
+    columns = {
+        "reading": {"values": [65, 65, 95], "unit": "psi"},
+        "decompressor": {"values": ["none", None, None]},
+        "throttle_open": {"values": [True] * 3},
+    }
+    body = {"shared": {"limits": LOW_90_PSI}, "columns": columns}
+    found = post(client, "compression-level/batch", body)
+    assert found["verdicts"]["compression_reading"]["verdict"] == ["fail", "not_judged", "pass"]
+    assert [w["rows"] for w in found["warnings"] if w["code"] == BARE] == [[1, 3]]

@@ -167,6 +167,18 @@ def test_no_unit_is_suggested_where_the_choice_is_the_users(
     assert "did you mean" not in details[0]
 
 
+@pytest.mark.parametrize(
+    ("address", "meant"),
+    [
+        ("displacement.txt?bore=68mm&stroke=66mm&pick=displacment", "displacement"),
+        ("piston-clearance.txt?bore_max=68mm&piston=67.9mm&pick=clearence_max", "clearance_max"),
+    ],
+)
+def test_near_result_is_suggested(client: FlaskClient, address: str, meant: str) -> None:
+    found = problem(client.get(f"/v1/{address}"), 422)
+    assert f"did you mean {meant}?" in found["detail"]
+
+
 LONG = [
     "x" * 60_000,
     "\x01" * 60_000,
@@ -239,7 +251,7 @@ def test_over_long_tables_and_lines_are_cut(client: FlaskClient, sign: str) -> N
     line = json.dumps({long: 1}) + "\n"
     answer = client.post(path, data=line, content_type=LINES)
     assert len(answer.data) < MOST_BYTES
-    assert json.loads(answer.data)["status"] == 400
+    assert json.loads(answer.data)["problem"]["status"] == 400
 
 
 @pytest.mark.parametrize("name", ["a/b", "a~b", "~1"])

@@ -177,4 +177,4 @@ def test_lines_of_a_batch_too(client: FlaskClient) -> None:
     headers = {"Content-Type": "application/x-ndjson"}
     answer = client.post("/v1/displacement/batch?units=us", data=line * 2, headers=headers)
     assert answer.status_code == 200
-    assert answer.text.count('"uncertainty": 0.007') == 2
+    assert answer.text.count('"uncertainty":0.007') == 2

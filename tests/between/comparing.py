@@ -58,6 +58,16 @@ def without(answer: Json, *names: str) -> Json:
     return {name: value for name, value in answer.items() if name not in names}
 
 
+def less_uncertainty(value: Any) -> Any:
+    """Return a JSON value without uncertainties and what follows from them."""
+    if isinstance(value, dict):
+        # The word without uncertainty stays, and has to be the same.
+        follow = ("probability_within", "to_settle", "rule", "verdict", "why", "to_judge")
+        apart = ("uncertainty", "uncertainties", *follow)
+        return {n: less_uncertainty(v) for n, v in value.items() if n not in apart}
+    return [less_uncertainty(one) for one in value] if isinstance(value, list) else value
+
+
 def in_any_order(value: Any) -> Any:
     """Return a JSON value with every list in one order, so that only what is in it counts."""
     if isinstance(value, dict):

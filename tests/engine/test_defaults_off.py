@@ -252,3 +252,27 @@ def test_uncertain_temperature_alone_brings_the_expansion_in() -> None:
     moved = answer(calculation, Question(inputs=inputs, defaults=False, doubts=doubts))
     assert moved.outputs.clearance_max_mm is None
     assert any(w.code == CODE and w.field == "bore_alpha" for w in moved.warnings)
+
+
+@pytest.mark.parametrize("calculation", plain(), ids=lambda c: c.name)
+def test_a_warning_that_appeals_to_common_practice_falls_away_with_it(
+    calculation: Calculation,
+) -> None:
+    appeals = [n for n in calculation.notices if "common practice" in n.message]
+    assert [n.code for n in appeals if not n.common_practice] == []
+
+
+def test_a_default_limit_of_what_is_absent_is_not_reckoned() -> None:
+    """A new fit is judged by a share of the bore at 20 °C, which rests on the sleeve's figure."""
+    (calculation,) = [c for c in plain() if c.name == "piston-clearance"]
+    inputs = calculation.inputs(
+        piston_mm=67.95,
+        bore_max_mm=68.0,
+        bore_kind="iron_sleeve_in_aluminium",
+        bore_temperature_c=31.0,
+        piston_kind="cast_air_cooled",
+        fit="new",
+    )
+    found = answer(calculation, Question(inputs=inputs, defaults=False))
+    assert found.outputs.clearance_max_mm is None
+    assert found.verdicts == ()

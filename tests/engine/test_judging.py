@@ -113,4 +113,4 @@ def test_a_check_judges_an_input_too() -> None:
     assert isinstance(of, Calculation)
     verdict = judged(of, {"bore_mm": 68.0, "top_measured_mm": 0.20})["top_ring_gap"]
     assert (verdict.value, verdict.word) == (0.20, "fail")
-    assert np.isclose(verdict.limit.low or 0.0, 0.272)
+    assert np.isclose(verdict.limit.low or 0.0, 0.0035 * 68.0)

@@ -19,7 +19,7 @@ from reference_cases import BY_NAME, cases
 
 from ringland_service.api import batch_render, flat_table, render
 from ringland_service.api.answering import answered, answered_batch
-from ringland_service.api.expanded import is_bare
+from ringland_service.api.expanded import bare
 from ringland_service.api.faults import Faulty
 from ringland_service.api.openapi_fields import example
 from ringland_service.api.printed import printed
@@ -46,7 +46,7 @@ def is_number(calculation: Calculation, name: str) -> bool:
     """Whether a result is a bare number that is no count, or a list of them."""
     field = declared(calculation.outputs)[name]
     annotation = {f.name: f.type for f in dataclasses.fields(calculation.outputs)}[name]
-    plain = isinstance(field, ResultField) and is_bare(field) and not field.place
+    plain = isinstance(field, ResultField) and name in bare(calculation.outputs) and not field.place
     return plain and "float" in str(annotation)
 
 

@@ -1,14 +1,26 @@
 """Many rows: cut into requests, joined in order, a bad row told and kept in its place."""
 
-from typing import Any
+from typing import Any, get_type_hints
 
 import numpy as np
 import pytest
 from sdk_server import Scripted, serving
 
-from ringland import Client, InvalidInput, Quantity, Readings
+from ringland import (
+    BatchAnswer,
+    Client,
+    Column,
+    InvalidInput,
+    MoreProblems,
+    Quantity,
+    Readings,
+    RowProblem,
+    RowWarning,
+    VerdictColumns,
+)
 from ringland._batch import MOST_ROWS, column_json
 from ringland._lines import line_chunks
+from ringland_service.api.openapi import document
 from ringland_service.api.row_budget import MOST_ROWS as TAKEN_BY_THE_SERVICE
 
 
@@ -111,3 +123,55 @@ def test_a_line_too_few_is_noticed() -> None:
         pytest.raises(Exception, match="1 rows were sent, 0 came back"),
     ):
         client.many("displacement", [{}])
+
+
+def promised(of: type, schema: Any) -> None:
+    """Assert that a class has each member of a schema, and the words of a closed list."""
+    hints = get_type_hints(of)
+    assert hints.keys() >= schema["properties"].keys(), of.__name__
+    for name, member in schema["properties"].items():
+        words = member.get("items", member).get("enum")
+        if words:
+            assert repr(list(words)).strip("[]") in str(hints[name]), name
+
+
+def test_the_answer_of_a_batch_has_what_the_document_promises() -> None:
+    schemas = document()["components"]["schemas"]
+    batch = schemas["BatchAnswer"]
+    promised(BatchAnswer, batch)
+    promised(Column, schemas["Column"])
+    promised(VerdictColumns, batch["properties"]["verdicts"]["additionalProperties"])
+    for of, name in (
+        (RowProblem, "problems"),
+        (MoreProblems, "more_problems"),
+        (RowWarning, "warnings"),
+    ):
+        promised(of, batch["properties"][name]["items"])
+
+
+def test_why_rows_are_not_judged(ringland_client: Client) -> None:
+    """The second request's rows have no limit, so neither a verdict nor a reason."""
+    asked = ringland_client.compression_level
+    asked.limit.most = 2
+    found = asked.batch(
+        columns={
+            "reading": ([65, 65, 65], "psi"),
+            "limit.compression_reading.low": ([60, 90, None], "psi"),
+            "decompressor": ["none", None, "none"],
+        },
+        shared={"altitude": "0 m", "limit_altitude": "0 m", "throttle_open": True},
+    )
+    assert found.verdicts["compression_reading"].why == (None, "decompressor_unknown", None)
+
+
+def test_rows_of_different_units_keep_theirs(ringland_client: Client) -> None:
+    """By hand: 25.4 mm are 1 inch; each of two requests is in one unit, but not in the same."""
+    asked = ringland_client.convert
+    asked.limit.most = 2
+    found = asked.batch(columns={"value": ([25.4] * 4, "mm"), "to": ["in", "in", "mm", "mm"]})
+    column = found.results["converted"]
+    assert column.values == pytest.approx([1.0, 1.0, 25.4, 25.4])
+    assert (column.unit, column.units) == (None, ("in", "in", "mm", "mm"))
+    mixed = asked.batch(columns={"value": ([25.4] * 2, "mm"), "to": ["in", "mm"]})
+    alone = mixed.results["converted"]
+    assert (alone.unit, alone.units) == (None, ("in", "mm"))

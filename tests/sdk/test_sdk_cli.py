@@ -7,12 +7,13 @@ import re
 import subprocess
 import sys
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from sdk_server import PATIENCE_S, Scripted, serving
 
 from ringland import Client, cli
+from ringland._generated._words import VerdictWord
 from ringland_service.api.app import create_app
 
 ASK = ["ask", "displacement", "bore=68mm", "stroke=66mm"]
@@ -171,6 +172,18 @@ def test_a_terminal_gets_colour_and_keeps_the_words(
 def test_only_verdicts_are_coloured() -> None:
     text = "the PASS over the ridge, FAIL-safe, UNFAIL:"
     assert cli.coloured(text) == text
+
+
+@pytest.mark.parametrize("word", get_args(VerdictWord))
+def test_each_outcome_has_its_colour(word: str) -> None:
+    """Before a value or a reason, and broken over two lines where the name before it is long."""
+    printed = word.replace("_", " ").upper()
+    for after in (": 448 kPa", " (a decompressor may have let pressure off)", "\n   (a reason)"):
+        for said in {printed, printed.replace(" ", "\n      ", 1)}:
+            text = f"compression  {said}{after}\n"
+            shown = cli.coloured(text)
+            assert f"m{said}\x1b[0m{after}" in shown
+            assert re.sub(r"\x1b\[[0-9;]*m", "", shown) == text
 
 
 def test_the_list(capsys: pytest.CaptureFixture[str]) -> None:

@@ -175,7 +175,8 @@ def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str,
         try:
             values[row] = None if value is None else reader.deserialize(value)
         except ValidationError as error:
-            draft.bad(row, Unreadable(name, faults_of(error)[0].detail))
+            fault = faults_of(error)[0]
+            draft.bad(row, Unreadable(name, fault.detail, code=fault.code))
     draft.columns[name] = values
 
 

@@ -10,9 +10,11 @@ RIGHT_COLUMN = '{"unit": "mm", "values": [68.0, 68.5]}'
 
 
 class Unreadable(CoreError):
-    """A row with a value that cannot be read."""
+    """A row with a value that cannot be read; its code is that of a single call."""
 
-    code = "wrong_type"
+    def __init__(self, field: str, message: str, *, code: str = "wrong_type") -> None:
+        super().__init__(field, message)
+        self.code = code
 
 
 @dataclass

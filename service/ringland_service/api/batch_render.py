@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from ringland_service.api.batch_status import NOT_REACHED, OK, REFUSED
-from ringland_service.api.expanded import expanded, expanded_in, is_bare
+from ringland_service.api.expanded import bare, expanded, expanded_in
 from ringland_service.api.flat_table import cell, column_cell
 from ringland_service.api.render import members, shown_digits, shown_unit
 from ringland_service.api.request import public_path
@@ -58,7 +58,7 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             shown[public] = {"values": [_rows(field.record, v, system) for v in values]}
             continue
         shown[public] = result_column(values, field, system)
-        if name in found.u and (field.kind is not None or is_bare(field)):
+        if name in found.u and (field.kind is not None or name in bare(found.calculation.outputs)):
             doubts = [expanded(u) for u in found.u[name]]
             doubted = column(doubts, field.kind, field.digits, system, difference=True)
             shown[public]["uncertainties"] = doubted["values"]

@@ -96,6 +96,4 @@ def unreadable(fault: Fault) -> CoreError:
     name, _, inner = fault.pointer.lstrip("/").partition("/")
     if name == "limits":
         name = f"limit.{inner.replace('/', '.')}"
-    error = Unreadable(name or "row", fault.detail)
-    error.code = fault.code
-    return error
+    return Unreadable(name or "row", fault.detail, code=fault.code)

@@ -10,6 +10,7 @@ from typing import Any
 
 import numpy as np
 
+from ringland_service.api.shapes import Shape, members
 from ringland_service.core.declare import declared
 from ringland_service.core.fields import ResultField
 
@@ -30,19 +31,16 @@ def expanded(u: Any) -> Any:
     return expanded_in(u, ONE) if u else None
 
 
-def is_bare(field: ResultField) -> bool:
-    """Return whether a result is shown without a unit."""
-    return field.kind is None and not field.kind_of and field.record is None
-
-
 @cache
-def _bare(record: type) -> tuple[tuple[str, str], ...]:
-    """Return name and public name of each result that is shown without a unit."""
-    return tuple(
-        (name, field.public(name))
+def bare(record: type) -> Mapping[str, str]:
+    """Return the public name of each result that is shown without a unit, by name."""
+    known = members(record)
+    return {
+        name: field.public(name)
         for name, field in declared(record).items()
-        if isinstance(field, ResultField) and is_bare(field)
-    )
+        if isinstance(field, ResultField)
+        if known[field.public(name)].shape in (Shape.PLAIN, Shape.LIST)
+    }
 
 
 def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[str, Any]:
@@ -52,6 +50,6 @@ def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[
     record: type = type(outputs)
     return {
         prefix + public: expanded(u[name])
-        for name, public in _bare(record)
+        for name, public in bare(record).items()
         if name in u and getattr(outputs, name) is not None
     }

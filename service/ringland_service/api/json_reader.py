@@ -100,7 +100,9 @@ def read(body: bytes) -> Any:
             parse_int=_int,
         )
     except json.JSONDecodeError as error:
-        _refuse("not_json", f"not JSON: {error.msg} at line {error.lineno} column {error.colno}")
+        # Some of the parser's messages end in "at" already.
+        where = f"at line {error.lineno} column {error.colno}"
+        _refuse("not_json", f"not JSON: {error.msg.removesuffix(' at')} {where}")
     if _SURROGATE.search(body):
         _check_surrogates(value)
     return value

@@ -26,7 +26,7 @@ def picked(calculation: Declared, found: Mapping[str, Any], pick: str) -> str:
     if value is None:
         allowed = sorted({*found["result"], *verdicts})
         detail = f"no single result {pick[:40]!r} in this answer"
-        raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick")])
+        raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick", given=pick)])
     if isinstance(value, bool):
         return "true" if value else "false"
     return text.plain(value) if isinstance(value, float) else str(value)

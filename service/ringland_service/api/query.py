@@ -248,11 +248,10 @@ def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     """Return the options of a POST, whose question stands in the body."""
     options: dict[str, str] = {}
     faults: list[Fault] = []
-    allowed = sorted(options_of(form))
     for name, text in _few(parameters):
         try:
-            if name not in allowed:
-                raise Faulty([_unknown(name, allowed)])
+            if name not in options_of(form):
+                raise Faulty([_unknown(name, sorted(options_of(form)))])
             if name in options:
                 raise Faulty([Fault("given_twice", "this parameter is given twice")])
             options[name] = _option(name, text)

@@ -149,6 +149,8 @@ class Calculation(Declared):
         uncertainty is that of those inputs, to the last digit.
     columns : bool
         Whether ``compute`` takes columns; otherwise a batch goes row by row.
+    columns_in : tuple of str
+        Lists and sections of the inputs whose single readings ``compute`` takes as columns too.
     left_out : callable or None
         Takes the inputs; returns the paths of readings that no result rests on, such as pieces
         that a choice left lying. Their uncertainty is not worked through: it moves nothing.
@@ -162,6 +164,7 @@ class Calculation(Declared):
     figures: tuple[Figure, ...] = ()
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
+    columns_in: tuple[str, ...] = ()
     left_out: Callable[[Any], Collection[tuple[str | int, ...]]] | None = None
 
 

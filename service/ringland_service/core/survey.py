@@ -83,11 +83,21 @@ def depths_between(survey: Survey, from_mm: Number | None, to_mm: Number | None)
 
 
 def _read(survey: Survey) -> tuple[Column, Column]:
-    """Return the depth of each reading of either axis, and the reading; gaps are left out."""
+    """Return the depth of each reading of either axis, and the reading; gaps are left out.
+
+    Where readings are columns themselves, a row for each of their rows.
+    """
     axes = (survey.pin_axis_mm, survey.thrust_axis_mm)
     pairs = [pair for axis in axes for pair in zip(survey.depth_mm, axis, strict=False)]
     read = [(depth, bore) for depth, bore in pairs if bore is not None]
-    return np.array([depth for depth, _ in read]), np.array([bore for _, bore in read])
+    return _side_by_side([depth for depth, _ in read]), _side_by_side([bore for _, bore in read])
+
+
+def _side_by_side(values: list[Any]) -> Column:
+    """Return numbers as one array; of columns among them each row, readings along the last axis."""
+    if np.ndarray in set(map(type, values)):
+        return np.stack(np.broadcast_arrays(*values), axis=-1)
+    return np.array(values)
 
 
 def largest_between_mm(survey: Survey, from_mm: Number | None, to_mm: Number | None) -> Number:

@@ -181,8 +181,11 @@ def undecided(
     inputs: Any,
     influences: Iterable[Influence],
     names: Iterable[str],
+    outputs: Any = None,
 ) -> dict[str, Any]:
     """Return, per named result, whether doubt leaves open which reading it rests on.
+
+    ``outputs`` is what ``compute`` gives at the measured values, where it is known already.
 
     A largest or smallest of readings has a kink where another reading takes the lead. A kink
     within the doubt of a difference of two like readings (2·√2·u) shows as a move up that does
@@ -190,7 +193,7 @@ def undecided(
     """
     names = tuple(names)
     open_: dict[str, Any] = {}
-    here = numeric_leaves(compute(inputs))
+    here = numeric_leaves(compute(inputs) if outputs is None else outputs)
     for influence in merged(influences):
         step = 2.0 * np.sqrt(2.0) * influence.u
         above = numeric_leaves(compute(moved(inputs, influence, step)))

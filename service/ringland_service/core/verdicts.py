@@ -62,12 +62,18 @@ class Judged:
 
 def at_most(a: Any, b: Any) -> Any:
     """Return whether a ≤ b; equality up to 1e-9 of the larger magnitude counts as equal."""
-    return a - b <= TOLERANCE * _larger(abs(a), abs(b))
+    apart = a - b
+    if isinstance(apart, float) and apart <= 0.0:
+        return True  # most comparisons end here, and every answer makes several
+    return apart <= TOLERANCE * _larger(abs(a), abs(b))
 
 
 def beyond(a: Any, b: Any) -> Any:
     """Return whether a > b, the complement of ``at_most``."""
-    return a - b > TOLERANCE * _larger(abs(a), abs(b))
+    apart = a - b
+    if isinstance(apart, float) and apart <= 0.0:
+        return False
+    return apart > TOLERANCE * _larger(abs(a), abs(b))
 
 
 def is_column(value: Any) -> bool:

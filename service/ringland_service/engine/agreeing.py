@@ -1,6 +1,6 @@
 """Whether what a composite is told in several fields agrees, within its uncertainty."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -9,24 +9,27 @@ from ringland_service.core.declare import Agreement, Declared
 from ringland_service.core.errors import Contradiction, CoreError
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.known import Known, known_values, values
-from ringland_service.engine.question import Path, Question, on_inputs, stated_influences
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    on_inputs,
+    present,
+    stated_influences,
+)
 
 
 def insist_agree(calculation: Declared, question: Question) -> None:
     """Raise ``Refused`` with everything told in several fields that does not agree."""
-    if not calculation.agreements:
+    # Mostly one of the fields is not given, and no uncertainty need be gathered.
+    due = [one for one in calculation.agreements if present(question.inputs, one.of)]
+    if not due:
         return
     known = known_values(question.inputs, question.doubts)
     try:
         moved = on_inputs(stated_influences(question))
     except CoreError as fault:
         raise Refused([fault]) from fault
-    found = [
-        fault
-        for agreement in calculation.agreements
-        if all(name in known for name in agreement.of)
-        for fault in faults(agreement, known, moved)
-    ]
+    found = [fault for agreement in due for fault in faults(agreement, known, moved)]
     if found:
         raise Refused(found)
 
@@ -42,6 +45,48 @@ def faults(
     named = [known[name].path for name in agreement.fields or agreement.of if name in known]
     first, *others = dict.fromkeys(".".join(map(str, path)) for path in named)
     return [Contradiction(first, agreement.message, agreement.right, tuple(others))]
+
+
+def as_told(
+    found: Sequence[CoreError],
+    rests_on: Mapping[str, Collection[str]],
+    known: Mapping[str, Known],
+) -> Sequence[CoreError]:
+    """Return the faults of a composite under the fields that were told.
+
+    One that lies between results alone follows from what was told: where something told is
+    refused, it says nothing more.
+
+    Parameters
+    ----------
+    found : sequence of CoreError
+    rests_on : mapping
+        Names of the fields and results that each part rests on.
+    known : mapping
+        Fields by their names, results as ``part.result``.
+    """
+
+    def told(name: str) -> Iterator[str]:
+        if not _worked_out(name, known):
+            yield name
+            return
+        keys = sorted(rests_on.get(name.partition(".")[0], ()))
+        paths = [".".join(map(str, known[key].path)) for key in keys if key in known]
+        direct = [path for path in paths if not _worked_out(path, known)]
+        for path in direct or paths:
+            yield from told(path)
+
+    of_told = [f for f in found if not all(_worked_out(n, known) for n in (f.field, *f.also))]
+    for fault in of_told or found:
+        names = [one for name in (fault.field, *fault.also) for one in told(name)]
+        fault.field, *also = dict.fromkeys(names or [fault.field])
+        fault.also = tuple(also)
+    return of_told or found
+
+
+def _worked_out(name: str, known: Mapping[str, Known]) -> bool:
+    """Return whether the name is that of a result, as against a field."""
+    return "." in name and name in known
 
 
 def _expanded(name: str, one: Known, moved: Mapping[Path, Any]) -> float:

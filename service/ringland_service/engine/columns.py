@@ -23,18 +23,17 @@ from ringland_service.core.verdicts import is_column
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.deadline import Deadline, never
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import all_influences
+from ringland_service.engine.question import all_influences, present
 from ringland_service.engine.rows import Rows, groups, question_of, single_question
 from ringland_service.engine.single import (
     LOUD,
     answer,
     contradiction,
     doubt,
-    present,
 )
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out
-from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field
+from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field, value_alone
 
 
 @dataclass
@@ -142,13 +141,18 @@ def _answer_group(
     for warned in needs:
         found.warn(warned, group)
     for warned, holds in false_precision(calculation, outputs, u, unstated):
-        rows_of = np.flatnonzero(np.broadcast_to(np.asarray(holds), len(group))).tolist()
-        found.warn(warned, [group[i] for i in rows_of])
+        found.warn(warned, _rows_where(holds, group))
     for verdict in judged:
         _put_verdict(found, verdict, group)
-        if verdict.u is None:
-            name = public_field(calculation, verdict.check.value)
-            found.warn(Warned("no_uncertainty_stated", name, NOT_STATED), group)
+        name = public_field(calculation, verdict.check.value)
+        bare = _rows_where(value_alone(verdict), group)
+        if bare:
+            found.warn(Warned("no_uncertainty_stated", name, NOT_STATED), bare)
+
+
+def _rows_where(holds: Any, group: Sequence[int]) -> list[int]:
+    where = np.broadcast_to(np.asarray(holds), len(group))
+    return [group[i] for i in np.flatnonzero(where).tolist()]
 
 
 def _broken(

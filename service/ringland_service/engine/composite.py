@@ -15,7 +15,7 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.fields import FindingsField
 from ringland_service.core.findings import Finding
 from ringland_service.core.notices import Warned
-from ringland_service.engine.agreeing import faults
+from ringland_service.engine.agreeing import as_told, faults
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.carried import components, of_results, on_fields, onto, read_out
 from ringland_service.engine.findings import findings_of
@@ -81,7 +81,7 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
         card.work_out(step)
         card.rule_out(step.rules_out(values(card.known)))
     if card.faults:
-        raise Refused(_once(card.faults))
+        raise Refused(_once(as_told(card.faults, card.rests_on, card.known)))
     parts = {s.part: _joint(s, card) for s in composite.steps if s.part in card.parts}
     warnings = [w for step, part in _with_steps(composite, parts) for w in _warned(step, part)]
     return CompositeAnswer(

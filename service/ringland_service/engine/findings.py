@@ -2,8 +2,10 @@
 
 from typing import Any
 
+from ringland_service.core.declare import asked, declared
 from ringland_service.core.findings import Finding
 from ringland_service.core.limits import Limit
+from ringland_service.core.notices import UNSTATED
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import CLOSE, WORDS
 from ringland_service.engine.answer import Answer, Verdict
@@ -11,16 +13,21 @@ from ringland_service.engine.answer import Answer, Verdict
 
 def findings_of(part: Answer) -> tuple[Finding, ...]:
     """Return the verdicts of a part as findings, in canonical units."""
-    return tuple(_finding(verdict) for verdict in part.verdicts)
+    known = {**asked(part.calculation.inputs), **declared(part.calculation.outputs)}
+    remarks = {w.field: w.message for w in part.warnings if w.code == UNSTATED}
+    return tuple(
+        _finding(verdict, remarks.get(known[verdict.check.value].public(verdict.check.value)))
+        for verdict in part.verdicts
+    )
 
 
-def _finding(verdict: Verdict) -> Finding:
+def _finding(verdict: Verdict, remark: str | None) -> Finding:
     close = bool(verdict.judged.verdict == CLOSE and verdict.why is None)
     settle = verdict.advice if close else ""
     return Finding(
         verdict.check.name,
         str(verdict.word),
-        said(verdict),
+        said(verdict, remark),
         verdict.of,
         settle if verdict.why is None else verdict.to_judge,
         close,
@@ -29,9 +36,14 @@ def _finding(verdict: Verdict) -> Finding:
     )
 
 
-def said(verdict: Verdict) -> str:
-    """Return a verdict as a sentence: value, limit with its standing, word."""
-    doubt = "" if verdict.u is None else f" ± {_number(verdict, 2.0 * verdict.u)}"
+def said(verdict: Verdict, remark: str | None = None) -> str:
+    """Return a verdict as a sentence: value, limit with its standing, word.
+
+    A remark on inputs of weight that state no uncertainty stands in place of one that leaves
+    them out.
+    """
+    told = verdict.u is not None and remark is None
+    doubt = f" ± {_number(verdict, 2.0 * verdict.u)}" if told else ""
     unit = f" {verdict.kind.unit}" if verdict.kind else ""
     word = WORDS[verdict.judged.verdict]
     if verdict.why is not None:
@@ -42,7 +54,8 @@ def said(verdict: Verdict) -> str:
     standing = verdict.limit.standing.replace("_", " ")
     limit = f"{_sides(verdict, verdict.limit)}{unit} ({standing})"
     words = f"{verdict.check.words}, {verdict.of}" if verdict.of else verdict.check.words
-    return f"{words}: {value}{doubt}{unit} against {limit}: {word}"
+    beside = f" ({remark})" if remark else ""
+    return f"{words}: {value}{doubt}{unit}{beside} against {limit}: {word}"
 
 
 def _number(verdict: Verdict, value: Any) -> str:

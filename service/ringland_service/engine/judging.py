@@ -53,9 +53,12 @@ def verdicts(
 ) -> Iterator[Verdict]:
     """Yield the verdict of each check that has a value and a limit."""
     for check in calculation.checks:
-        limit = limit_in_force(check, question, question.inputs, outputs)
         value = value_judged(check, question.inputs, outputs)
-        if limit is None or value is None:
+        if value is None:
+            # A default limit may be reckoned from what is absent with it.
+            continue
+        limit = limit_in_force(check, question, question.inputs, outputs)
+        if limit is None:
             continue
         kind, digits = judged_field(calculation, check.value, question.inputs)
         for place, (of, one, doubt) in enumerate(_each(check, value, u.get(check.value), outputs)):

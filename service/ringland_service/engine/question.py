@@ -96,6 +96,11 @@ class Question:
         return told and self.defaults
 
 
+def present(inputs: Any, names: Sequence[str]) -> bool:
+    """Return whether all the named inputs are given."""
+    return all(getattr(inputs, name) is not None for name in names)
+
+
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:
     """Yield every field that is given, with its path and value, down to each record of a list."""
     record: type = type(inputs)

@@ -26,6 +26,7 @@ from ringland_service.engine.question import (
     all_influences,
     as_stated,
     on_inputs,
+    present,
     stated_influences,
 )
 from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
@@ -73,7 +74,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     passed = tuple(verdicts(calculation, question, left.outputs, u))
     warnings = (
         *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
-        *doubt_notices(calculation, inputs, influences, passed),
+        *doubt_notices(calculation, inputs, outputs, influences, passed),
         *left.needs,
         *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
         *needs_errors(question),
@@ -171,7 +172,9 @@ def _uncertainties(record: type) -> tuple[tuple[str, str], ...]:
 def _stated(record: type, question: Question) -> dict[str, Any]:
     """Return the standard uncertainties that the record asks of its own inputs."""
     asked_for = _uncertainties(record)
-    moved = on_inputs(stated_influences(question)) if asked_for else {}
+    if not asked_for:
+        return {}
+    moved = on_inputs(stated_influences(question))
     found = {name: moved.get((of,), moved.get((of, "value"))) for name, of in asked_for}
     return {name: u for name, u in found.items() if u is not None}
 
@@ -191,11 +194,6 @@ def with_limit_sides(calculation: Calculation, question: Question) -> Any:
     if not question.defaults:
         filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
     return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
-
-
-def present(inputs: Any, names: Sequence[str]) -> bool:
-    """Return whether all the named inputs are given."""
-    return all(getattr(inputs, name) is not None for name in names)
 
 
 def contradiction(rule: Rule) -> Contradiction:

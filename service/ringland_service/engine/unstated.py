@@ -9,18 +9,17 @@ readings; an input left at its default was not read. Standing: common practice, 
 import math
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core.declare import Calculation, declared, defaults
-from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import Field, NumberField, QuantityField, ResultField
+from ringland_service.core.fields import Field, QuantityField, ResultField
 from ringland_service.core.notices import UNSTATED, Warned
 from ringland_service.core.typical import typical_uncertainty
-from ringland_service.core.uncertainty import FINER, STEP, Influence, Move, moved, value_at
+from ringland_service.core.uncertainty import value_at
 from ringland_service.engine.question import Path, Question, fields_given, places
+from ringland_service.engine.slopes import Reading, leaf_of, slopes
 
 # √(U² + share²) reaches 1.1·U where the share reaches this times U.
 WEIGHT = math.sqrt(1.1**2 - 1.0)
@@ -40,8 +39,6 @@ FIGURES = frozenset(
         "wanted_outer_dia_mm",
         "wanted_width_mm",
         "lash_wanted_mm",
-        "top_wanted_mm",
-        "second_wanted_mm",
         "gap_when_new_mm",
         "piston_new_mm",
         "seat_load_nominal_n",
@@ -57,16 +54,6 @@ FIGURES = frozenset(
 )
 # What is left out of U, by the words of the input that states none: as much as it would add.
 LeftOut = Mapping[str, Any]
-
-
-@dataclass(frozen=True)
-class Reading:
-    """One reading and what it leaves out; ``alike`` where it may equal another one, or is 0."""
-
-    place: Path
-    field: Field
-    doubts: LeftOut
-    alike: bool
 
 
 def left_out(
@@ -86,18 +73,20 @@ def left_out(
     if not u or not question.weigh:
         return {}
     fields = declared(calculation.outputs).items()
-    names = tuple(n for n, f in fields if n in u and isinstance(f, ResultField))
-    if not names:
+    here = {n: leaf_of(outputs, n) for n, f in fields if n in u and isinstance(f, ResultField)}
+    here = {n: value for n, value in here.items() if isinstance(value, (float, np.ndarray))}
+    if not here:
         return {}
-    here = {name: _leaf(outputs, name) for name in names}
-    squares: dict[str, dict[str, Any]] = {name: {} for name in names}
-    for reading in _unstated(question, stated):
-        for name, slope in _slopes(calculation, question.inputs, here, reading).items():
+    squares: dict[str, dict[str, Any]] = {name: {} for name in here}
+    unstated = list(_unstated(question, stated))
+    followed = slopes(calculation, question.inputs, here, [reading for reading, _ in unstated])
+    for (_, out), by_result in zip(unstated, followed, strict=True):
+        for name, slope in by_result.items():
             if isinstance(slope, float) and not slope:
                 continue
-            for words, doubt in reading.doubts.items():
-                of = squares[name]
-                of[words] = of.get(words, 0.0) + (slope * doubt) ** 2
+            of = squares[name]
+            for words, uncertainty in out.items():
+                of[words] = of.get(words, 0.0) + (slope * uncertainty) ** 2
     return {
         name: {words: square**0.5 for words, square in of.items()}
         for name, of in squares.items()
@@ -113,31 +102,32 @@ def false_precision(
         stated = 2.0 * u[name]
         if not isinstance(stated, np.ndarray):
             stated = float(stated)
-        doubted = stated > ROUNDING * abs(_leaf(outputs, name))
-        weighs = {w: doubted & (out > WEIGHT * stated) for w, out in by_words.items()}
+        has_any = stated > ROUNDING * abs(leaf_of(outputs, name))
+        weighs = {w: has_any & (out > WEIGHT * stated) for w, out in by_words.items()}
         public = declared(calculation.outputs)[name].public(name)
         for words, where in _sets(weighs, isinstance(getattr(outputs, name), tuple)):
             message = f"uncertainty not stated: {', '.join(words)}"
             yield Warned(UNSTATED, public, message), where
 
 
-def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[Reading]:
-    """Yield each reading that states no uncertainty, or one that leaves something out."""
-    given = [
-        (path, field, place, reading)
-        for path, field, value in fields_given(question.inputs)
-        for place, reading in places(path, value)
-    ]
-    numbers = Counter(_told(reading) for *_, reading in given if isinstance(reading, float))
-    for path, field, place, reading in given:
-        if place in question.left_out:
-            doubts = question.left_out[place]
-        else:
-            doubt = None if place in stated else _typical(question.inputs, path, field, reading)
-            doubts = {} if doubt is None else {short(field.words): doubt}
-        if doubts:
-            alike = not isinstance(reading, float) or numbers[_told(reading)] > 1 or reading == 0.0
-            yield Reading(place, field, doubts, alike)
+def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[tuple[Reading, LeftOut]]:
+    """Yield each reading that states no uncertainty, or leaves something out, with how much."""
+    readings: list[Any] = []
+    found: list[tuple[Path, Field, Any, LeftOut]] = []
+    for path, field, value in fields_given(question.inputs):
+        for place, reading in places(path, value):
+            readings.append(reading)
+            if place in question.left_out:
+                out = question.left_out[place]
+            else:
+                usual = None if place in stated else _typical(question.inputs, path, field, reading)
+                out = {} if usual is None else {short(field.words): usual}
+            if out:
+                found.append((place, field, reading, out))
+    numbers = Counter(_told(r) for r in readings if isinstance(r, float)) if found else Counter()
+    for place, field, reading, out in found:
+        alike = not isinstance(reading, float) or numbers[_told(reading)] > 1 or reading == 0.0
+        yield Reading(place, field, alike), out
 
 
 def _told(reading: float) -> str:
@@ -167,67 +157,16 @@ def _typical(inputs: Any, path: Path, field: Field, reading: Any) -> Any:
     """Return U of a usual reading of an input, None where it is no reading."""
     if not isinstance(field, QuantityField) or field.exact or path[-1] in FIGURES:
         return None
-    doubt = typical_uncertainty(field.type, reading)
-    if doubt is None:
+    usual = typical_uncertainty(field.type, reading)
+    if usual is None:
         return None
     record: type = type(value_at(inputs, path[:-1]))
     default = defaults(record).get(str(path[-1]))
     if default is None:
-        return doubt
+        return usual
     if isinstance(reading, float):
-        return None if _told(reading) == _told(default) else doubt
-    return np.where(reading == default, 0.0, doubt)
-
-
-def _slopes(
-    calculation: Calculation, inputs: Any, here: Mapping[str, Any], reading: Reading
-) -> dict[str, Any]:
-    """Return how each result follows one reading, without sign.
-
-    One side tells, but where the reading equals another one: there a largest of them has a kink,
-    and the side that moves it counts; a reading let in or out makes a jump, which is no slope.
-    """
-    step = STEP * scale_of(reading.field)
-
-    def slopes(by: float) -> dict[str, Any]:
-        alone = Influence("", 1.0, (Move(reading.place, 1.0),))
-        try:
-            there = calculation.compute(moved(inputs, alone, by))
-        except (CoreError, ArithmeticError):
-            return {}  # the reading stands at the edge of what can be: the other side tells
-        leaves = ((n, _leaf(there, n), value) for n, value in here.items())
-        return {n: abs(leaf - value) / step for n, leaf, value in leaves if _like(leaf, value)}
-
-    rise = slopes(step)
-    if rise and not reading.alike:
-        return rise
-    found: dict[str, Any] = {}
-    for side, by in ((rise, step), (slopes(-step), -step)):
-        finer = slopes(by / FINER) if side else {}
-        for name, slope in side.items():
-            # Of a slope a FINER-th of the change is left; of a jump all of it.
-            is_slope = finer.get(name, 0.0) * 2.0 < slope
-            found[name] = np.maximum(found.get(name, 0.0), np.where(is_slope, slope, 0.0))
-    return found
-
-
-def _like(leaf: Any, value: Any) -> bool:
-    """Return whether a result is there as it was: one may fall away as its reading moves."""
-    if isinstance(value, float):
-        return isinstance(leaf, float)
-    return leaf is not None and np.shape(leaf) == np.shape(value)
-
-
-def _leaf(outputs: Any, name: str) -> Any:
-    value = getattr(outputs, name)
-    return np.asarray(value) if isinstance(value, tuple) else value
-
-
-def scale_of(field: Field) -> float:
-    """Return the typical magnitude of an input."""
-    if isinstance(field, NumberField):
-        return field.high - field.low
-    return field.type.scale if isinstance(field, QuantityField) else 1.0
+        return None if _told(reading) == _told(default) else usual
+    return np.where(reading == default, 0.0, usual)
 
 
 def short(words: str) -> str:

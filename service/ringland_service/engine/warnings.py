@@ -142,17 +142,26 @@ def _extremes(calculation: Calculation) -> tuple[str, ...]:
     )
 
 
+def value_alone(verdict: Verdict) -> Any:
+    """Return whether the value alone decides, of a column in which rows: none where none is due."""
+    if verdict.u is not None:
+        return False
+    return verdict.why == "" if isinstance(verdict.why, np.ndarray) else verdict.why is None
+
+
 def doubt_notices(
     calculation: Calculation,
     inputs: Any,
+    outputs: Any,
     influences: Sequence[Influence],
     passed: Sequence[Verdict],
 ) -> Iterator[Warned]:
     """Yield what doubt calls for: none stated, or readings that lie within it."""
-    for name in dict.fromkeys(v.check.value for v in passed if v.u is None):
+    for name in dict.fromkeys(v.check.value for v in passed if value_alone(v)):
         yield Warned("no_uncertainty_stated", public_field(calculation, name), NOT_STATED)
     names = _extremes(calculation)
     if names and influences:
-        for name, open_ in undecided(calculation.compute, inputs, influences, names).items():
+        found = undecided(calculation.compute, inputs, influences, names, outputs)
+        for name, open_ in found.items():
             if open_:
                 yield Warned("readings_within_doubt", public_field(calculation, name), WITHIN_DOUBT)

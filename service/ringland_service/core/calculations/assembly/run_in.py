@@ -222,6 +222,7 @@ CALCULATION = Calculation(
             lambda i, _: i.steps is None,
             "no steps given: 50, 60, 75 and 100 % of rated speed (common practice, no source); the "
             "maker's steps win",
+            common_practice=True,
         ),
         Notice(
             "idling_glazes",

@@ -50,13 +50,24 @@ class NewRing:
 
 
 def new_ring(
-    row: str, measured_mm: Number | None, factor: Number, bore_mm: Number, own: Limit
+    row: str,
+    measured_mm: Number | None,
+    factor: Number,
+    bore_mm: Number,
+    own: Limit,
+    not_under_mm: Number = 0.0,
 ) -> NewRing:
     """Return the gap wanted, and the filing where the one measured lies under its range.
 
-    Inside the range nothing is filed, and nothing is ever filed past a stated largest gap.
+    Inside the range nothing is filed, and nothing is ever filed past a stated largest gap. Where
+    the maker states no least gap it is not under ``not_under_mm``, as far as the range lets it.
     """
-    wanted: Any = rings.wanted_gap_mm(factor, bore_mm) if own.low is None else own.low
+    wanted: Any = own.low
+    if own.low is None:
+        by_factor: Any = rings.wanted_gap_mm(factor, bore_mm)
+        top: Any = not_under_mm
+        reach: Any = usual_range(row, factor, bore_mm).high
+        wanted = np.maximum(by_factor, np.minimum(top, reach))
     if own.high is not None:
         wanted = np.minimum(wanted, own.high)
     if measured_mm is None:

@@ -219,6 +219,7 @@ NOTICES = (
         lambda i, _: i.bore_alpha_per_k is None and i.bore_kind == SLEEVE,
         "a sleeve in aluminium grows neither like iron nor like aluminium: its figure is common "
         "practice, and a plated cylinder that is sleeved needs the clearance of an iron sleeve",
+        common_practice=True,
     ),
     Notice(
         "not_hot",

@@ -303,6 +303,7 @@ CALCULATION = Calculation(
     ),
     rules=parts.RULES,
     agreements=told_twice.AGREEMENTS,
+    columns_in=("survey",),
     notices=parts.NOTICES,
     cautions=("measuring",),
 )

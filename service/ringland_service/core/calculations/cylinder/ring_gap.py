@@ -139,9 +139,10 @@ class Outputs:
         "least gap of the second ring, not smaller than the top ring's",
         kind=kinds.LENGTH,
         digits=3,
-        basis="low end of the maker's range where one is given, else factor times bore, never past "
-        "a largest gap that is stated; the usual factor is 0.0045 to 0.0055, its middle 0.005 is "
-        "used unless another is given",
+        basis="low end of the maker's range where one is given, else factor times bore, not under "
+        "the top ring's as far as the usual range reaches, never past a largest gap that is "
+        "stated; the usual factor is 0.0045 to 0.0055, its middle 0.005 is used unless another is "
+        "given",
         source=COMMON,
     )
     file_top_mm: Number | None = result(
@@ -241,6 +242,7 @@ def compute(inputs: Inputs) -> Outputs:
         inputs.second_factor,
         inputs.bore_mm,
         Limit(inputs.second_limit_low_mm, inputs.second_limit_high_mm),
+        top.wanted_mm,
     )
     growth = _growth_mm(
         inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_bore_mm

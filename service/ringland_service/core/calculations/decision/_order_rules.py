@@ -146,6 +146,7 @@ NOTICES = (
         _gasket_close,
         "the head gasket clears the finish bore by less than 0.25 mm on each side (common "
         "practice, no source): a gasket that reaches into the bore burns through",
+        common_practice=True,
     ),
     Notice(
         "sleeve_figures_not_used",

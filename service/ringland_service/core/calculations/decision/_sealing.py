@@ -43,15 +43,15 @@ def _piston_leads(tests: Heard) -> bool:
 SEALS = (
     Says(
         "leak_down",
-        lambda t: t.leak in LEAK_SERVICEABLE,
+        lambda t: t.leak in LEAK_SERVICEABLE and t.leak_proven,
         lambda i: f"{_leak(i)} ({_serviceable(i)})",
     ),
     Says(
         "wet_gain_and_level",
         lambda t: t.wet == "rings_not_shown" and t.level in FULL,
         lambda i: (
-            f"{_excess(i)} (under 5 %) and {i.level_ratio:.2f} of the expected reading (0.90 or "
-            "more; both common practice)"
+            f"{_excess(i)} (under 5 %, common practice) and {i.level_ratio:.2f} of the expected "
+            "reading (0.90 or more, common practice)"
         ),
     ),
     Says(
@@ -117,6 +117,8 @@ OF_MAKER = {
 
 
 def _excess(i: Any) -> str:
+    if i.excess_gain_pct < 0:
+        return f"no gain beyond the oil's own volume ({i.excess_gain_pct:.1f} %)"
     return f"a gain of {i.excess_gain_pct:.1f} % beyond the oil's own volume"
 
 

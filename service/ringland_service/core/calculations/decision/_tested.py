@@ -20,7 +20,7 @@ from ringland_service.core.declare import (
     text,
     usual_figures,
 )
-from ringland_service.core.findings import found
+from ringland_service.core.findings import all_pass, found
 from ringland_service.core.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.suspects import FIGURES, SUSPECT_WORDS
@@ -83,12 +83,14 @@ RULES = (
 class Heard:
     """The tests in words; None where a test is missing, or cannot be judged.
 
-    ``leak``, ``wet``, ``level`` and ``oil`` are the words of their grades, ``path`` where the air
+    ``leak``, ``wet``, ``level`` and ``oil`` are the words of their grades, ``leak_proven`` whether
+    no verdict on the leak leaves it open that it is small, ``path`` where the air
     goes, ``scores`` the suspects' scores, ``least_score`` and ``least_lead`` from where a suspect
     is a strong one and a lead is one.
     """
 
     leak: str | None
+    leak_proven: bool
     path: str | None
     wet: str | None
     level: str | None
@@ -127,6 +129,8 @@ def heard(i: Any) -> Heard:
     wet = _word(grades, "wet_gain", i.excess_gain_pct if valid else None)
     return Heard(
         leak=None if word == leak.NOT_GRADEABLE else word,
+        # The maker's limit, and the uncertainty of the reading, stand in the verdict alone.
+        leak_proven=all_pass(found(i.findings, "leak_down")),
         path=leak.leak_path(i),
         wet=wet,
         level=_word(grades, "compression_level", level if valid else None),

@@ -81,7 +81,7 @@ UNJUDGED = (
             i.decompressor_state == condition.ACTIVE and not limit.with_decompressor
         ),
         "hold the decompressor off and read again, or do a leak-down; where the maker states the "
-        "limit with it at work, say with_decompressor",
+        "limit with it at work, say so in the limit: with_decompressor true",
         LOWERS,
     ),
     Unjudged(
@@ -125,12 +125,18 @@ def _uncertain(i: Any, _: Any) -> bool:
     return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
 
 
+def _stated_so(i: Any) -> bool:
+    """Return whether the limit in force is stated with the decompressor at work."""
+    return i.limit_given is not None and i.limit_given.with_decompressor
+
+
 def _active(i: Any, _: Any) -> bool:
     return bool(i.decompressor_state == condition.ACTIVE)
 
 
 def _fitted(i: Any, _: Any) -> bool:
-    return i.decompressor not in ("none", "unknown") or _active(i, _)
+    fitted = i.decompressor not in ("none", "unknown") or _active(i, _)
+    return fitted and not _stated_so(i)
 
 
 def _no_band(i: Any, _: Any) -> bool:
@@ -181,8 +187,15 @@ NOTICES = (
     Notice(
         "decompressor_active",
         "decompressor_state",
-        _active,
+        lambda i, _: _active(i, _) and not _stated_so(i),
         "not gradeable by level while a decompressor works: do a leak-down, or hold it off",
+    ),
+    Notice(
+        "judged_with_decompressor",
+        "decompressor_state",
+        lambda i, _: _active(i, _) and _stated_so(i),
+        "a decompressor was at work, as it is for the limit stated: the limit judges this reading; "
+        "compared with any other pressure its level says nothing",
     ),
     Notice(
         "maker_figure_with_decompressor",

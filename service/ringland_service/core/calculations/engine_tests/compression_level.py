@@ -14,6 +14,7 @@ from ringland_service.core.declare import (
     Check,
     choice,
     flag,
+    limit_of,
     quantity,
     record,
     result,
@@ -111,6 +112,7 @@ class Inputs:
     plugs_out: bool | None = flag("all plugs out", default=None)
     air_filter_fitted: bool | None = flag("air filter fitted", default=None, example=False)
     battery_v: Number | None = quantity(quantities.BATTERY, "battery while cranking", default=None)
+    limit_given: Limit | None = limit_of("compression_reading")
 
 
 @record

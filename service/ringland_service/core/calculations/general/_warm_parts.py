@@ -89,6 +89,7 @@ NOTICES = (
         "the parts differ by more than 2 K, or one is outside 18 to 22 °C: let parts, gauge and "
         "setting ring soak together for two hours and measure again; hands, hot wash, blow gun "
         "and sun warm a part (common practice, no source)",
+        common_practice=True,
     ),
     Notice(
         "expansion_unknown",

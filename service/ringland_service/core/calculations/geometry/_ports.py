@@ -159,6 +159,7 @@ def _out_of_reach(name: str) -> Notice:
         when,
         "more than 1 mm is beyond what base gaskets give (common practice, no source): the port "
         "or the cylinder's base would have to be worked",
+        common_practice=True,
     )
 
 
@@ -179,6 +180,7 @@ def _high(name: str) -> Notice:
         name,
         when,
         "geometric ratio above the usual 15 of a two-stroke (common practice, no source)",
+        common_practice=True,
     )
 
 

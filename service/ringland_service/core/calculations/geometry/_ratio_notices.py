@@ -23,7 +23,8 @@ def _outside(gear: str, low: float, high: float) -> Callable[[Any, Any], Any]:
 
 def _unusual(gear: str, low: float, high: float, usual: str) -> Notice:
     message = f"compression ratio outside the usual {usual} (common practice, no source)"
-    return Notice("ratio_unusual", "compression_ratio", _outside(gear, low, high), message)
+    outside = _outside(gear, low, high)
+    return Notice("ratio_unusual", "compression_ratio", outside, message, common_practice=True)
 
 
 def _apart(_: Any, outputs: Any) -> Any:

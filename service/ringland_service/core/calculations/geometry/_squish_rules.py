@@ -113,6 +113,7 @@ NOTICES = (
         lambda i, o: i.squish_doubt_mm is None and o.doubt_used_mm > 0.0,
         "no doubt of the squish is given: 0.04 mm of crushed solder is taken off the smallest "
         "point (common practice, no source)",
+        common_practice=True,
     ),
     Notice(
         "solder_thin",
@@ -185,5 +186,6 @@ NOTICES = (
         "ratio_after",
         _given("ratio_after", lambda value: value > HIGHEST_GEOMETRIC_RATIO),
         "compression ratio above the usual 15 (common practice, no source)",
+        common_practice=True,
     ),
 )

@@ -157,6 +157,7 @@ NOTICES = (
         _figure_taken,
         "0.06 mm of clearance is taken as lost for each crank degree (common practice, no "
         "source): measure it at two timings, or take it from the cam sheet",
+        common_practice=True,
     ),
     Notice(
         "timing_shift_not_known",

@@ -13,7 +13,7 @@ from ringland_service.core.calculations.assembly import (
 )
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
 from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
-from ringland_service.core.calculations.decision._cylinder_steps import NEW_BORE, begun
+from ringland_service.core.calculations.decision._cylinder_steps import GAPS, NEW_BORE, begun
 from ringland_service.core.calculations.decision._ruled_out import never_bored
 from ringland_service.core.calculations.engine_tests import cranking_pressure
 from ringland_service.core.calculations.engine_tests._compression_steps import (
@@ -34,10 +34,6 @@ Known = Mapping[str, Any]
 DECISION = "cylinder_decision.decision"
 NO_PREMIX = "oil goes into the fuel of a two-stroke; this engine is a four-stroke"
 PISTON = ("oversize_choice.chosen", "piston_selection.best")
-WANTED_GAPS = {
-    "top_wanted_mm": ("ring_gap.top_wanted_mm",),
-    "second_wanted_mm": ("ring_gap.second_wanted_mm",),
-}
 
 
 def _ratio_after(known: Known) -> bool:
@@ -208,7 +204,7 @@ AFTER_DECISION = (
             "decision": (DECISION,),
             "finish_low_mm": ("bore_order.finish_low_mm",),
             "finish_high_mm": ("bore_order.finish_high_mm",),
-            **WANTED_GAPS,
+            "gap_bore_mm": GAPS.sources["bore_mm"],
         },
         when=begun(DECISION),
     ),

@@ -4,6 +4,8 @@ from collections.abc import Iterator
 
 from ringland_service.core import kinds, lengths
 from ringland_service.core import machining_quantities as sizes
+from ringland_service.core.calculations.cylinder import ring_gap
+from ringland_service.core.calculations.cylinder._ring_checks import SECOND, TOP, usual_range
 from ringland_service.core.calculations.decision import _ways_cut as cut
 from ringland_service.core.calculations.decision import _ways_kept as kept
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
@@ -14,8 +16,10 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
+    same,
 )
 from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.numbers import Number
 
 COMMON = "common practice, no source"
 MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
@@ -40,12 +44,11 @@ class Inputs:
     clearance_high_mm: float | None = quantity(
         sizes.WANTED_CLEARANCE, "largest clearance wanted, diametral", example=0.04, default=None
     )
-    top_wanted_mm: float | None = quantity(
-        lengths.RING_GAP, "least gap of the new top ring", example=0.15, default=None
+    gap_bore_mm: float | None = quantity(
+        lengths.BORE, "bore that the new rings run in", example=68.496, default=None
     )
-    second_wanted_mm: float | None = quantity(
-        lengths.RING_GAP, "least gap of the new second ring", example=0.25, default=None
-    )
+    top_factor: Number | None = same(ring_gap.Inputs, "top_factor")
+    second_factor: Number | None = same(ring_gap.Inputs, "second_factor")
     out_of_round: Limit | None = limit_of("returned_out_of_round")
     taper: Limit | None = limit_of("returned_taper")
     top_gap: Limit | None = limit_of("top_ring_gap")
@@ -126,12 +129,18 @@ def _limits(i: Inputs) -> Iterator[tuple[str, Limit | None, Limit | None]]:
         yield f"out-of-round, {FORM}", i.out_of_round, out_of_round.limit()
         yield f"taper, {FORM}", i.taper, taper.limit()
     if i.decision in NEW_RINGS:
-        yield "gap of the new top ring, in its bore", i.top_gap, _least(i.top_wanted_mm)
-        yield "gap of the new second ring, in its bore", i.second_gap, _least(i.second_wanted_mm)
+        top, second = _range(TOP, i.top_factor, i), _range(SECOND, i.second_factor, i)
+        yield "gap of the new top ring, in its bore", i.top_gap, top
+        yield "gap of the new second ring, in its bore", i.second_gap, second
 
 
-def _least(wanted_mm: float | None) -> Limit | None:
-    return None if wanted_mm is None else Limit(wanted_mm, None, "common_practice", COMMON)
+def _range(row: str, factor: Number | None, i: Inputs) -> Limit | None:
+    """Return the range that a new ring's gap is judged against."""
+    if i.gap_bore_mm is None:
+        return None
+    if factor is None:
+        return LIMITS[row].limit(i.gap_bore_mm)
+    return usual_range(row, factor, i.gap_bore_mm)
 
 
 def compute(inputs: Inputs) -> Outputs:

@@ -19,7 +19,7 @@ from ringland_service.core.declare import Composite, declared
 from ringland_service.core.fields import FindingsField, NumberField, NumbersField, QuantityField
 from ringland_service.core.verdicts import beyond
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.composite import answer_composite
 from ringland_service.engine.question import field_at
 from ringland_service.engine.single import on_inputs
 

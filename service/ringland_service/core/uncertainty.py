@@ -132,7 +132,7 @@ def contributions(
     shares: list[dict[str, Any]] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step, alike = _step(influence) * finer, _direction(influence)
+        step, alike = _step(influence) * finer, direction(influence)
         if alike not in rises:
             above, below = _either_side(compute, inputs, influence, step)
             rises[alike] = {name: above[name] - below[name] for name in above if name in below}
@@ -140,7 +140,7 @@ def contributions(
     return shares
 
 
-def _direction(influence: Influence) -> Hashable:
+def direction(influence: Influence) -> Hashable:
     """Return what influences have in common that move the same inputs by the same shares."""
     return tuple(
         (move.path, move.scale, id(move.by) if isinstance(move.by, np.ndarray) else move.by)
@@ -161,48 +161,6 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
         for name, value in share.items():
             total[name] = total.get(name, 0.0) + value * value
     return {name: np.sqrt(square) for name, square in total.items() if np.any(square)}
-
-
-def merged(influences: Iterable[Influence]) -> list[Influence]:
-    """Return the influences, those that move the same inputs alike as one: u = √Σ u²."""
-    found: dict[Hashable, Influence] = {}
-    for influence in influences:
-        alike = _direction(influence)
-        if alike in found:
-            influence = dataclasses.replace(
-                found[alike], u=np.sqrt(found[alike].u ** 2 + influence.u**2)
-            )
-        found[alike] = influence
-    return list(found.values())
-
-
-def undecided(
-    compute: Callable[[Any], Any],
-    inputs: Any,
-    influences: Iterable[Influence],
-    names: Iterable[str],
-    outputs: Any = None,
-) -> dict[str, Any]:
-    """Return, per named result, whether doubt leaves open which reading it rests on.
-
-    ``outputs`` is what ``compute`` gives at the measured values, where it is known already.
-
-    A largest or smallest of readings has a kink where another reading takes the lead. A kink
-    within the doubt of a difference of two like readings (2·√2·u) shows as a move up that does
-    not mirror the move down.
-    """
-    names = tuple(names)
-    open_: dict[str, Any] = {}
-    here = numeric_leaves(compute(inputs) if outputs is None else outputs)
-    for influence in merged(influences):
-        step = 2.0 * np.sqrt(2.0) * influence.u
-        above = numeric_leaves(compute(moved(inputs, influence, step)))
-        below = numeric_leaves(compute(moved(inputs, influence, -step)))
-        for name in (n for n in names if n in here):
-            bend = np.abs(above[name] + below[name] - 2.0 * here[name])
-            found = bend > 0.05 * np.abs(above[name] - below[name]) + 1e-12
-            open_[name] = open_.get(name, False) | found
-    return open_
 
 
 def propagate(
@@ -247,7 +205,7 @@ def budget(
     bends: list[Bends] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step, alike = _step(influence), _direction(influence)
+        step, alike = _step(influence), direction(influence)
         if alike not in rises:
             above, below = _either_side(compute, inputs, influence, step)
             both = [name for name in here if name in above and name in below]

@@ -24,9 +24,9 @@ from ringland_service.core.uncertainty import (
     combined,
     contributions,
     propagate,
-    undecided,
     value_at,
 )
+from ringland_service.core.undecided import undecided
 from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.single import answer

@@ -13,7 +13,7 @@ down cancel or halve; there the derivatives are taken beside the kink, where one
 """
 
 import dataclasses
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -62,7 +62,8 @@ class Influence:
 def value_at(inputs: Any, path: Sequence[str | int]) -> Any:
     """Return the input that the path leads to."""
     for key in path:
-        inputs = inputs[key] if isinstance(key, int) else getattr(inputs, key)
+        held = isinstance(key, int) or isinstance(inputs, Mapping)
+        inputs = inputs[key] if held else getattr(inputs, str(key))
     return inputs
 
 
@@ -73,6 +74,8 @@ def _shifted(inputs: Any, path: Sequence[str | int], change: Any) -> Any:
     key, *rest = path
     if isinstance(key, int):
         return (*inputs[:key], _shifted(inputs[key], rest, change), *inputs[key + 1 :])
+    if isinstance(inputs, Mapping):
+        return {**inputs, key: _shifted(inputs[key], rest, change)}
     return dataclasses.replace(inputs, **{key: _shifted(getattr(inputs, key), rest, change)})
 
 
@@ -94,15 +97,22 @@ def numeric_leaves(outputs: Any) -> dict[str, Any]:
     Where an extreme stands is no such result: it jumps from one reading to the next.
     """
     leaves: dict[str, Any] = {}
-    for field in dataclasses.fields(outputs):
-        value = getattr(outputs, field.name)
-        if any(getattr(about, "place", False) for about in field.metadata.values()):
-            continue
+    for name, value in _members(outputs):
         if isinstance(value, float) or (isinstance(value, np.ndarray) and value.dtype.kind == "f"):
-            leaves[field.name] = value
+            leaves[name] = value
         elif isinstance(value, tuple) and value and all(isinstance(v, float) for v in value):
-            leaves[field.name] = np.asarray(value)
+            leaves[name] = np.asarray(value)
     return leaves
+
+
+def _members(outputs: Any) -> Iterator[tuple[str, Any]]:
+    """Yield the results by name, of a record or a mapping, less where an extreme stands."""
+    if isinstance(outputs, Mapping):
+        yield from outputs.items()
+        return
+    for field in dataclasses.fields(outputs):
+        if not any(getattr(about, "place", False) for about in field.metadata.values()):
+            yield field.name, getattr(outputs, field.name)
 
 
 def _either_side(
@@ -122,13 +132,38 @@ def contributions(
 ) -> list[dict[str, Any]]:
     """Return, per influence, its share of the doubt of each result: (∂y/∂x)·u, with its sign."""
     shares: list[dict[str, Any]] = []
+    rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step = _step(influence) * finer
-        above, below = _either_side(compute, inputs, influence, step)
-        factor = influence.u / (2.0 * step)
-        both = [name for name in above if name in below]
-        shares.append({name: (above[name] - below[name]) * factor for name in both})
+        step, alike = _step(influence) * finer, direction(influence)
+        if alike not in rises:
+            above, below = _either_side(compute, inputs, influence, step)
+            rises[alike] = {name: above[name] - below[name] for name in above if name in below}
+        shares.append(_share(influence, rises[alike], step))
     return shares
+
+
+def direction(influence: Influence) -> Hashable:
+    """Return what influences have in common that move the same inputs by the same shares."""
+    return tuple(
+        (move.path, move.scale, id(move.by) if isinstance(move.by, np.ndarray) else move.by)
+        for move in influence.moves
+    )
+
+
+def _share(influence: Influence, rises: Mapping[str, Any], step: float) -> dict[str, Any]:
+    """Return the share of an influence, from the rise of each result over twice the step."""
+    factor = influence.u / (2.0 * step)
+    return {name: rise * factor for name, rise in rises.items()}
+
+
+def _as_known(u: Any) -> Any:
+    """Return u to the digits that a slope over two close points has; the others are noise."""
+    sizes = np.asarray(u, dtype=float)
+    places = DIGITS - 1 - np.floor(np.log10(np.where(sizes > 0.0, sizes, 1.0)))
+    # Powers of ten are exact up to 22, so that what is left is the nearest number to the decimal.
+    scale = 10.0 ** np.minimum(places, 22.0)
+    rounded = np.where(sizes > 0.0, np.rint(sizes * scale) / scale, sizes)
+    return rounded if isinstance(u, np.ndarray) else float(rounded)
 
 
 def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
@@ -137,36 +172,7 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
     for share in shares:
         for name, value in share.items():
             total[name] = total.get(name, 0.0) + value * value
-    return {name: np.sqrt(square) for name, square in total.items() if np.any(square)}
-
-
-def undecided(
-    compute: Callable[[Any], Any],
-    inputs: Any,
-    influences: Iterable[Influence],
-    names: Iterable[str],
-    outputs: Any = None,
-) -> dict[str, Any]:
-    """Return, per named result, whether doubt leaves open which reading it rests on.
-
-    ``outputs`` is what ``compute`` gives at the measured values, where it is known already.
-
-    A largest or smallest of readings has a kink where another reading takes the lead. A kink
-    within the doubt of a difference of two like readings (2·√2·u) shows as a move up that does
-    not mirror the move down.
-    """
-    names = tuple(names)
-    open_: dict[str, Any] = {}
-    here = numeric_leaves(compute(inputs) if outputs is None else outputs)
-    for influence in influences:
-        step = 2.0 * np.sqrt(2.0) * influence.u
-        above = numeric_leaves(compute(moved(inputs, influence, step)))
-        below = numeric_leaves(compute(moved(inputs, influence, -step)))
-        for name in (n for n in names if n in here):
-            bend = np.abs(above[name] + below[name] - 2.0 * here[name])
-            found = bend > 0.05 * np.abs(above[name] - below[name]) + 1e-12
-            open_[name] = open_.get(name, False) | found
-    return open_
+    return {name: _as_known(np.sqrt(square)) for name, square in total.items() if np.any(square)}
 
 
 def propagate(
@@ -192,42 +198,56 @@ def propagate(
     dict
         Name of the result to u, scalar or column or one per reading; empty without influences.
     """
+    return combined(budget(compute, inputs, influences, outputs))
+
+
+def budget(
+    compute: Callable[[Any], Any],
+    inputs: Any,
+    influences: Sequence[Influence],
+    outputs: Any = None,
+) -> list[dict[str, Any]]:
+    """Return, per influence, its contribution to each numeric result: (∂y/∂x)·u, with its sign.
+
+    As ``contributions``, but beside a kink where one stands at the readings. Parameters are those
+    of ``propagate``.
+    """
     here = numeric_leaves(compute(inputs) if outputs is None else outputs)
     shares: list[dict[str, Any]] = []
     bends: list[Bends] = []
+    rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step = _step(influence)
-        above, below = _either_side(compute, inputs, influence, step)
-        factor = influence.u / (2.0 * step)
-        share: dict[str, Any] = {}
-        bent: dict[str, tuple[Any, Any]] = {}
-        for name, middle in here.items():
-            if name in above and name in below:
-                rise = above[name] - below[name]
-                share[name] = rise * factor
-                bend = above[name] + below[name] - 2.0 * middle
-                found = bend * bend > BENT * BENT * rise * rise
-                if found.any() if isinstance(found, np.ndarray) else found:
-                    found = found & (np.abs(bend) > NOISE * np.abs(middle))
-                    bent[name] = (found, np.where(found, bend, 1.0))
-        shares.append(share)
-        if bent:
-            bends.append((influence, bent))
-    total = combined(shares)
+        step, alike = _step(influence), direction(influence)
+        if alike not in rises:
+            above, below = _either_side(compute, inputs, influence, step)
+            both = [name for name in here if name in above and name in below]
+            rises[alike] = {name: above[name] - below[name] for name in both}
+            bent = _bent(here, above, below, rises[alike])
+            if bent:
+                bends.append((influence, bent))
+        shares.append(_share(influence, rises[alike], step))
     if bends:
         # Where a result jumps and is level to either side, nothing is left: a jump is no slope.
-        total |= _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), total)
-    return {name: _as_known(u) for name, u in total.items() if np.any(u)}
+        _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), shares)
+    return shares
 
 
-def _as_known(u: Any) -> Any:
-    """Return u to the digits that a slope over two close points has; the others are noise."""
-    sizes = np.asarray(u, dtype=float)
-    places = DIGITS - 1 - np.floor(np.log10(np.where(sizes > 0.0, sizes, 1.0)))
-    # Powers of ten are exact up to 22, so that what is left is the nearest number to the decimal.
-    scale = 10.0 ** np.minimum(places, 22.0)
-    rounded = np.where(sizes > 0.0, np.rint(sizes * scale) / scale, sizes)
-    return rounded if isinstance(u, np.ndarray) else float(rounded)
+def _bent(
+    here: Mapping[str, Any],
+    above: Mapping[str, Any],
+    below: Mapping[str, Any],
+    rises: Mapping[str, Any],
+) -> dict[str, tuple[Any, Any]]:
+    """Return the results that bend under a move up and down: where, and by how much."""
+    bent: dict[str, tuple[Any, Any]] = {}
+    for name, rise in rises.items():
+        middle = here[name]
+        bend = above[name] + below[name] - 2.0 * middle
+        found = bend * bend > BENT * BENT * rise * rise
+        if found.any() if isinstance(found, np.ndarray) else found:
+            found = found & (np.abs(bend) > NOISE * np.abs(middle))
+            bent[name] = (found, np.where(found, bend, 1.0))
+    return bent
 
 
 def _kinks(
@@ -251,20 +271,24 @@ def _at_kinks(
     inputs: Any,
     influences: Sequence[Influence],
     kinks: Mapping[str, Any],
-    total: Mapping[str, Any],
-) -> dict[str, Any]:
-    """Return u of the results that have a kink: the larger of u a little to either side of it."""
+    shares: Sequence[dict[str, Any]],
+) -> None:
+    """Put in the shares beside the kink, of results that have one: of the side with the larger u.
+
+    Changes ``shares``.
+    """
     if not kinks:
-        return {}
-    either = [
-        combined(contributions(compute, _aside(inputs, influences, way), influences, SMALL))
+        return
+    up, down = (
+        contributions(compute, _aside(inputs, influences, way), influences, SMALL)
         for way in (1.0, -1.0)
-    ]
-    found = {}
+    )
+    u_up, u_down = combined(up), combined(down)
     for name, kink in kinks.items():
-        u = np.maximum(*(side.get(name, 0.0) for side in either))
-        found[name] = np.where(kink, u, total.get(name, 0.0))[()]
-    return found
+        higher = u_up.get(name, 0.0) >= u_down.get(name, 0.0)
+        for share, above, below in zip(shares, up, down, strict=True):
+            beside = np.where(higher, above.get(name, 0.0), below.get(name, 0.0))
+            share[name] = np.where(kink, beside, share.get(name, 0.0))[()]
 
 
 def _aside(inputs: Any, influences: Sequence[Influence], way: float) -> Any:

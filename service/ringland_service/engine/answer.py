@@ -11,6 +11,9 @@ from ringland_service.core.limits import Limit
 from ringland_service.core.notices import Warned
 from ringland_service.core.verdicts import Judged, narrower_than_guard
 
+# By the name of an influence: its contribution to each result, for one standard uncertainty.
+Shares = tuple[tuple[str, Mapping[str, Any]], ...]
+
 
 class Refused(Exception):
     """A question that cannot be answered; carries every fault found."""
@@ -61,6 +64,7 @@ class Answer:
 
     ``moved`` is u of each input that doubt moves, by path; ``left_out``, per result, what its
     uncertainty leaves out: by the words of each input that states none, what it would add to U.
+    ``shares`` is the budget of the results: what each influence contributes to each, with its sign.
     """
 
     calculation: Calculation
@@ -72,3 +76,4 @@ class Answer:
     cautions: tuple[str, ...] = ()
     moved: Mapping[tuple[str | int, ...], Any] = field(default_factory=dict)
     left_out: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
+    shares: Shares = ()

@@ -126,7 +126,7 @@ def _answer_group(
         return
     outputs = calculation.compute(question.inputs)
     influences = all_influences(question, calculation)
-    u, moved = doubt(calculation, question.inputs, outputs, influences)
+    u, moved, _ = doubt(calculation, question.inputs, outputs, influences)
     left = kept(calculation, question, outputs, moved)
     gone = None if question.defaults else left.gone
     # Worked out before any of it is put: where one raises, all its rows go singly.

@@ -1,7 +1,8 @@
 """Several calculations in one answer: each part runs as soon as its inputs are known.
 
 A part's inputs come from the composite's own fields, found by name in any section, or from the
-results of earlier parts, doubt and all. What is still missing says by itself what to measure next.
+results of earlier parts, with every component of their uncertainty. What is still missing says by
+itself what to measure next.
 A part whose work is not done on this engine falls out with its reason; the others stand.
 """
 
@@ -16,15 +17,14 @@ from ringland_service.core.findings import Finding
 from ringland_service.core.notices import Warned
 from ringland_service.engine.agreeing import as_told, faults
 from ringland_service.engine.answer import Answer, Refused, Verdict
+from ringland_service.engine.carried import components, of_results, on_fields, onto, read_out
 from ringland_service.engine.findings import findings_of
 from ringland_service.engine.known import (
     Known,
-    derived,
     known_values,
     paths,
     results_of,
     source_key,
-    taken_from,
     values,
 )
 from ringland_service.engine.opening import Open, least_ways, missing, wanted
@@ -104,11 +104,13 @@ class _Card:
     def __init__(self, composite: Composite, question: Question) -> None:
         self.composite, self.question = composite, question
         try:
-            self.moved = on_inputs(stated_influences(question))
+            stated = components(stated_influences(question))
         except CoreError as fault:
             raise Refused([fault]) from fault
-        self.known = known_values(question.inputs, question.doubts)
-        self.known |= derived(composite, self.known)
+        self.moved = on_inputs(stated)
+        self.known = on_fields(known_values(question.inputs, question.doubts), stated)
+        if composite.derive is not None:
+            self.known |= read_out(composite.derive, self.known)
         self.where = paths(composite.inputs)
         self.parts: dict[str, Answer] = {}
         self.taken: dict[str, dict[str, Known | None]] = {}
@@ -133,9 +135,10 @@ class _Card:
     def work_out(self, step: Step) -> None:
         """Answer the step where its inputs are known; else say what opens it, or why it is out."""
         self.open.pop(step.part, None)
-        if step.derive is not None:
-            found = step.derive(values(self.known), self._words())
-            self.known |= taken_from(self.known, found)
+        derive = step.derive
+        if derive is not None:
+            words = self._words()
+            self.known |= read_out(lambda known: derive(known, words), self.known)
         known = values(self.known)
         if not step.when(known):
             return
@@ -161,7 +164,8 @@ class _Card:
         self.parts[step.part], self.taken[step.part] = part, taken
         self.rests_on[step.part] = {key for key in keys.values() if key is not None}
         self.findings += findings_of(part)
-        self.known |= results_of(step, part)
+        carried = of_results(step, part, question.carried or ())
+        self.known |= results_of(step, part, carried)
         self.open[step.part] = wanted(step, part, self.known, self.where)
         self.agree()
 
@@ -270,8 +274,14 @@ def _part_question(
     left: dict[Path, Mapping[str, Any]] = {
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
     }
-    told = question.weigh
-    return replace(question, inputs=inputs, doubts=doubts, left_out=left, told=told)
+    return replace(
+        question,
+        inputs=inputs,
+        doubts=doubts,
+        left_out=left,
+        told=question.weigh,
+        carried=onto(inputs, given, question),
+    )
 
 
 def _is_one(value: Any) -> bool:

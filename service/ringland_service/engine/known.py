@@ -1,24 +1,32 @@
 """What a composite knows: its own fields by name in any section, and the results of its parts."""
 
-import dataclasses
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from ringland_service.core.declare import Composite, Step, asked, declared
+from ringland_service.core.declare import Step, asked, declared
 from ringland_service.core.fields import SectionField
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Path, Stated
 
+# By component of the uncertainty, by place inside a value: the contribution of one standard
+# uncertainty of that component, with its sign.
+Carried = Mapping[str, Mapping[Path, float]]
+CarriedBy = Mapping[str, Carried]
+
 
 @dataclass(frozen=True)
 class Known:
-    """A value that a part can take, with its doubt, what that leaves out, and its origin."""
+    """A value that a part can take, with its doubt, what that leaves out, and its origin.
+
+    ``carried`` is how each component of the uncertainty moves it, ``carried.py``.
+    """
 
     value: Any
     path: Path
     doubts: Mapping[Path, Stated] = field(default_factory=dict)
     left_out: Mapping[str, Any] = field(default_factory=dict)
+    carried: Carried = field(default_factory=dict)
 
 
 def known_values(inputs: Any, doubts: Mapping[Path, Stated], path: Path = ()) -> dict[str, Known]:
@@ -47,20 +55,6 @@ def paths(record: type, path: Path = ()) -> dict[str, Path]:
     return found
 
 
-def derived(composite: Composite, known: Mapping[str, Known]) -> dict[str, Known]:
-    """Return the values that the composite reads out of others, doubt and all."""
-    if composite.derive is None:
-        return {}
-    return taken_from(known, composite.derive(values(known)))
-
-
-def taken_from(
-    known: Mapping[str, Known], found: Mapping[str, tuple[Any, str]]
-) -> dict[str, Known]:
-    """Return values read out of known ones, each with the doubt of the one it is taken from."""
-    return {n: dataclasses.replace(known[of], value=value) for n, (value, of) in found.items()}
-
-
 def values(known: Mapping[str, Known]) -> dict[str, Any]:
     """Return the bare values by name."""
     return {name: k.value for name, k in known.items()}
@@ -76,8 +70,11 @@ def source_key(step: Step, name: str, known: Mapping[str, Known]) -> str | None:
     return next((s for s in sources_of(step, name) if s in known), None)
 
 
-def results_of(step: Step, part: Answer) -> dict[str, Known]:
-    """Return a part's results as sources for later parts, under ``part.result``."""
+def results_of(step: Step, part: Answer, carried: CarriedBy) -> dict[str, Known]:
+    """Return a part's results as sources for later parts, under ``part.result``.
+
+    ``carried`` is what moves each result, by its name.
+    """
     found: dict[str, Known] = {}
     for name in declared(step.calculation.outputs):
         value = getattr(part.outputs, name)
@@ -87,6 +84,10 @@ def results_of(step: Step, part: Answer) -> dict[str, Known]:
             if u is not None:
                 doubts[(name,)] = Stated(uncertainty=2.0 * u)
             found[f"{step.part}.{name}"] = Known(
-                value, (step.part, name), doubts, part.left_out.get(name, {})
+                value,
+                (step.part, name),
+                doubts,
+                part.left_out.get(name, {}),
+                carried.get(name, {}),
             )
     return found

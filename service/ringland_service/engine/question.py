@@ -71,6 +71,9 @@ class Question:
         earlier part that state none (expanded, k = 2).
     told : bool or None
         Of a part: whether the whole question states any uncertainty.
+    carried : tuple of Influence or None
+        Of a part: how the components of the whole question move the part's inputs. They stand in
+        place of ``doubts``, which say what of it was stated with which input.
     """
 
     inputs: Any
@@ -81,6 +84,7 @@ class Question:
     measuring: Measuring = field(default_factory=Measuring)
     left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
     told: bool | None = None
+    carried: tuple[Influence, ...] | None = None
 
     @property
     def weigh(self) -> bool:
@@ -151,6 +155,8 @@ def stated_influences(question: Question) -> list[Influence]:
         Where a reading names an instrument that is not described, or one that leaves more
         uncertainty on it than can be meant.
     """
+    if question.carried is not None:
+        return list(question.carried)
     if not question.doubts and question.measuring.temperature_doubt_k is None:
         return []
     found: list[Influence] = []
@@ -158,7 +164,7 @@ def stated_influences(question: Question) -> list[Influence]:
     for path, field_, value in fields_given(question.inputs):
         stated = question.doubts.get(path)
         if stated is None:
-            found += _temperature(question, path, field_)
+            found += of_temperature(question, path, field_)
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
@@ -228,7 +234,8 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
     ]
 
 
-def _temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
+def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
+    """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
     u = question.measuring.temperature_doubt_k
     if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
         return []

@@ -16,9 +16,9 @@ from ringland_service.core.fields import (
     UsualFiguresField,
 )
 from ringland_service.core.notices import CAUTIONS, FIRST
-from ringland_service.core.uncertainty import Influence, propagate
+from ringland_service.core.uncertainty import Influence, budget, combined
 from ringland_service.engine.agreeing import insist_agree
-from ringland_service.engine.answer import Answer, Refused
+from ringland_service.engine.answer import Answer, Refused, Shares
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import (
     Path,
@@ -66,7 +66,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     outputs = calculation.compute(inputs)
     insist_finite(outputs)
     influences = all_influences(question, calculation)
-    u, moved = doubt(calculation, inputs, outputs, influences)
+    u, moved, shares = doubt(calculation, inputs, outputs, influences)
     shown = as_stated(question.doubts, moved)
     u |= _one_for_one(calculation, inputs, shown)
     unstated = left_out(calculation, question, outputs, u, moved)
@@ -83,26 +83,40 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
     return Answer(
-        calculation, left.inputs, left.outputs, u, passed, warnings, cautions, shown, unstated
+        calculation,
+        left.inputs,
+        left.outputs,
+        u,
+        passed,
+        warnings,
+        cautions,
+        shown,
+        unstated,
+        shares,
     )
 
 
 def doubt(
     calculation: Calculation, inputs: Any, outputs: Any, influences: Sequence[Influence]
-) -> tuple[dict[str, Any], dict[Path, Any]]:
-    """Return u of each result and single input by name, and of each input moved by its path."""
+) -> tuple[dict[str, Any], dict[Path, Any], Shares]:
+    """Return u of each result and single input by name, and of each input moved by its path.
+
+    Last what each influence contributes to each result.
+    """
     if not influences:
-        return {}, {}
+        return {}, {}, ()
     moved = on_inputs(influences)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
     working = _working(calculation, inputs, influences)
-    u = single | propagate(calculation.compute, inputs, working, outputs)
+    shares = budget(calculation.compute, inputs, working, outputs)
+    u = single | combined(shares)
     for name, value in u.items():
         if not np.all(np.isfinite(value)):
             raise OutOfBounds(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
-    return u, moved
+    names = [influence.name for influence in working]
+    return u, moved, tuple(zip(names, shares, strict=True))
 
 
 def _one_for_one(

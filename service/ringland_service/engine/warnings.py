@@ -15,7 +15,8 @@ from ringland_service.core.fields import (
     SectionField,
 )
 from ringland_service.core.notices import Warned
-from ringland_service.core.uncertainty import Influence, undecided
+from ringland_service.core.uncertainty import Influence
+from ringland_service.core.undecided import undecided
 from ringland_service.core.usual import Usual
 from ringland_service.core.verdicts import beyond
 from ringland_service.engine.answer import Verdict

@@ -1,0 +1,203 @@
+"""The components of a composite's uncertainty, carried through the chain of its parts.
+
+A component is a stated uncertainty, an error of an instrument, a temperature, or what a part adds
+of itself (the weather). Each moves the fields and the results that rest on it, and what two of them
+share stays shared: one bore reading that enters a part in two results moves both at once.
+
+References
+----------
+JCGM 100:2008 (from memory), 5.2: correlated inputs, here by the components that they share. A
+part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves its inputs by c_i.
+"""
+
+import math
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+import numpy as np
+
+from ringland_service.core.declare import Step, asked
+from ringland_service.core.fields import (
+    AnyQuantityField,
+    Field,
+    NumberField,
+    NumbersField,
+    QuantityField,
+    RecordsField,
+    SectionField,
+)
+from ringland_service.core.uncertainty import Influence, Move, budget, value_at
+from ringland_service.engine.answer import Answer
+from ringland_service.engine.known import Carried, CarriedBy, Known, values
+from ringland_service.engine.question import Path, Question, fields_given, of_temperature
+
+# Digits that tell two directions apart: what rounding leaves between them is nothing.
+ALIKE = 13
+Derive = Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]]
+
+
+class _Read(dict[str, Any]):
+    """Values by name, which note what of them was read."""
+
+    def __init__(self, known: Mapping[str, Any]) -> None:
+        super().__init__(known)
+        self.names: dict[str, None] = {}
+
+    def __getitem__(self, name: str) -> Any:
+        self.names[name] = None
+        return super().__getitem__(name)
+
+    def get(self, name: str, default: Any = None) -> Any:
+        """Return the value, or the default."""
+        self.names[name] = None
+        return super().get(name, default)
+
+
+def components(influences: Sequence[Influence]) -> list[Influence]:
+    """Return the influences on a composite's fields, each under a name of its own, in order."""
+    return [replace(one, name=f"{n:05d} {one.name}") for n, one in enumerate(influences)]
+
+
+def on_fields(known: Mapping[str, Known], influences: Iterable[Influence]) -> dict[str, Known]:
+    """Return the composite's own fields, each with what moves it or a reading inside it."""
+    inside: dict[Path, dict[str, dict[Path, float]]] = {}
+    for one in influences:
+        for move in one.moves:
+            for k in range(1, len(move.path) + 1):
+                of = inside.setdefault(move.path[:k], {}).setdefault(one.name, {})
+                of[move.path[k:]] = of.get(move.path[k:], 0.0) + float(one.u * move.by)
+    return {name: replace(one, carried=inside.get(one.path, {})) for name, one in known.items()}
+
+
+def of_results(step: Step, part: Answer, influences: Iterable[Influence]) -> CarriedBy:
+    """Return what moves each result of a part: the components carried to it, and its own."""
+    carried = {one.name for one in influences}
+    found: dict[str, dict[str, dict[Path, float]]] = {}
+    for influence, share in part.shares:
+        component = influence if influence in carried else f"{step.part}: {influence}"
+        for name, c in share.items():
+            moved = {place: one for place, one in _places(c).items() if one}
+            if moved:
+                of = found.setdefault(name, {}).setdefault(component, {})
+                of |= {place: of.get(place, 0.0) + one for place, one in moved.items()}
+    return found
+
+
+def read_out(derive: Derive, known: Mapping[str, Known]) -> dict[str, Known]:
+    """Return the values that a composite reads out of others, with what moves those."""
+    bare = values(known)
+    read = _Read(bare)
+    found = derive(read)
+    carried = _read_out(derive, {n: known[n] for n in read.names if n in known}, bare, found)
+    return {
+        name: _as_read(known[of], value, carried.get(name, {}))
+        for name, (value, of) in found.items()
+    }
+
+
+def _as_read(of: Known, value: Any, carried: Carried) -> Known:
+    """Return a value read out, with the uncertainty as stated where it is still that of ``of``."""
+    u = math.hypot(*(places.get((), 0.0) for places in carried.values()))
+    doubts = {
+        path: stated
+        for path, stated in of.doubts.items()
+        if stated.exact is None or math.isclose(float(stated.exact / 2), u)
+    }
+    return replace(of, value=value, doubts=doubts, carried=carried)
+
+
+def _read_out(
+    derive: Derive,
+    read: Mapping[str, Known],
+    bare: Mapping[str, Any],
+    found: Mapping[str, tuple[Any, str]],
+) -> CarriedBy:
+    moves = _moves(read)
+    if not found or not moves:
+        return {}
+    influences = [
+        _influence(component, [(path, c, _size(value_at(bare, path))) for path, c in on])
+        for component, on in moves.items()
+    ]
+    outputs = {name: value for name, (value, _) in found.items()}
+
+    def compute(moved: Mapping[str, Any]) -> dict[str, Any]:
+        return {name: value for name, (value, _) in derive(moved).items()}
+
+    carried: dict[str, dict[str, dict[Path, float]]] = {}
+    shares = budget(compute, bare, influences, outputs)
+    for one, share in zip(influences, shares, strict=True):
+        for name, c in share.items():
+            carried.setdefault(name, {})[one.name] = _places(c)
+    return carried
+
+
+def _places(c: Any) -> dict[Path, float]:
+    """Return a contribution by place: that of the value itself, or of each in a list."""
+    if not np.ndim(c):
+        return {(): float(c)}
+    return {(place,): float(one) for place, one in enumerate(c)}
+
+
+def _size(value: Any) -> float:
+    return abs(value) or 1.0
+
+
+def onto(inputs: Any, given: Mapping[str, Known], question: Question) -> tuple[Influence, ...]:
+    """Return how the components move a part's inputs, each all that it moves together."""
+    found = [
+        _influence(component, [(path, c, _scale(inputs, path)) for path, c in on])
+        for component, on in _moves(given).items()
+    ]
+    for path, field, _ in fields_given(inputs):
+        # A temperature that nobody gave is that of its part all the same, and as uncertain.
+        if path[0] not in given:
+            found += [
+                replace(one, name=f"usual {one.name}")
+                for one in of_temperature(question, path, field)
+            ]
+    return tuple(found)
+
+
+def _moves(given: Mapping[str, Known]) -> dict[str, list[tuple[Path, float]]]:
+    """Return, by component in order, the places that it moves, and by how much."""
+    moves: dict[str, list[tuple[Path, float]]] = {}
+    for name, known in given.items():
+        for component, places in known.carried.items():
+            on = [((name, *place), c) for place, c in places.items() if c]
+            if on:
+                moves.setdefault(component, []).extend(on)
+    return dict(sorted(moves.items()))
+
+
+def _influence(name: str, on: Sequence[tuple[Path, float, float]]) -> Influence:
+    """Return the influence of a component on places, given with contribution and scale.
+
+    It is put so that the step of the derivative is small against the scale of each place.
+    """
+    largest = max(scale for *_, scale in on)
+    u = max(abs(c) * (largest / scale) for _, c, scale in on)
+    return Influence(
+        name,
+        u,
+        tuple(Move(path, scale, float(f"{c / u:.{ALIKE}g}")) for path, c, scale in on),
+    )
+
+
+def _scale(inputs: Any, path: Path) -> float:
+    """Return the typical magnitude of the input at a place."""
+    record: type = type(inputs)
+    field: Field | None = None
+    for key in path:
+        if isinstance(key, str):
+            field = asked(record)[key]
+            if not isinstance(field, (SectionField, RecordsField)):
+                break
+            record = field.record
+    if isinstance(field, QuantityField):
+        return field.type.scale
+    if isinstance(field, (NumberField, NumbersField)):
+        return field.high - field.low
+    value = value_at(inputs, path)
+    return max(abs(value), 1e-3) if isinstance(field, AnyQuantityField) else _size(value)

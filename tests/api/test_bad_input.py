@@ -108,7 +108,7 @@ def test_tables_take_no_parameters(client: FlaskClient, path: str) -> None:
 @pytest.mark.parametrize(
     ("method", "path", "allowed"),
     [
-        ("GET", "/v1/cylinder-spread", {"POST", "OPTIONS"}),
+        ("GET", "/v1/oversize-choice", {"POST", "OPTIONS"}),
         ("GET", "/v1/job-card", {"POST", "OPTIONS"}),
         ("GET", "/v1/displacement/batch", {"POST", "OPTIONS"}),
         ("PUT", "/v1/displacement", {"GET", "HEAD", "POST", "OPTIONS"}),

@@ -75,9 +75,9 @@ def _readings(field: ReadingsField, text: str) -> dict[str, Any]:
     left, *stated = STATED.split(text, maxsplit=1)
     *before, last = left.split(SEPARATOR)
     number, symbol = leading_number(last)
-    if not any(one.strip() for one in (*before, number or "")) or (
-        stated and not is_number_text(stated[-1].strip())
-    ):
+    # Where places may be empty all may be: what then cannot be worked out is said by the reader.
+    told = any(one.strip() for one in (*before, number or "")) or (field.gaps and before)
+    if not told or (stated and not is_number_text(stated[-1].strip())):
         raise Faulty([Fault("not_a_quantity", f"not a list of readings: write {right}", right)])
     numbers = _each(field, [*before, number or ""])
     if not symbol:

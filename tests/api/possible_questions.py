@@ -246,6 +246,10 @@ def job_card(draw: Draw) -> Values:
         known["rings"]["old_gap_depth_mm"] = 12.0
     if engine["cycle"] == "two_stroke":
         engine["decompressor"] = "none" if engine["decompressor"] == "none" else "unknown"
+        # An automatic one, held off or at work, is a four-stroke's.
+        for section in known.values():
+            if str(section.get("decompressor_state", "")).startswith("automatic"):
+                section["decompressor_state"] = "unknown"
     found = some(draw, known)
     if "engine" not in found:
         # Nothing says what the bore is made of, so it is measured at 20 °C.

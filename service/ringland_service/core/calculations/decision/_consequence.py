@@ -4,6 +4,9 @@ The costs are the user's own. Nothing here is a limit, and nothing speaks of a p
 hurts: there doubt counts as a fail.
 """
 
+from dataclasses import dataclass
+from typing import Any
+
 from ringland_service.core.declare import REQUIRED, number
 from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import at_most
@@ -63,3 +66,23 @@ def cheaper(expected: float, repair: float) -> str:
     if at_most(expected, repair):
         return EITHER if at_most(repair, expected) else REUSE
     return REPAIR
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """One part weighed: how likely it is beyond its limit, what reuse costs, which is cheaper."""
+
+    beyond: Number
+    expected: Number
+    cheaper: str | None
+
+
+def weighed(costs: Any, within: Number) -> Weighed:
+    """Weigh a part that is within its limit with that probability.
+
+    ``costs`` has the three costs, and whether the part's failure hurts: then no choice is named.
+    """
+    lost = 1.0 - within
+    expected = expected_cost(costs.cost_of_reuse, lost, costs.cost_of_comeback)
+    by_cost = None if costs.failure_hurts else cheaper(float(expected), float(costs.cost_of_repair))
+    return Weighed(lost, expected, by_cost)

@@ -109,18 +109,15 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Weigh both choices; the customer decides."""
     within = inputs.within if inputs.known_within is None else inputs.known_within
-    lost = 1.0 - within
-    expected = by.expected_cost(inputs.cost_of_reuse, lost, inputs.cost_of_comeback)
+    weighed = by.weighed(inputs, within)
     return Outputs(
         probability_within=within,
-        probability_beyond=lost,
-        expected_cost_of_reuse=expected,
+        probability_beyond=weighed.beyond,
+        expected_cost_of_reuse=weighed.expected,
         break_even_probability=by.break_even(
             inputs.cost_of_reuse, inputs.cost_of_repair, inputs.cost_of_comeback
         ),
-        cheaper=None
-        if inputs.failure_hurts
-        else by.cheaper(float(expected), float(inputs.cost_of_repair)),
+        cheaper=weighed.cheaper,
     )
 
 

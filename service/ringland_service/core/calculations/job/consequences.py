@@ -3,6 +3,7 @@
 from ringland_service.core.calculations.decision import _consequence as by
 from ringland_service.core.calculations.decision import choice_by_consequence as one
 from ringland_service.core.declare import (
+    REQUIRED,
     Calculation,
     Notice,
     findings_so_far,
@@ -18,13 +19,9 @@ from ringland_service.core.numbers import Number
 class Inputs:
     """The three costs, and what was found so far."""
 
-    cost_of_reuse: Number = by.cost("cost of using the part again, with tax", 40.0)
-    cost_of_repair: Number = by.cost("cost of the repair or of a new part, with tax", 160.0)
-    cost_of_comeback: Number = by.cost(
-        "cost of a comeback: taking it apart again, and what breaks with the part, with tax",
-        600.0,
-        low=0.01,
-    )
+    cost_of_reuse: Number = same(one.Inputs, "cost_of_reuse", default=REQUIRED)
+    cost_of_repair: Number = same(one.Inputs, "cost_of_repair", default=REQUIRED)
+    cost_of_comeback: Number = same(one.Inputs, "cost_of_comeback", default=REQUIRED)
     failure_hurts: bool = same(one.Inputs, "failure_hurts", default=False)
     findings: tuple[Finding, ...] = findings_so_far()
 
@@ -93,17 +90,14 @@ class Outputs:
 
 
 def _choice(inputs: Inputs, finding: Finding, within: float) -> Choice:
-    lost = 1.0 - within
-    expected = by.expected_cost(inputs.cost_of_reuse, lost, inputs.cost_of_comeback)
+    weighed = by.weighed(inputs, within)
     return Choice(
         check=finding.check,
         of=finding.of or None,
         probability_within=within,
-        probability_beyond=lost,
-        expected_cost_of_reuse=float(expected),
-        cheaper=None
-        if inputs.failure_hurts
-        else by.cheaper(float(expected), float(inputs.cost_of_repair)),
+        probability_beyond=float(weighed.beyond),
+        expected_cost_of_reuse=float(weighed.expected),
+        cheaper=weighed.cheaper,
     )
 
 

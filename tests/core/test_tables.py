@@ -9,14 +9,14 @@ from typing import Any
 
 import pytest
 
-from ringland_service.core import calculations
+from ringland_service.core import calculations, tables
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, Grade, LimitRow
-from ringland_service.core.notices import CAUTIONS
+from ringland_service.core.declare.notices import CAUTIONS
+from ringland_service.core.metrology.limits import GRADES, LIMITS, STANDINGS, Grade, LimitRow
 
 TABLES = sorted(
-    (p for p in resources.files("ringland_service.core").joinpath("tables").iterdir()),
+    (p for p in resources.files(tables).iterdir() if p.name.endswith(".toml")),
     key=lambda p: p.name,
 )
 # What a whole table stands on is said once, in its head.

@@ -2,13 +2,12 @@
 
 import itertools
 
-from ringland_service.core import assembly_quantities as assembly
-from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
+    kinds,
     number,
     quantity,
     record,
@@ -18,6 +17,8 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas.geometry import change_percent
 from ringland_service.core.formulas.running_in import mean_piston_speed_m_s
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import assembly, lengths
+from ringland_service.core.quantities import common as quantities
 
 COMMON = "common practice, no source"
 HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals, mean piston speed (from memory)"

@@ -5,7 +5,6 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import quantities
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -17,8 +16,9 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import readings as formulas
-from ringland_service.core.limits import GRADES
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
 
 TEACHING = "old workshop teaching; common practice, no source"
 LOW_CONFIDENCE = "common practice, no source, low confidence"

@@ -1,7 +1,6 @@
 """What port timing answers: openings, durations and ratios, now and with another base gasket."""
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
 
 BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"

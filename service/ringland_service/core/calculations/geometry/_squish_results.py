@@ -2,9 +2,8 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 
 STACK = "sum of lengths"
 COMMON = "common practice, no source"

@@ -2,11 +2,12 @@
 
 from typing import Any
 
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
-from ringland_service.core.declare import Calculation, Notice, quantity, record, result
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
+from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
 from ringland_service.core.formulas import crank, geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
 
 CRANK = "slider-crank; Heywood, Internal Combustion Engine Fundamentals (from memory)"
 RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"

@@ -2,8 +2,7 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
 
 LOBE = "nose radius less base radius"

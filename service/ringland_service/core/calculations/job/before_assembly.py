@@ -3,11 +3,11 @@
 A part of the job card. A new top end dies of the old one's illness where its cause stays.
 """
 
-from ringland_service.core import condition
-from ringland_service.core.calculations.decision import _damage as seen
-from ringland_service.core.calculations.decision._ways_kept import LEAVE_ALONE
+from ringland_service.core.calculations.decision import damage as seen
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
+from ringland_service.core.calculations.decision.ways_kept import LEAVE_ALONE
 from ringland_service.core.declare import Calculation, choice, record, result
+from ringland_service.core.engines import condition
 
 TRADE = "common practice, no source"
 

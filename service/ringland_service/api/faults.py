@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from typing import Any
 
 
 @dataclass(frozen=True)
@@ -17,7 +16,7 @@ class Fault:
 
     code: str
     detail: str
-    allowed: Any = None
+    allowed: object = None
     status: int = 400
     pointer: str = ""
     given: str | None = None

@@ -80,9 +80,10 @@ def _worded(faults: Sequence[Fault]) -> Iterator[Fault]:
     hints = 0
     for fault in faults:
         hint = ""
-        if fault.given is not None and fault.allowed and hints < MOST_HINTS:
+        allowed = fault.allowed if isinstance(fault.allowed, (list, tuple)) else ()
+        if fault.given is not None and allowed and hints < MOST_HINTS:
             hints += 1
-            found = near(fault.given, [name for name in fault.allowed if isinstance(name, str)])
+            found = near(fault.given, [name for name in allowed if isinstance(name, str)])
             hint = f"; did you mean {found}?" if found else ""
         detail = cut(fault.detail, LONGEST_DETAIL) + hint
         yield replace(fault, detail=detail, pointer=_cut_pointer(fault.pointer))

@@ -1,38 +1,36 @@
 """OpenAPI schemas of what the service answers."""
 
-from typing import Any
-
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.openapi.batch import batch_components
-from ringland_service.api.openapi.fields import Components, pascal, ref
 from ringland_service.api.openapi.problem import problem_component
-from ringland_service.api.openapi.shapes import NUMBER_OR_NULL, NUMBERS_OR_NULL, column
-from ringland_service.api.openapi.shapes import object_of as _object
-from ringland_service.core.declare import (
-    Calculation,
-    Composite,
-    Declared,
-    asked,
-    defaults,
-    result_shapes,
+from ringland_service.api.shapes.looks import record_schema
+from ringland_service.api.shapes.schema_parts import (
+    NUMBER,
+    NUMBER_OR_NULL,
+    NUMBERS_OR_NULL,
+    TEXT,
+    Components,
+    column,
+    pascal,
+    ref,
 )
-from ringland_service.core.declare import declared as declared_fields
-from ringland_service.core.declare import fields as declared
-from ringland_service.core.declare.fields import Field, ResultField
+from ringland_service.api.shapes.schema_parts import object_of as _object
+from ringland_service.core.declare import Calculation, Composite, Declared, declared, defaults
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, RULES, WORDS
 from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.core.metrology.unjudged import WHY
 from ringland_service.engine.standing_in import may_be_absent
 
 
-def _nullable(schema: dict[str, Any]) -> dict[str, Any]:
+def _nullable(schema: JsonObject) -> JsonObject:
     return {"anyOf": [schema, {"type": "null"}]}
 
 
 def _shared() -> Components:
     """Return the components that every answer is made of."""
-    text, number = {"type": "string"}, {"type": "number"}
-    side = {"anyOf": [ref("QuantityValue"), number, {"type": "null"}]}
-    value = {"anyOf": [ref("QuantityValue"), number]}
+    text, number = TEXT, NUMBER
+    side: JsonObject = {"anyOf": [ref("QuantityValue"), number, {"type": "null"}]}
+    value: JsonObject = {"anyOf": [ref("QuantityValue"), number]}
     return {
         "QuantityValue": {
             "type": "object",
@@ -140,70 +138,16 @@ def _shared() -> Components:
     }
 
 
-def shown_schema(field: Field, shape: str) -> dict[str, Any]:
-    """Return the schema of a field as an answer shows it; ``shape`` is what a result is."""
-    described = {"description": field.words}
-    if isinstance(field, ResultField):
-        return {**_result(field, shape), **described}
-    if isinstance(field, declared.ReadingsField):
-        return {**ref("QuantityList"), **described}
-    if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
-        return {**ref("QuantityValue"), **described}
-    if isinstance(field, declared.SectionField):
-        return {**shown_record(field.record), **described}
-    if isinstance(field, declared.RecordsField):
-        return {"type": "array", "items": shown_record(field.record), **described}
-    return {**_PLAIN[type(field)], **described}
-
-
-_PLAIN: dict[type[Field], dict[str, Any]] = {
-    declared.NumberField: {"type": "number"},
-    declared.NumbersField: {"type": "array", "items": {"type": "number"}},
-    declared.CountField: {"type": "integer"},
-    declared.FlagField: {"type": "boolean"},
-    declared.ChoiceField: {"type": "string"},
-    declared.ChoicesField: {"type": "array", "items": {"type": "string"}},
-    declared.TextField: {"type": "string"},
-    declared.UnitField: {"type": "string"},
-}
-
-
-def _result(field: ResultField, shape: str) -> dict[str, Any]:
-    if field.record is not None:
-        return {"type": "array", "items": shown_record(field.record)}
-    if shape == "list":
-        return (
-            ref("QuantityList")
-            if field.kind or field.kind_of
-            else {"type": "array", "items": _LISTED}
-        )
-    if field.choices is not None:
-        return {"type": "string", "enum": list(field.choices)}
-    if field.kind is not None or field.kind_of or shape == "quantity":
-        return ref("QuantityValue")
-    return {"type": shape}
-
-
-_LISTED = {"type": ["string", "number"]}
-
-
-def shown_record(record: type) -> dict[str, Any]:
-    """Return the schema of a record as an answer shows it; absent where not known."""
-    shapes = result_shapes(record)
-    properties = {f.public(n): shown_schema(f, shapes[n]) for n, f in asked(record).items()}
-    return {"type": "object", "properties": properties}
-
-
 def answer_component(calculation: Declared, components: Components) -> str:
     """Add the components of a calculation's answer and return the answer's name."""
     for name, schema in _shared().items():
         components.setdefault(name, schema)
     name = f"{pascal(calculation.name)}Answer"
-    text = {"type": "string"}
-    properties: dict[str, Any] = {
+    text = TEXT
+    properties: JsonObject = {
         "calculation": {"type": "string", "const": calculation.name},
         "formulas": text,
-        "inputs": shown_record(calculation.inputs),
+        "inputs": record_schema(calculation.inputs),
         "result": _results(calculation, components),
         "uncertainties": _uncertainties(calculation),
         "verdicts": {"type": "array", "items": ref("Verdict")},
@@ -219,17 +163,17 @@ def answer_component(calculation: Declared, components: Components) -> str:
     return name
 
 
-def _uncertainties(calculation: Declared) -> dict[str, Any]:
+def _uncertainties(calculation: Declared) -> JsonObject:
     """Return the schema of the uncertainties of results without a unit, by name."""
     of = "part and name" if isinstance(calculation, Composite) else "name"
     about = f"expanded uncertainties (k = 2) of results without a unit, by {of}; a list for a list"
-    one = {"anyOf": [{"type": "number"}, NUMBERS_OR_NULL]}
+    one: JsonObject = {"anyOf": [{"type": "number"}, NUMBERS_OR_NULL]}
     return {"type": "object", "description": about, "additionalProperties": one}
 
 
-def _results(calculation: Declared, components: Components) -> dict[str, Any]:
+def _results(calculation: Declared, components: Components) -> JsonObject:
     if isinstance(calculation, Composite):
-        parts: dict[str, Any] = {
+        parts: JsonObject = {
             step.part: ref(result_component(step.calculation, components))
             for step in calculation.steps
         }
@@ -245,9 +189,11 @@ def result_component(calculation: Calculation, components: Components) -> str:
     name = f"{pascal(calculation.name)}Result"
     if name not in components:
         optional = defaults(calculation.outputs)
-        fields = declared_fields(calculation.outputs)
+        fields = declared(calculation.outputs)
         absent = may_be_absent(calculation)
-        sure = [f.public(n) for n, f in fields.items() if n not in optional and n not in absent]
-        found = shown_record(calculation.outputs)
+        sure: list[Json] = [
+            f.public(n) for n, f in fields.items() if n not in optional and n not in absent
+        ]
+        found = record_schema(calculation.outputs)
         components[name] = {**found, "required": sure} if sure else found
     return name

@@ -1,16 +1,15 @@
 """The OpenAPI 3.1 document, assembled from the declarations."""
 
 from functools import cache
-from typing import Any
 
 from apispec import APISpec
 
 from ringland_service import __version__
 from ringland_service.api import problems
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.openapi.answers import answer_component
 from ringland_service.api.openapi.batch import batch_request, lines_answer, lines_request
 from ringland_service.api.openapi.envelope import envelope_schema, instrument_components
-from ringland_service.api.openapi.fields import Components, pascal, record, ref
 from ringland_service.api.openapi.parameters import (
     field_parameters,
     limit_parameters,
@@ -19,6 +18,8 @@ from ringland_service.api.openapi.parameters import (
 )
 from ringland_service.api.reading import query
 from ringland_service.api.shapes.examples import example
+from ringland_service.api.shapes.records import request_record
+from ringland_service.api.shapes.schema_parts import Components, pascal, ref
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared, asked
@@ -37,7 +38,7 @@ ALL_FAILURES = sorted({status for statuses in FAILURES.values() for status in st
 
 
 @cache
-def document() -> dict[str, Any]:
+def document() -> JsonObject:
     """Return the OpenAPI document as plain data."""
     spec = APISpec("Ringland", __version__, "3.1.0", info={"description": DESCRIPTION})
     components: Components = text_components() | instrument_components()
@@ -50,7 +51,7 @@ def document() -> dict[str, Any]:
         spec.path(path=path, operations={"get": _system(path, summary)})
     for name in sorted(components):
         spec.components.schema(name, components[name])
-    found: dict[str, Any] = spec.to_dict()
+    found: JsonObject = spec.to_dict()
     found["tags"] = [{"name": stage} for stage in dict.fromkeys(c.stage for c in CALCULATIONS)]
     return found
 
@@ -68,8 +69,8 @@ SYSTEM = {
 }
 
 
-def _system(path: str, summary: str) -> dict[str, Any]:
-    content = {"application/json": {"schema": {"type": "object"}}}
+def _system(path: str, summary: str) -> JsonObject:
+    content: JsonObject = {"application/json": {"schema": {"type": "object"}}}
     return {
         "summary": summary,
         "operationId": "get" + pascal(path.strip("/").replace("/", "_").replace(".", "_")),
@@ -78,7 +79,7 @@ def _system(path: str, summary: str) -> dict[str, Any]:
     }
 
 
-def failures(method: str) -> dict[str, Any]:
+def failures(method: str) -> JsonObject:
     """Return the problem responses of an operation."""
     return {
         str(status): {"$ref": f"#/components/responses/Problem{status}"}
@@ -86,18 +87,22 @@ def failures(method: str) -> dict[str, Any]:
     }
 
 
-def _failure(status: int) -> dict[str, Any]:
+def _failure(status: int) -> JsonObject:
     return {
         "description": problems.PAGES[problems.BY_STATUS[status]][0],
         "content": {problems.MEDIA_TYPE: {"schema": ref("Problem")}},
     }
 
 
-def calculation_paths(calculation: Declared, components: Components) -> dict[str, Any]:
+def calculation_paths(
+    calculation: Declared, components: Components
+) -> dict[str, dict[str, JsonObject]]:
     """Return the paths of a calculation with their operations."""
     answer = answer_component(calculation, components)
     path = f"/v1/{calculation.name}"
-    paths: dict[str, Any] = {path: {"post": _post(calculation, answer, components)}}
+    paths: dict[str, dict[str, JsonObject]] = {
+        path: {"post": _post(calculation, answer, components)}
+    }
     if query.offers_get(calculation):
         paths[path]["get"] = _get(calculation, _answers(calculation, answer), "")
         for suffix, media_type in forms.SUFFIXES.items():
@@ -108,7 +113,7 @@ def calculation_paths(calculation: Declared, components: Components) -> dict[str
     return paths
 
 
-def _about(calculation: Declared, operation: str) -> dict[str, Any]:
+def _about(calculation: Declared, operation: str) -> JsonObject:
     return {
         "operationId": operation,
         "tags": [calculation.stage],
@@ -121,20 +126,20 @@ CELLS = (
     " A spreadsheet cell that cannot show an error's body may add errors=text: an error is then"
     " one line of text, begun by #ERR, with status 200."
 )
-STRING = {"schema": {"type": "string"}}
+STRING: JsonObject = {"schema": {"type": "string"}}
 
 
-def _answers(calculation: Declared, answer: str) -> dict[str, Any]:
+def _answers(calculation: Declared, answer: str) -> JsonObject:
     """Return the content of an answer in every form that Accept can ask for."""
     as_text = dict.fromkeys(forms.media_types(calculation)[1:], STRING)
     return {"application/json": {"schema": ref(answer)}, **as_text}
 
 
-def _further(calculation: Declared, form: forms.Form) -> dict[str, Any]:
+def _further(calculation: Declared, form: forms.Form) -> dict[str, JsonObject]:
     """Return the operations of a suffix that only some calculations have."""
     name = f"{pascal(calculation.name)}{pascal(form.suffix.strip('.'))}"
-    body = {"application/json": {"schema": ref(f"{pascal(calculation.name)}Request")}}
-    found = {
+    body: JsonObject = {"application/json": {"schema": ref(f"{pascal(calculation.name)}Request")}}
+    found: dict[str, JsonObject] = {
         "post": {
             **_about(calculation, name),
             "summary": f"{calculation.title}: {form.words}",
@@ -151,10 +156,10 @@ def _further(calculation: Declared, form: forms.Form) -> dict[str, Any]:
     return found
 
 
-def _post(calculation: Declared, answer: str, components: Components) -> dict[str, Any]:
+def _post(calculation: Declared, answer: str, components: Components) -> JsonObject:
     request = f"{pascal(calculation.name)}Request"
     components[request] = request_schema(calculation, components)
-    content = {
+    content: JsonObject = {
         "application/json": {
             "schema": ref(request),
             "example": example(calculation.inputs),
@@ -169,12 +174,11 @@ def _post(calculation: Declared, answer: str, components: Components) -> dict[st
     }
 
 
-def request_schema(calculation: Declared, components: Components) -> dict[str, Any]:
+def request_schema(calculation: Declared, components: Components) -> JsonObject:
     """Return the schema of a request's body."""
-    found = record(calculation.inputs, components)
+    found = request_record(calculation.inputs, components, envelope_schema(calculation))
     found["description"] = calculation.summary
-    found["properties"] = {**found["properties"], **envelope_schema(calculation)}
-    some = [
+    some: list[Json] = [
         {"anyOf": [{"required": [_public(calculation, name) for name in way]} for way in ways]}
         for ways in calculation.one_of
     ]
@@ -185,13 +189,13 @@ def _public(calculation: Declared, name: str) -> str:
     return asked(calculation.inputs)[name].public(name)
 
 
-def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[str, Any]:
+def _get(calculation: Declared, content: JsonObject, suffix: str) -> JsonObject:
     shaping = query.options_of(suffix)
     # What the document calls an error is a 200 with it, so it is told in words alone.
     names = [name for name in query.SHAPING if name in shaping and name != "errors"]
     about = _about(calculation, f"get{pascal(calculation.name)}{pascal(suffix.strip('.'))}")
     if "errors" in shaping:
-        about["description"] += CELLS
+        about["description"] = calculation.summary + CELLS
     return {
         **about,
         "parameters": [
@@ -207,10 +211,10 @@ def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[st
     }
 
 
-def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
+def _batch(calculation: Declared, components: Components) -> JsonObject:
     lines = "application/x-ndjson"
-    content: dict[str, Any] = {lines: {"schema": lines_request(calculation)}}
-    answers: dict[str, Any] = {lines: {"schema": lines_answer()}}
+    content: JsonObject = {lines: {"schema": lines_request(calculation)}}
+    answers: JsonObject = {lines: {"schema": lines_answer()}}
     if isinstance(calculation, Calculation) and query.offers_get(calculation):
         name = f"{pascal(calculation.name)}Batch"
         components[name] = batch_request(calculation, components)

@@ -1,9 +1,8 @@
 """OpenAPI schemas of what every request may carry, and of batches."""
 
 from collections.abc import Mapping
-from typing import Any
 
-from ringland_service.api.openapi.fields import Components, any_quantity, limit_quantity, ref
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.reading.envelope import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
@@ -19,7 +18,9 @@ from ringland_service.api.reading.instrument_figures import (
     PERCENT,
     figures,
 )
-from ringland_service.api.reading.quantity_fields import SMALLEST_DOUBT
+from ringland_service.api.shapes.quantity_checks import SMALLEST_DOUBT
+from ringland_service.api.shapes.quantity_schema import any_quantity, limit_quantity
+from ringland_service.api.shapes.schema_parts import Components, ref
 from ringland_service.core.declare import Declared
 from ringland_service.core.declare.kinds import TEMPERATURE_DIFFERENCE
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
@@ -28,9 +29,9 @@ from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.units import symbols
 
 
-def envelope_schema(calculation: Declared) -> dict[str, Any]:
+def envelope_schema(calculation: Declared) -> JsonObject:
     """Return the properties that a request may carry beside the calculation's own."""
-    found: dict[str, Any] = {
+    found: JsonObject = {
         "rule": {
             "type": "string",
             "enum": list(RULES),
@@ -52,7 +53,7 @@ def envelope_schema(calculation: Declared) -> dict[str, Any]:
     return found
 
 
-def limits_schema(calculation: Declared) -> dict[str, Any]:
+def limits_schema(calculation: Declared) -> JsonObject:
     """Return the schema of the request's own limits, by check."""
     words = {check.name: check.words for check in checks_of(calculation)}
     members = {check.name: limit_members(check) for check in checks_of(calculation)}
@@ -79,7 +80,7 @@ def limits_schema(calculation: Declared) -> dict[str, Any]:
     }
 
 
-def _working(members: tuple[str, ...]) -> dict[str, Any]:
+def _working(members: tuple[str, ...]) -> JsonObject:
     """Return the property of a limit that may be stated with the decompressor at work."""
     if WITH_DECOMPRESSOR not in members:
         return {}
@@ -88,7 +89,7 @@ def _working(members: tuple[str, ...]) -> dict[str, Any]:
 
 
 # At least one figure of an instrument is no zero.
-ABOVE_ZERO = {"minimum": SMALLEST_DOUBT}
+ABOVE_ZERO: JsonObject = {"minimum": SMALLEST_DOUBT}
 FIGURE, ERROR = "InstrumentFigure", "InstrumentError"
 
 
@@ -105,24 +106,25 @@ def instrument_components() -> Components:
     }
 
 
-def _figure(units: Mapping[float, list[str]], words: str) -> dict[str, Any]:
+def _figure(units: Mapping[float, list[str]], words: str) -> JsonObject:
     allowed = [symbol for group in units.values() for symbol in group]
-    found = any_quantity(allowed)
-    found["properties"] = {
-        "value": {"type": "number", "minimum": 0},
-        "unit": found["properties"]["unit"],
-    }
-    branches = [
-        {"properties": {"unit": {"enum": group}, "value": {"maximum": most}}}
+    found = any_quantity(allowed, {"type": "number", "minimum": 0})
+    branches: list[Json] = [
+        {"properties": {"unit": {"enum": list[Json](group)}, "value": {"maximum": most}}}
         for most, group in units.items()
     ]
     return {**found, "description": words, "anyOf": branches}
 
 
-def measuring_schema() -> dict[str, Any]:
+def measuring_schema() -> JsonObject:
     """Return the schema of how the readings were taken."""
-    shapes = {name: ref(ERROR if name == "max_error" else FIGURE) for name in FIGURES}
-    instrument = {
+    shapes: JsonObject = {name: ref(ERROR if name == "max_error" else FIGURE) for name in FIGURES}
+    described: list[Json] = [{"required": ["kind"]}]
+    for n in (name for name in ERRORS if name in shapes):
+        described.append(
+            {"required": [n], "properties": {n: {"properties": {"value": ABOVE_ZERO}}}}
+        )
+    instrument: JsonObject = {
         "type": "object",
         "required": ["id"],
         "additionalProperties": False,
@@ -132,14 +134,7 @@ def measuring_schema() -> dict[str, Any]:
             "set_in": {"type": "string", "minLength": 1, "maxLength": 40},
             **shapes,
         },
-        "anyOf": [
-            {"required": ["kind"]},
-            *(
-                {"required": [n], "properties": {n: {"properties": {"value": ABOVE_ZERO}}}}
-                for n in ERRORS
-                if n in shapes
-            ),
-        ],
+        "anyOf": described,
     }
     return {
         "type": "object",
@@ -160,10 +155,6 @@ def measuring_schema() -> dict[str, Any]:
     }
 
 
-def _temperature() -> dict[str, Any]:
-    found = any_quantity(list(symbols(TEMPERATURE_DIFFERENCE)))
-    found["properties"] = {
-        "value": {"type": "number", "minimum": 0.001, "maximum": 20},
-        "unit": found["properties"]["unit"],
-    }
-    return found
+def _temperature() -> JsonObject:
+    value: JsonObject = {"type": "number", "minimum": 0.001, "maximum": 20}
+    return any_quantity(symbols(TEMPERATURE_DIFFERENCE), value)

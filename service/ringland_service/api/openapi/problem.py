@@ -1,14 +1,13 @@
 """OpenAPI schema of a problem (RFC 9457)."""
 
-from typing import Any
-
+from ringland_service.api.json_types import JsonObject
 from ringland_service.api.refusals import MOST_FAULTS
 
 
-def faults_schema() -> dict[str, Any]:
+def faults_schema() -> JsonObject:
     """Return the members of a problem that say what is wrong with a request."""
-    text = {"type": "string"}
-    fault = {
+    text: JsonObject = {"type": "string"}
+    fault: JsonObject = {
         "type": "object",
         "required": ["code", "pointer", "detail", "allowed"],
         "properties": {
@@ -49,9 +48,9 @@ def faults_schema() -> dict[str, Any]:
     }
 
 
-def problem_component() -> dict[str, Any]:
+def problem_component() -> JsonObject:
     """Return the schema of a problem, and of the faults in it."""
-    text = {"type": "string"}
+    text: JsonObject = {"type": "string"}
     return {
         "type": "object",
         "description": "RFC 9457; type leads to a page that explains it",

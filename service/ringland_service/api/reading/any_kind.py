@@ -1,11 +1,10 @@
 """Quantities of any kind in one record: settle the one kind that they share."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.reading.hints import MARKED
-from ringland_service.api.reading.quantity_fields import AnyRead, UnitRead
+from ringland_service.api.shapes.hints import MARKED
+from ringland_service.api.shapes.quantity_checks import AnyRead, UnitRead
 from ringland_service.core.declare import asked
 from ringland_service.core.declare.fields import Quantified, UnitGiven
 from ringland_service.core.declare.kinds import KINDS, Kind
@@ -18,7 +17,7 @@ PRESSURES = frozenset({"pressure_gauge", "pressure_absolute"})
 TEMPERATURES = frozenset({"temperature", "temperature_difference"})
 
 
-def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated]) -> None:
+def settle_kinds(record: type, values: dict[str, object], doubts: dict[Path, Stated]) -> None:
     """Put quantities and units of one kind in the place of those whose kind is open.
 
     The kind is the one that the record's ``kind`` names, else the first that all share. Gauge
@@ -34,7 +33,9 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
     open_ = {n: v for n, v in given.items() if isinstance(v, (AnyRead, UnitRead))}
     if not open_:
         return
-    for name, kind in _settled(record, open_, values.get("kind")).items():
+    named = values.get("kind")
+    wanted = named if isinstance(named, str) else None
+    for name, kind in _settled(record, open_, wanted).items():
         read = open_[name]
         measure = unit(kind, read.symbol)
         told = UnitGiven(
@@ -43,7 +44,7 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
             measure.ratio,
             measure.offset,
             measure.origin,
-            values.get("kind") is None and _taken(read, kind, list(open_.values())),
+            wanted is None and _taken(read, kind, list(open_.values())),
             {k.name: unit(k, read.symbol).ratio for k in read.kinds},
         )
         if isinstance(read, UnitRead):

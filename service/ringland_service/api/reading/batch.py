@@ -1,41 +1,25 @@
 """Batches: columns in, columns out; a bad row keeps its place and says what is wrong."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Mapping
+from typing import cast
 
 import numpy as np
 from marshmallow import ValidationError
+from numpy.typing import NDArray
 
 from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.reading import query
-from ringland_service.api.reading.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Draft, Unreadable
 from ringland_service.api.reading.batch_limits import crossed_limits, limit_column
-from ringland_service.api.reading.batch_lists import read_lists
-from ringland_service.api.reading.bounds import bounds, outside
-from ringland_service.api.reading.hints import taken_for
-from ringland_service.api.reading.list_text import ListField
-from ringland_service.api.reading.quantity_fields import (
-    check_exact,
-    check_keys,
-    fail,
-    faults_of,
-    is_number,
-    read_unit,
-    show,
-)
-from ringland_service.api.reading.request import (
-    partly_understood,
-    public_names,
-    request_schema,
-    spoken_ways,
-)
+from ringland_service.api.reading.request import partly_understood, public_names, spoken_ways
 from ringland_service.api.reading.row_budget import most_rows
+from ringland_service.api.shapes.base import InCells
+from ringland_service.api.shapes.columns import Column
+from ringland_service.api.shapes.draft import RIGHT_COLUMN, Draft
+from ringland_service.api.shapes.json_checks import fail, faults_of
+from ringland_service.api.shapes.registry import adapters
 from ringland_service.core.declare import Calculation, Way, asked, defaults
-from ringland_service.core.declare import fields as declared
-from ringland_service.core.declare.fields import QuantityType
-from ringland_service.core.errors import CoreError, OutOfBounds
+from ringland_service.core.errors import CoreError
+from ringland_service.engine.question import Question
 from ringland_service.engine.rows import Rows
-from ringland_service.units import unit
 
 
 class MissingInput(CoreError):
@@ -44,7 +28,7 @@ class MissingInput(CoreError):
     code = "missing_field"
 
 
-def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
+def split(data: object) -> tuple[dict[str, object], dict[str, object]]:
     """Return the shared fields and the columns of a batch in JSON.
 
     Raises
@@ -68,7 +52,7 @@ def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
     return shared, columns
 
 
-def count_rows(calculation: Calculation, columns: Mapping[str, Any]) -> int:
+def count_rows(calculation: Calculation, columns: Mapping[str, object]) -> int:
     """Return the one length of all columns.
 
     Raises
@@ -103,7 +87,9 @@ def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[Fa
     return [Fault("wrong_count", detail, {"most": most}, 422, pointer)]
 
 
-def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, Any]) -> Rows:
+def read(
+    calculation: Calculation, shared: dict[str, object], columns: Mapping[str, object]
+) -> Rows:
     """Return the rows of a batch, ready to be answered as columns.
 
     Raises
@@ -114,16 +100,19 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
     draft = Draft(count_rows(calculation, columns))
     question, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
-    known = sorted(core)
+    known = adapters(calculation.inputs)
     faults: list[Fault] = []
-    for name, column in columns.items():
+    for name, column in cast(Mapping[str, Column], columns).items():
         try:
             if name.startswith("limit."):
                 limit_column(calculation, draft, name, column)
             elif name not in core:
-                raise fail(Fault("unknown_field", "no such column here", known, given=name))
+                allowed = sorted(core)
+                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
+            elif isinstance(shape := known[core[name]], InCells):
+                shape.read_column(core[name], column, draft)
             else:
-                _column(calculation, draft, core[name], column)
+                raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
         except ValidationError as error:
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
@@ -142,8 +131,8 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
 
 
 def check_shared(
-    calculation: Calculation, shared: dict[str, Any], columns: Mapping[str, Any]
-) -> tuple[Any, dict[str, Any]]:
+    calculation: Calculation, shared: dict[str, object], columns: Mapping[str, object]
+) -> tuple[Question, dict[str, object]]:
     """Return what all rows share; refuse what stands in a column as well, or cannot be read.
 
     Raises
@@ -161,84 +150,7 @@ def check_shared(
         raise Faulty([fault.under("shared") for fault in error.faults]) from error
 
 
-def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]) -> None:
-    """Read one column; its bad values are faults of their rows."""
-    known = asked(calculation.inputs)[name]
-    if not query.has_text(known):
-        raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
-    if isinstance(known, ListField):
-        reader = request_schema(calculation).fields[name]
-        read_lists(draft, name, known, reader, column)
-        return
-    if isinstance(known, declared.QuantityField):
-        check_exact(known.exact, column)
-        _quantities(draft, name, known.type, column)
-        return
-    check_keys(column, frozenset({"values"}), '{"values": [1, 2]}')
-    reader = request_schema(calculation).fields[name]
-    values: list[Any] = [None] * draft.count
-    for row, value in enumerate(column["values"]):
-        try:
-            values[row] = None if value is None else reader.deserialize(value)
-        except ValidationError as error:
-            fault = faults_of(error)[0]
-            draft.bad(row, Unreadable(name, fault.detail, code=fault.code))
-    draft.columns[name] = values
-
-
-def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any]) -> None:
-    check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
-    symbol = read_unit(column, of.kind)
-    numbers = _numbers(draft, name, column["values"])
-    within, measure = bounds(of, symbol), unit(of.kind, symbol)
-    strays = (numbers < within.low) | (numbers > within.high)
-    for row in np.flatnonzero(strays).tolist():
-        told = outside(float(numbers[row]), within.low, within.high, symbol)
-        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
-        draft.bad(row, OutOfBounds(name, detail))
-    draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
-    if column.get("uncertainty") is not None:
-        _uncertainties(draft, name, of, column, numbers)
-
-
-def _numbers(draft: Draft, name: str, values: Sequence[Any]) -> Any:
-    """Return values as floats, NaN where one is missing or bad."""
-    if not all(type(v) in (int, float) for v in values):
-        for row, value in enumerate(values):
-            if value is not None and not is_number(value):
-                draft.bad(row, Unreadable(name, f"not a number: {show(value)}"))
-        values = [v if is_number(v) else None for v in values]
-    return np.array(values, dtype=float)
-
-
-def _with_gaps(numbers: Any) -> list[Any]:
-    """Return floats as a list, None for NaN."""
-    found: list[Any] = numbers.tolist()
-    if np.isnan(numbers).any():
-        found = [None if v != v else v for v in found]
-    return found
-
-
-def _uncertainties(
-    draft: Draft, name: str, of: QuantityType, column: dict[str, Any], numbers: Any
-) -> None:
-    given, symbol = column["uncertainty"], column["unit"]
-    if isinstance(given, list) and len(given) != draft.count:
-        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
-    doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
-    within = bounds(of, symbol)
-    most = np.full(draft.count, within.most_uncertainty)
-    if of.excludes_zero:
-        shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
-        most = np.fmin(most, np.abs(numbers + shift) / 4.0)
-    strays = (doubts < within.least_uncertainty) | (doubts > most)
-    for row in np.flatnonzero(strays).tolist():
-        detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
-        draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
-    draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
-
-
-def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, Any]) -> None:
+def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, object]) -> None:
     """Note the rows that lack an input which the calculation needs."""
     optional = defaults(calculation.inputs)
     needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
@@ -252,7 +164,7 @@ def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, Any]) 
                 draft.bad(row, MissingInput(ways[0][0], detail))
 
 
-def _lacks(draft: Draft, way: Way, shared: Mapping[str, Any]) -> Any:
+def _lacks(draft: Draft, way: Way, shared: Mapping[str, object]) -> NDArray[np.bool_]:
     """Return which rows lack one of the fields of a way."""
     lacking = np.zeros(draft.count, dtype=bool)
     for name in way:

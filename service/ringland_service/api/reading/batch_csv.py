@@ -8,18 +8,16 @@ Rows count from 1, without the header and without lines left empty.
 import csv
 import io
 import re
-from typing import Any
 
 from werkzeug.datastructures import MultiDict
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch import too_many
 from ringland_service.api.reading.json_reader import MOST_MEMBERS
-from ringland_service.api.reading.list_text import ListField
-from ringland_service.api.reading.number_text import is_number_text
+from ringland_service.api.shapes.columns import number_cell, number_cells
 from ringland_service.core.declare import Calculation
-from ringland_service.core.declare import fields as declared
 
 # No two parts of it take the same characters side by side: that would be tried in every split.
 _HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
@@ -28,7 +26,7 @@ LONGEST_HEADER = 200
 
 def read(
     calculation: Calculation, body: bytes, parameters: MultiDict[str, str]
-) -> tuple[dict[str, Any], dict[str, str]]:
+) -> tuple[JsonObject, dict[str, str]]:
     """Return a batch in CSV as the JSON form, and the options that shape the answer.
 
     Raises
@@ -51,7 +49,8 @@ def read(
     if ragged:
         detail = f"row {ragged[0]} has {len(cells[ragged[0] - 1])} cells, the header {len(header)}"
         raise Faulty([Fault("wrong_count", detail, None, 422)])
-    return {"shared": shared, "columns": _columns(calculation, header, cells)}, options
+    columns: JsonObject = dict(_columns(calculation, header, cells))
+    return {"shared": shared, "columns": columns}, options
 
 
 def _rows(body: bytes) -> list[list[str]]:
@@ -64,9 +63,12 @@ def _rows(body: bytes) -> list[list[str]]:
         raise Faulty([Fault("not_csv", f"not CSV: {error}")]) from error
 
 
-def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]) -> dict[str, Any]:
-    columns: dict[str, Any] = {}
-    doubts: dict[str, list[Any]] = {}
+def _columns(
+    calculation: Calculation, header: list[str], cells: list[list[str]]
+) -> dict[str, JsonObject]:
+    known = query.text_fields(calculation)
+    columns: dict[str, JsonObject] = {}
+    doubts: dict[str, list[Json]] = {}
     faults = []
     for i, title in enumerate(header):
         short = title.strip()
@@ -76,9 +78,11 @@ def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]
             detail = f"the header {title[:40]!r} is not of the form 'bore [mm]', or stands twice"
             faults.append(Fault("wrong_header", detail, "bore [mm]"))
         elif match["doubt"]:
-            doubts[match["name"]] = [_number(text) for text in texts]
+            doubts[match["name"]] = [number_cell(text) for text in texts]
         else:
-            columns[match["name"]] = _column(calculation, match["name"], match["unit"], texts)
+            asked = known.get(match["name"])
+            cells_of = number_cells if asked is None else asked.csv_column
+            columns[match["name"]] = cells_of(texts, match["unit"])
     for name, values in doubts.items():
         if name in columns:
             columns[name]["uncertainty"] = values
@@ -87,31 +91,3 @@ def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]
     if faults:
         raise Faulty(faults)
     return columns
-
-
-def _column(
-    calculation: Calculation, name: str, unit: str | None, texts: list[str]
-) -> dict[str, Any]:
-    field = query.text_fields(calculation).get(name)
-    if isinstance(field, (declared.ChoiceField, declared.TextField, declared.UnitField)):
-        return {"values": [_text(text) for text in texts]}
-    if isinstance(field, declared.FlagField):
-        return {"values": [{"true": True, "false": False, "": None}.get(t, t) for t in texts]}
-    # The text of a list is parted where its column is read.
-    read = _text if isinstance(field, ListField) else _number
-    column: dict[str, Any] = {"values": [read(text) for text in texts]}
-    return column | {"unit": unit} if unit else column
-
-
-def _text(text: str) -> Any:
-    return text or None
-
-
-def _number(text: str) -> Any:
-    """Return a cell as a number, None where it is empty, or its text for the reader to refuse."""
-    if not text:
-        return None
-    whole = re.fullmatch(r"[+-]?[0-9]{1,12}", text)
-    if whole:
-        return int(text)
-    return float(text) if is_number_text(text) else text

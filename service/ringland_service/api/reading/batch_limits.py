@@ -1,26 +1,21 @@
 """Columns of limits, named ``limit.<check>.low`` or ``.high``."""
 
 from collections.abc import Mapping
-from typing import Any
 
 from marshmallow import ValidationError
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.reading.batch_draft import RIGHT_COLUMN, Draft, Unreadable
 from ringland_service.api.reading.envelope import LOW_ABOVE_HIGH, kinds_judged, limit_side
-from ringland_service.api.reading.quantity_fields import (
-    check_exact,
-    check_keys,
-    fail,
-    faults_of,
-    read_unit,
-)
+from ringland_service.api.shapes.columns import Column
+from ringland_service.api.shapes.draft import RIGHT_COLUMN, Draft, Unreadable
+from ringland_service.api.shapes.json_checks import check_keys, fail, faults_of
+from ringland_service.api.shapes.quantity_checks import check_exact, read_unit
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.metrology.limits import Limit
 
 
-def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any]) -> tuple[str, str]:
+def limit_of_column(calculation: Calculation, name: str, column: Column) -> tuple[str, str]:
     """Return the check and the side that a column of limits is for, its members checked."""
     check, _, side = name.removeprefix("limit.").rpartition(".")
     kinds = kinds_judged(calculation)
@@ -35,11 +30,11 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
     return check, side
 
 
-def limit_column(calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]) -> None:
+def limit_column(calculation: Calculation, draft: Draft, name: str, column: Column) -> None:
     """Read a column of limits, named ``limit.<check>.low`` or ``.high``."""
     check, side = limit_of_column(calculation, name, column)
     kind = kinds_judged(calculation)[check]
-    values: list[Any] = [None] * draft.count
+    values: list[float | None] = [None] * draft.count
     for row, value in enumerate(column["values"]):
         given = value if kind is None else {"value": value, "unit": column.get("unit")}
         if value is None:

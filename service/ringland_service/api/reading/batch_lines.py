@@ -21,7 +21,7 @@ from ringland_service.engine.deadline import Deadline
 
 # Made once; lines are many, so they have no blanks between members.
 ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
-Answering = Callable[[Any], dict[str, Any]]
+Answering = Callable[[object], dict[str, Any]]
 
 
 def lines_of(calculation: Declared, body: bytes) -> list[bytes]:

@@ -1,30 +1,33 @@
 """What every request may carry beside its fields: limits, rule, defaults, measuring."""
 
 from functools import cache
-from typing import Any
+from typing import Any, TypedDict, Unpack
 
+from marshmallow import ValidationError
 from marshmallow import fields as ma
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.reading.fields import Choice, Count, Flag, Text
 from ringland_service.api.reading.instrument_figures import (
     FIGURES,
     insist_on_an_error,
     of_one_kind,
 )
-from ringland_service.api.reading.quantity_fields import (
-    LARGEST,
-    any_number,
-    check_exact,
+from ringland_service.api.shapes.json_checks import (
+    About,
+    Reader,
     check_keys,
     fail,
+    faults_of,
     nested,
-    read_unit,
+    read_at,
     show,
 )
-from ringland_service.api.reading.schemas import messages
+from ringland_service.api.shapes.numbers import Count
+from ringland_service.api.shapes.quantity_checks import LARGEST, any_number, check_exact, read_unit
+from ringland_service.api.shapes.schema import about
+from ringland_service.api.shapes.tokens import Choice, Flag, Text
 from ringland_service.core.declare import Check, Composite, Declared, asked, declared
-from ringland_service.core.declare.fields import CountField, Field, kind_of
+from ringland_service.core.declare.fields import Field, kind_of
 from ringland_service.core.declare.kinds import TEMPERATURE_DIFFERENCE, Kind
 from ringland_service.core.metrology.conformity import RULES
 from ringland_service.core.metrology.instruments import TYPICAL, Instrument
@@ -37,6 +40,15 @@ LIMIT_KEYS = frozenset({"low", "high", "standing", "source"})
 WITH_DECOMPRESSOR = "with_decompressor"
 LONGEST_SOURCE = 200
 LOW_ABOVE_HIGH = "low is above high"
+
+
+class Common(TypedDict, total=False):
+    """What was read of these, where the request has it."""
+
+    limits: dict[str, Limit]
+    defaults: str
+    rule: str
+    measuring: Measuring
 
 
 def checks_of(calculation: Declared) -> tuple[Check, ...]:
@@ -63,12 +75,14 @@ def limit_members(check: Check) -> tuple[str, ...]:
 class LimitsField(ma.Field[dict[str, Limit]]):
     """``{"<check>": {"low": …, "high": …, "standing": "maker", "source": "…"}}``."""
 
-    def __init__(self, calculation: Declared, **kwargs: Any) -> None:
-        super().__init__(**kwargs)
+    def __init__(self, calculation: Declared, **about: Unpack[About]) -> None:
+        super().__init__(**about)
         self.kinds = kinds_judged(calculation)
         self.members = {c.name: frozenset(limit_members(c)) for c in checks_of(calculation)}
 
-    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> dict[str, Limit]:
+    def _deserialize(
+        self, value: object, attr: object, data: object, **kwargs: object
+    ) -> dict[str, Limit]:
         if not isinstance(value, dict):
             raise fail(Fault("wrong_type", f"an object of checks is needed: {RIGHT_LIMIT}"))
         for name in value:
@@ -78,13 +92,13 @@ class LimitsField(ma.Field[dict[str, Limit]]):
                 raise fail(fault.under(name))
         return {n: nested(n, self._read, n, given) for n, given in value.items()}
 
-    def _read(self, name: str, given: Any) -> Limit:
+    def _read(self, name: str, given: object) -> Limit:
         return read_limit(self.kinds[name], given, self.members[name])
 
 
-def read_limit(kind: Kind | None, given: Any, members: frozenset[str] = LIMIT_KEYS) -> Limit:
+def read_limit(kind: Kind | None, value: object, members: frozenset[str] = LIMIT_KEYS) -> Limit:
     """Return one limit as read."""
-    check_keys(given, members, RIGHT_LIMIT)
+    given = check_keys(value, members, RIGHT_LIMIT)
     low, high = (
         nested(side, limit_side, kind, given[side]) if side in given else None
         for side in ("low", "high")
@@ -93,9 +107,9 @@ def read_limit(kind: Kind | None, given: Any, members: frozenset[str] = LIMIT_KE
         raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT, 422))
     if low is not None and high is not None and low > high:
         raise fail(Fault("contradiction", LOW_ABOVE_HIGH, None, 422))
-    standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
-    source = nested("source", SOURCE.deserialize, given.get("source", ""))
-    working = nested(WITH_DECOMPRESSOR, FLAG.deserialize, given.get(WITH_DECOMPRESSOR, False))
+    standing = read_at("standing", STANDING, given.get("standing", "maker"))
+    source = read_at("source", SOURCE, given.get("source", ""))
+    working = read_at(WITH_DECOMPRESSOR, FLAG, given.get(WITH_DECOMPRESSOR, False))
     return Limit(low, high, standing, source, working)
 
 
@@ -104,12 +118,14 @@ SOURCE = Text(LONGEST_SOURCE)
 FLAG = Flag()
 
 
-def limit_side(kind: Kind | None, given: Any) -> float:
+def limit_side(kind: Kind | None, value: object) -> float:
     """Return one side of a limit in the canonical unit of the value that it judges."""
-    check_exact(True, given, "a limit")
+    check_exact(True, value, "a limit")
     if kind is None:
-        return any_number(given, -LARGEST)
-    check_keys(given, frozenset({"value", "unit"}), f'{{"value": 0.1, "unit": "{kind.unit}"}}')
+        return any_number(value, -LARGEST)
+    given = check_keys(
+        value, frozenset({"value", "unit"}), f'{{"value": 0.1, "unit": "{kind.unit}"}}'
+    )
     symbol = read_unit(given, kind)
     return unit(kind, symbol).to_canonical(
         nested("value", any_number, given.get("value"), -LARGEST)
@@ -123,24 +139,26 @@ class InstrumentField(ma.Field[Instrument]):
     KEYS = frozenset({"id", "kind", "set_in", *FIGURES})
     RIGHT = '{"id": "gauge", "kind": "bore_gauge"}'
 
-    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Instrument:
-        check_keys(value, self.KEYS, self.RIGHT)
-        if "id" not in value:
+    def _deserialize(
+        self, value: object, attr: object, data: object, **kwargs: object
+    ) -> Instrument:
+        given = check_keys(value, self.KEYS, self.RIGHT)
+        if "id" not in given:
             raise fail(Fault("missing_field", "an instrument needs an id", self.RIGHT).under("id"))
         typical: dict[str, Any] = {}
-        if "kind" in value:
-            row = TYPICAL[nested("kind", KIND.deserialize, value["kind"])]
+        if "kind" in given:
+            row = TYPICAL[read_at("kind", KIND, given["kind"])]
             typical = {k: v for k, v in row.items() if k not in {"kind", "words"}}
         figures, stands_in = dict(typical), set(typical) - {"reads"}
         for name in self.FIGURES:
-            if name in value:
-                own = nested(name, of_one_kind, figures.get("reads"), name, value[name])
+            if name in given:
+                own = nested(name, of_one_kind, figures.get("reads"), name, given[name])
                 figures |= own
                 stands_in -= own.keys()
-        insist_on_an_error(typical, value)
-        if "set_in" in value:
-            figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
-        named = nested("id", NAME.deserialize, value["id"])
+        insist_on_an_error(typical, given)
+        if "set_in" in given:
+            figures["set_in"] = read_at("set_in", NAME, given["set_in"])
+        named = read_at("id", NAME, given["id"])
         return Instrument(id=named, typical=frozenset(stands_in), **figures)
 
 
@@ -148,32 +166,42 @@ KIND = Choice(tuple(TYPICAL))
 NAME = Text(40, shortest=1)
 
 
+INSTRUMENT = InstrumentField()
+
+
 class MeasuringField(ma.Field[Measuring]):
     """How the readings were taken: instruments, readings each, doubt of part temperatures."""
 
     KEYS = frozenset({"instruments", "readings_each", "temperature_doubt"})
     MOST = 20
-    EACH = Count(CountField(words="readings each", low=1, high=50, example=3))
+    EACH = Count("readings each", 1, 50)
 
-    def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Measuring:
-        check_keys(value, self.KEYS, '{"instruments": [{"id": "gauge", "kind": "bore_gauge"}]}')
-        listed = value.get("instruments", [])
+    def _deserialize(
+        self, value: object, attr: object, data: object, **kwargs: object
+    ) -> Measuring:
+        given = check_keys(
+            value, self.KEYS, '{"instruments": [{"id": "gauge", "kind": "bore_gauge"}]}'
+        )
+        listed = given.get("instruments", [])
         if not isinstance(listed, list) or len(listed) > self.MOST:
             detail = f"a list of at most {self.MOST} instruments is needed"
             raise fail(Fault("wrong_type", detail).under("instruments"))
         instruments = [
-            nested("instruments", nested, i, InstrumentField().deserialize, given)
-            for i, given in enumerate(listed)
+            nested("instruments", read_at, i, INSTRUMENT, one) for i, one in enumerate(listed)
         ]
         by_id = {instrument.id: instrument for instrument in instruments}
         if len(by_id) < len(instruments):
             raise fail(Fault("contradiction", "two instruments have one id", None, 422))
         for i, instrument in enumerate(instruments):
-            nested("instruments", nested, i, nested, "set_in", check_setting, instrument, by_id)
-        each = nested("readings_each", self.EACH.deserialize, value.get("readings_each", 1))
+            try:
+                check_setting(instrument, by_id)
+            except ValidationError as error:
+                faults = (fault.under("set_in").under(i) for fault in faults_of(error))
+                raise fail(*(fault.under("instruments") for fault in faults)) from error
+        each = read_at("readings_each", self.EACH, given.get("readings_each", 1))
         doubt = None
-        if "temperature_doubt" in value:
-            doubt = nested("temperature_doubt", temperature_doubt, value["temperature_doubt"])
+        if "temperature_doubt" in given:
+            doubt = nested("temperature_doubt", temperature_doubt, given["temperature_doubt"])
         return Measuring(by_id, each, doubt)
 
 
@@ -188,25 +216,25 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
         raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.set_in))
 
 
-def temperature_doubt(given: Any) -> float:
+def temperature_doubt(value: object) -> float:
     """Return the standard uncertainty of a part's temperature in kelvin."""
-    check_keys(given, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
+    given = check_keys(value, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
     kind = TEMPERATURE_DIFFERENCE
     symbol = read_unit(given, kind)
-    number = float(nested("value", any_number, given.get("value"), 0.001))
+    number = nested("value", any_number, given.get("value"), 0.001)
     number *= unit(kind, symbol).factor
     if number > 20.0:
         raise fail(Fault("out_of_bounds", "above 20 K it is no measurement", None, 422))
     return number
 
 
-def envelope_fields(calculation: Declared) -> dict[str, ma.Field[Any]]:
+def envelope_fields(calculation: Declared) -> dict[str, Reader]:
     """Return the fields that a request of the calculation may carry beside its own."""
-    found: dict[str, ma.Field[Any]] = {
-        "rule": Choice(tuple(RULES), error_messages=messages()),
-        "defaults": Choice(("on", "off"), error_messages=messages()),
-        "measuring": MeasuringField(error_messages=messages()),
+    found: dict[str, Reader] = {
+        "rule": Choice(tuple(RULES), **about()),
+        "defaults": Choice(("on", "off"), **about()),
+        "measuring": MeasuringField(**about()),
     }
     if checks_of(calculation):
-        found["limits"] = LimitsField(calculation, error_messages=messages())
+        found["limits"] = LimitsField(calculation, **about())
     return found

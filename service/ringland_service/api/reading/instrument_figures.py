@@ -5,27 +5,18 @@ that a stated uncertainty could be anywhere. Used, all figures together leave on
 more than an uncertainty stated there could be; that the engine judges.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from typing import Any
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.reading.bounds import apart
-from ringland_service.api.reading.quantity_fields import (
-    SMALLEST_DOUBT,
-    any_unit,
-    check_exact,
-    check_keys,
-    fail,
-    is_number,
-    nested,
-    show,
-)
+from ringland_service.api.shapes.bounds import apart
+from ringland_service.api.shapes.json_checks import check_keys, fail, is_number, nested, show
+from ringland_service.api.shapes.quantity_checks import SMALLEST_DOUBT, any_unit, check_exact
+from ringland_service.api.shapes.records import quantities_of
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import asked
-from ringland_service.core.declare.fields import QuantityField, QuantityType
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.declare.significant import as_written
 from ringland_service.units import symbols, unit
@@ -56,15 +47,6 @@ class Figure:
     reads: str
 
 
-def quantities_of(record: type) -> Iterator[QuantityType]:
-    """Yield the quantities of a record's fields, down to its sections and lists of records."""
-    for field in asked(record).values():
-        if isinstance(field, QuantityField):
-            yield field.type
-        elif getattr(field, "record", None) is not None:
-            yield from quantities_of(field.record)  # type: ignore[attr-defined]
-
-
 @cache
 def widest(reads: str) -> Fraction:
     """Return a tenth of the widest span of all quantities of a kind that anything asks for."""
@@ -83,7 +65,7 @@ def figures() -> dict[str, Figure]:
     return found
 
 
-def of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:
+def of_one_kind(reads: str | None, name: str, given: object) -> dict[str, Any]:
     """Return one figure; all figures of an instrument are of the kind that it reads."""
     found = figure(name, given)
     if reads and found.get("reads", reads) != reads:
@@ -92,10 +74,10 @@ def of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:
     return found
 
 
-def figure(name: str, given: Any) -> dict[str, Any]:
+def figure(name: str, value: object) -> dict[str, Any]:
     """Return one figure of an instrument in canonical units."""
-    check_exact(True, given, "an instrument's figure")
-    check_keys(given, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
+    check_exact(True, value, "an instrument's figure")
+    given = check_keys(value, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
     symbol, _ = nested("unit", any_unit, given.get("unit"))
     if symbol == PERCENT:
         if name != "max_error":
@@ -108,8 +90,8 @@ def figure(name: str, given: Any) -> dict[str, Any]:
     return {name: number * unit(KINDS[of.figure_kind], symbol).factor, "reads": of.reads}
 
 
-def _bounded(given: dict[str, Any], symbol: str, most: float) -> float:
-    number: Any = given.get("value")
+def _bounded(given: Mapping[str, object], symbol: str, most: float) -> float:
+    number = given.get("value")
     if not is_number(number):
         raise fail(Fault("wrong_type", f"not a number: {show(number)}", "a number"))
     if not 0 <= number <= most:

@@ -6,121 +6,55 @@ Every field has one but for records and sections: a list is parted by ``;``.
 from collections.abc import Iterable, Mapping
 from functools import cache
 from itertools import islice
-from typing import Any
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.reading.envelope import (
     WITH_DECOMPRESSOR,
     checks_of,
     kinds_judged,
     limit_members,
 )
-from ringland_service.api.reading.list_text import ListField, is_list, list_example, list_text
-from ringland_service.api.reading.number_text import STATED, bare_number, quantity_text
-from ringland_service.api.reading.quantity_fields import NO_UNCERTAINTY
-from ringland_service.core.declare import Composite, Declared, asked, defaults
-from ringland_service.core.declare import fields as declared
-from ringland_service.core.declare.fields import Field
+from ringland_service.api.shapes.base import InCells
+from ringland_service.api.shapes.number_text import STATED, bare_number, quantity_text
+from ringland_service.api.shapes.quantity_checks import NO_UNCERTAINTY
+from ringland_service.api.shapes.registry import adapters
+from ringland_service.api.shapes.tokens import FLAGS
+from ringland_service.core.declare import Composite, Declared, defaults
 
 MOST_PARAMETERS = 2000
-
-TEXT_SHAPES = (
-    declared.NumberField,
-    declared.CountField,
-    declared.FlagField,
-    declared.ChoiceField,
-    declared.TextField,
-    declared.AnyQuantityField,
-    declared.UnitField,
-)
-
-
-def is_scalar(field: Field) -> bool:
-    """Return whether a field is one value."""
-    if isinstance(field, declared.ReadingsField):
-        return False
-    return isinstance(field, (declared.QuantityField, *TEXT_SHAPES))
-
-
-def has_text(field: Field) -> bool:
-    """Return whether a field has a text form: one value, or a list that a cell can hold."""
-    return is_scalar(field) or is_list(field)
 
 
 @cache
 def offers_get(calculation: Declared) -> bool:
     """Return whether a calculation can be asked by GET: its required inputs have a text form."""
-    known, optional = asked(calculation.inputs), defaults(calculation.inputs)
-    needed = [field for name, field in known.items() if name not in optional]
-    some = [
-        any(all(has_text(known[name]) for name in way) for way in ways)
-        for ways in calculation.one_of
-    ]
-    whole = not any(isinstance(field, declared.SectionField) for field in known.values())
-    if isinstance(calculation, Composite) and not whole:
+    known, optional = adapters(calculation.inputs), defaults(calculation.inputs)
+    in_text = {name for name, asked in known.items() if isinstance(asked, InCells)}
+    some = [any(in_text.issuperset(way) for way in ways) for ways in calculation.one_of]
+    if isinstance(calculation, Composite) and any(asked.is_section for asked in known.values()):
         return False
-    return all(map(has_text, needed)) and all(some)
+    return in_text.issuperset(known.keys() - optional.keys()) and all(some)
 
 
 @cache
-def text_fields(calculation: Declared) -> dict[str, Field]:
+def text_fields(calculation: Declared) -> Mapping[str, InCells]:
     """Return the fields that have a text form, by public name."""
     return {
-        field.public(name): field
-        for name, field in asked(calculation.inputs).items()
-        if has_text(field)
+        asked.field.public(name): asked
+        for name, asked in adapters(calculation.inputs).items()
+        if isinstance(asked, InCells)
     }
 
 
 @cache
 def readings_of(calculation: Declared) -> tuple[str, ...]:
     """Return the public names of the fields that are lists of readings."""
-    known = text_fields(calculation)
-    return tuple(n for n, f in known.items() if isinstance(f, declared.ReadingsField))
-
-
-# What a quantity of any kind looks like where the field itself shows none.
-ANY_EXAMPLE = (68.0, "mm")
-
-
-def field_text(field: Field, text: str) -> Any:
-    """Return the JSON form of a field's text."""
-    if isinstance(field, ListField):
-        return list_text(field, text)
-    if isinstance(field, (declared.QuantityField, declared.AnyQuantityField)):
-        return quantity_text(text, example_text(field))
-    if isinstance(field, (declared.NumberField, declared.CountField)):
-        return bare_number(text)
-    if isinstance(field, declared.FlagField):
-        return FLAGS.get(text, text)
-    return text
-
-
-def parameter_example(field: Field) -> Any:
-    """Return the example of a query parameter."""
-    shapes = (declared.NumberField, declared.CountField, declared.FlagField)
-    return field.example if isinstance(field, shapes) else example_text(field)
-
-
-def example_text(field: Field) -> str:
-    """Return the text form of a field's example."""
-    if isinstance(field, ListField):
-        return list_example(field)
-    if isinstance(field, declared.QuantityField) and field.example is None:
-        return f"{field.type.example:g} {field.type.kind.unit}"
-    if isinstance(field, declared.QuantityField):
-        return f"{field.example:g} {field.type.kind.unit}"
-    if isinstance(field, declared.AnyQuantityField):
-        value, unit = field.example or ANY_EXAMPLE
-        return f"{value:g} {unit}"
-    if isinstance(field, declared.FlagField):
-        return "true" if field.example else "false"
-    return str(field.example)
+    return tuple(n for n, asked in text_fields(calculation).items() if asked.entries_under)
 
 
 def as_json(
     calculation: Declared, parameters: Iterable[tuple[str, str]], form: str
-) -> tuple[dict[str, Any], dict[str, str]]:
+) -> tuple[JsonObject, dict[str, str]]:
     """Return the JSON form of a query string, and the options that shape the answer.
 
     Raises
@@ -128,7 +62,8 @@ def as_json(
     Faulty
         With every parameter that is unknown, given twice, or cannot be read.
     """
-    data: dict[str, Any] = {}
+    data: JsonObject = {}
+    limits: dict[str, JsonObject] = {}
     options: dict[str, str] = {}
     faults: list[Fault] = []
     known = text_fields(calculation)
@@ -142,21 +77,23 @@ def as_json(
             elif name in ("rule", "defaults"):
                 data[name] = text
             elif name.startswith("limit."):
-                _limit(calculation, data, name, text)
+                _limit(calculation, limits, name, text)
             elif name in known:
-                data[name] = field_text(known[name], text)
+                data[name] = known[name].from_text(text)
             else:
                 raise Faulty([_unknown(name, allowed)])
         except Faulty as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
         raise Faulty(faults)
+    if limits:
+        data["limits"] = dict(limits)
     return data, options
 
 
-def _twice(field: Field | None) -> Fault:
+def _twice(asked: InCells | None) -> Fault:
     """Return the fault of a parameter that is repeated; of a list, its right form."""
-    listed = f": one list is needed, {list_example(field)}" if isinstance(field, ListField) else ""
+    listed = f": one list is needed, {asked.example_text()}" if asked and asked.is_list else ""
     return Fault("given_twice", f"this parameter is given twice{listed}")
 
 
@@ -225,7 +162,7 @@ def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     return options
 
 
-def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) -> None:
+def _limit(calculation: Declared, limits: dict[str, JsonObject], name: str, text: str) -> None:
     """Put ``limit.<check>.<side>`` into the JSON form of the limits."""
     _, _, rest = name.partition(".")
     check, _, member = rest.rpartition(".")
@@ -235,7 +172,7 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
         allowed = [f"limit.{one}.{m}" for one, of in members.items() for m in of]
         raise Faulty([Fault("unknown_field", "no such limit here", allowed, given=name)])
     if member in ("standing", "source"):
-        value: Any = text
+        value: Json = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
     elif kinds[check] is None and STATED.search(text):
@@ -244,13 +181,9 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
         value = bare_number(text)
     else:
         value = quantity_text(text)
-    limits = data.setdefault("limits", {})
     if member in limits.setdefault(check, {}):
         raise Faulty([Fault("given_twice", "this parameter is given twice")])
     limits[check][member] = value
-
-
-FLAGS = {"true": True, "false": False}
 
 
 def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:

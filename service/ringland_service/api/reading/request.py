@@ -1,14 +1,16 @@
 """From a request's data to a question as the engine understands it."""
 
+from collections.abc import Collection
 from dataclasses import replace
 from functools import cache
-from typing import Any
+from typing import cast
 
 from marshmallow import Schema
 
 from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.reading.envelope import envelope_fields
-from ringland_service.api.reading.schemas import load, schema, understand, understand_some
+from ringland_service.api.reading.envelope import Common, envelope_fields
+from ringland_service.api.reading.understanding import understand, understand_some
+from ringland_service.api.shapes.schema import load, schema
 from ringland_service.core.declare import Declared, Way, asked
 from ringland_service.core.declare.fields import kind_of
 from ringland_service.core.errors import CoreError
@@ -28,7 +30,7 @@ def request_schema(calculation: Declared) -> Schema:
     return schema(calculation.inputs, tuple(envelope_fields(calculation).items()))
 
 
-def partly_understood(calculation: Declared, data: Any) -> tuple[Question, dict[str, Any]]:
+def partly_understood(calculation: Declared, data: object) -> tuple[Question, dict[str, object]]:
     """Return what the rows of a batch share: a question without inputs, and the values given.
 
     Raises
@@ -43,18 +45,19 @@ def partly_understood(calculation: Declared, data: Any) -> tuple[Question, dict[
     return question, values
 
 
-def _question(loaded: dict[str, Any], inputs: Any, doubts: dict[Path, Stated]) -> Question:
+def _question(loaded: dict[str, object], inputs: object, doubts: dict[Path, Stated]) -> Question:
+    said = cast(Common, loaded)
     return Question(
         inputs=inputs,
         doubts=doubts,
-        limits=loaded.get("limits", {}),
-        defaults=loaded.get("defaults", "on") == "on",
-        rule=loaded.get("rule", DEFAULT_RULE),
-        measuring=loaded.get("measuring") or Measuring(),
+        limits=said.get("limits", {}),
+        defaults=said.get("defaults", "on") == "on",
+        rule=said.get("rule", DEFAULT_RULE),
+        measuring=said.get("measuring") or Measuring(),
     )
 
 
-def understood(calculation: Declared, data: Any) -> Question:
+def understood(calculation: Declared, data: object) -> Question:
     """Return the question that a JSON object asks.
 
     Raises
@@ -71,7 +74,7 @@ def understood(calculation: Declared, data: Any) -> Question:
     return question
 
 
-def insist_one_of(calculation: Declared, given: Any) -> None:
+def insist_one_of(calculation: Declared, given: Collection[str]) -> None:
     """Raise ``Faulty`` where none of several ways is given."""
     faults = [
         Fault(

@@ -7,10 +7,10 @@ from typing import Any, cast
 from ringland_service.api.faults import Faulty
 from ringland_service.api.reading import batch, batch_lines, batch_rows
 from ringland_service.api.reading.request import core_fault, understood
+from ringland_service.api.shapes.registry import adapters
 from ringland_service.api.writing import composite_render, render
 from ringland_service.api.writing.trace import trace
-from ringland_service.core.declare import Calculation, Composite, Declared, asked
-from ringland_service.core.declare.fields import AnyQuantityField, UnitField
+from ringland_service.core.declare import Calculation, Composite, Declared
 from ringland_service.engine import columnar as columns
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.composite import answer_composite
@@ -56,8 +56,7 @@ def answered_batch(calculation: Calculation, data: Any, deadline: Deadline) -> c
 
 def _of_any_kind(calculation: Calculation) -> bool:
     """Return whether each row may have a kind of its own, so that rows make no columns."""
-    fields = asked(calculation.inputs).values()
-    return any(isinstance(field, (AnyQuantityField, UnitField)) for field in fields)
+    return any(asked.kind_is_open for asked in adapters(calculation.inputs).values())
 
 
 def _row_by_row(

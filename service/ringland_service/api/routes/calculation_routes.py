@@ -13,8 +13,8 @@ from ringland_service.api.faults import Faulty
 from ringland_service.api.reading import batch_csv, query
 from ringland_service.api.reading.body import whole_body
 from ringland_service.api.reading.json_reader import read as read_json
-from ringland_service.api.reading.list_text import placed
 from ringland_service.api.routes.answering import answered, answered_batch, answered_lines
+from ringland_service.api.shapes.lists import placed
 from ringland_service.api.writing import batch_render, flat_table, forms
 from ringland_service.api.writing.forms import CSV, JSON, TEXT
 from ringland_service.api.writing.job_text import job_text

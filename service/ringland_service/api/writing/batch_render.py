@@ -6,106 +6,27 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
-import numpy as np
-
+from ringland_service.api.json_types import Json
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.request import public_path
-from ringland_service.api.shapes.members import members as shown_members
-from ringland_service.api.writing.expanded import bare, expanded, expanded_in
-from ringland_service.api.writing.flat_table import cell, column_cell
-from ringland_service.api.writing.render import members, shown_digits, shown_unit
-from ringland_service.core.declare import Calculation, declared
-from ringland_service.core.declare.fields import Quantified, ResultField, UnitGiven
-from ringland_service.core.declare.kinds import Kind
+from ringland_service.api.shapes import members as shapes
+from ringland_service.api.shapes.answer_json import column
+from ringland_service.api.shapes.figures import cell
+from ringland_service.core.declare import Calculation
 from ringland_service.core.declare.notices import UNSTATED
-from ringland_service.core.declare.significant import decimals
 from ringland_service.core.errors import CoreError
 from ringland_service.engine.columnar import ColumnAnswer
 from ringland_service.engine.scalar import cautions_of
 
 
-def column(
-    values: list[Any], kind: Kind | None, digits: int | None, system: str, difference: bool = False
-) -> dict[str, Any]:
-    """Return a column as JSON; a ``difference`` (margin, doubt) takes no offset."""
-    if kind is None:
-        return {"values": values}
-    unit = shown_unit(kind, system)
-    offset = 0.0 if difference else unit.offset
-    return {
-        "values": [_shown(v, offset, unit.factor) for v in values],
-        "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
-    }
-
-
-def _shown(value: Any, offset: float, factor: float) -> Any:
-    """Return one entry of a column in the unit shown; a list where the result is one."""
-    if isinstance(value, (tuple, list, np.ndarray)):
-        return [_shown(one, offset, factor) for one in value]
-    return None if value is None else float((value - offset) / factor)
-
-
 def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
     """Return the result columns by public name, each with its uncertainties where there are any."""
-    shown: dict[str, Any] = {}
-    for name, field in declared(found.calculation.outputs).items():
-        values = found.results.get(name)
-        if values is None or not isinstance(field, ResultField):
-            continue
-        public = field.public(name)
-        if field.record is not None:
-            shown[public] = {"values": [_rows(field.record, v, system) for v in values]}
-            continue
-        shown[public] = result_column(values, field, system)
-        if name in found.u and (field.kind is not None or name in bare(found.calculation.outputs)):
-            doubts = [expanded(u) for u in found.u[name]]
-            doubted = column(doubts, field.kind, field.digits, system, difference=True)
-            shown[public]["uncertainties"] = doubted["values"]
-        elif name in found.u and any(isinstance(v, Quantified) for v in values):
-            shown[public]["uncertainties"] = [
-                _of_any_kind(value, u, field, system)
-                for value, u in zip(values, found.u[name], strict=True)
-            ]
-    return shown
-
-
-def _of_any_kind(value: Quantified | None, u: Any, field: ResultField, system: str) -> float | None:
-    """Return the expanded uncertainty of a quantity of any kind, in the unit of its column."""
-    if value is None or not u:
-        return None
-    unit = shown_unit(value.kind, system) if field.kind_of else value.unit
-    return expanded_in(u, unit.ratio)
-
-
-def _rows(record: type, rows: Any, system: str) -> list[dict[str, Any]] | None:
-    """Return a table in one entry of a column as JSON, as a single answer has it."""
-    return None if rows is None else [members(record, row, None, system, {}) for row in rows]
-
-
-def result_column(values: list[Any], field: ResultField, system: str) -> dict[str, Any]:
-    """Return one result column; of quantities of any kind, with a unit a row where they differ."""
-    first = next((v for v in values if isinstance(v, Quantified)), None)
-    if first is None:
-        return column(values, field.kind, field.digits, system)
-    if field.kind_of:
-        plain = [None if v is None else v.value for v in values]
-        return column(plain, first.unit.kind, _digits(first), system)
-    numbers = [None if v is None else _in_unit(v, v.unit) for v in values]
-    symbols = [None if v is None else v.unit.symbol for v in values]
-    alike = all(v is None or v.unit == first.unit for v in values)
-    unit = {"unit": first.unit.symbol} if alike else {"units": symbols}
-    return {"values": numbers, **unit, "digits": 6}
-
-
-def _digits(value: Quantified) -> int:
-    """Return decimals that keep four digits of a value of any kind."""
-    number = value.value[0] if isinstance(value.value, tuple) else value.value
-    return decimals(number, 4)
-
-
-def _in_unit(value: Quantified, unit: UnitGiven) -> float:
-    return float((value.value - unit.offset) / float(unit.ratio))
+    declared = shapes.results(found.calculation.outputs)
+    return {
+        field.public(name): shape.answer_column(found.results[name], system, found.u.get(name))
+        for name, (field, shape) in declared.items()
+        if name in found.results
+    }
 
 
 def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
@@ -129,6 +50,8 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
     return shown
 
 
+# A column of the table, under its header.
+Headed = tuple[str, list[Json]]
 # A batch of bad rows alone would answer far more than it was asked.
 MOST_PROBLEMS = 1_000
 
@@ -189,7 +112,8 @@ def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
 def table(found: ColumnAnswer, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
     shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
-    columns = [("row", [str(i + 1) for i in range(found.count)]), ("status", statuses(found))]
+    rows: list[Json] = [str(i + 1) for i in range(found.count)]
+    columns: list[Headed] = [("row", rows), ("status", list(statuses(found)))]
     columns += list(_result_columns(found.calculation, shown, _remarks(found)))
     columns += list(_verdict_columns(shown))
     if found.warnings:
@@ -208,16 +132,16 @@ def _headed(name: str, shown: dict[str, Any]) -> str:
 
 def _result_columns(
     calculation: Calculation, found: dict[str, Any], remarks: dict[str, list[str]]
-) -> Iterator[tuple[str, list[Any]]]:
-    known = shown_members(calculation.outputs)
+) -> Iterator[Headed]:
+    known = shapes.members(calculation.outputs)
     for name, shown in found["results"].items():
-        yield _headed(name, shown), [column_cell(known[name], v) for v in shown["values"]]
+        yield _headed(name, shown), [known[name].shape.column_cell(v) for v in shown["values"]]
         if "units" in shown:
             yield f"{name} unit", [cell(symbol) for symbol in shown["units"]]
         if "uncertainties" in shown:
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
             if name in remarks:
-                yield f"{name} uncertainty not stated", remarks[name]
+                yield f"{name} uncertainty not stated", list(remarks[name])
 
 
 def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
@@ -231,7 +155,7 @@ def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
     return columns
 
 
-def _warning_column(found: ColumnAnswer) -> list[str]:
+def _warning_column(found: ColumnAnswer) -> list[Json]:
     """Return what each row is warned of: field and code; the JSON has the messages."""
     texts: list[list[str]] = [[] for _ in range(found.count)]
     for warned, rows in found.warnings.items():
@@ -240,7 +164,7 @@ def _warning_column(found: ColumnAnswer) -> list[str]:
     return [cell("; ".join(each)) for each in texts]
 
 
-def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
+def _verdict_columns(found: dict[str, Any]) -> Iterator[Headed]:
     for check, shown in found["verdicts"].items():
         yield f"{check} verdict", [cell(v) for v in shown["verdict"]]
         if any(shown["why"]):
@@ -251,7 +175,7 @@ def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
         )
 
 
-def _problem_column(found: ColumnAnswer) -> list[str]:
+def _problem_column(found: ColumnAnswer) -> list[Json]:
     """Return what is wrong with each row; past the first problems the field and the code."""
     texts = [""] * found.count
     told = 0

@@ -3,10 +3,11 @@
 from typing import Any
 
 from ringland_service.api.reading.request import public_path
+from ringland_service.api.shapes import members
+from ringland_service.api.shapes.registry import adapter
 from ringland_service.api.writing import render
 from ringland_service.api.writing.expanded import uncertainties
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.declare.fields import QuantityField
 from ringland_service.core.metrology.conformity import CLOSE
 from ringland_service.engine.composite import CompositeAnswer
 from ringland_service.engine.opening import Open
@@ -17,7 +18,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
     """Return the answer of a composite as JSON."""
     calculation = found.calculation
     parts = {
-        part: render.members(
+        part: members.answer(
             single.calculation.outputs,
             single.outputs,
             single.inputs,
@@ -29,7 +30,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
     return {
         "calculation": calculation.name,
         "formulas": calculation.formulas,
-        "inputs": render.members(
+        "inputs": members.answer(
             calculation.inputs, found.inputs, found.inputs, system, render.by_member(found.moved)
         ),
         "result": {**parts, **_fallen_out(found), "measure_next": measure_next(found)},
@@ -106,7 +107,7 @@ def _reading(record: type, path: Path) -> dict[str, str]:
     return {
         "field": ".".join(map(str, public_path(record, path))),
         "words": field.words,
-        "instrument": field.type.instrument if isinstance(field, QuantityField) else "",
+        "instrument": adapter(field).instrument,
     }
 
 

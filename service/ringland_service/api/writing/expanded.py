@@ -4,46 +4,22 @@ A bare number stays a bare number on the wire; its uncertainty stands beside the
 """
 
 from collections.abc import Mapping
-from fractions import Fraction
 from functools import cache
 from typing import Any
 
-import numpy as np
-
-from ringland_service.api.shapes.members import Shape, members
-from ringland_service.core.declare import declared
-from ringland_service.core.declare.fields import ResultField
-
-ONE = Fraction(1)
-
-
-def expanded_in(u: Any, ratio: Fraction) -> float:
-    """Return the expanded uncertainty of u in a unit; one stated comes back as stated."""
-    if isinstance(u, Fraction):
-        return float(2 * u / ratio)
-    return float(2.0 * u / float(ratio))
-
-
-def expanded(u: Any) -> Any:
-    """Return the expanded uncertainty of one entry, or of each of a list; None without any."""
-    if isinstance(u, (tuple, list, np.ndarray)):
-        return [expanded(one) for one in u]
-    return expanded_in(u, ONE) if u else None
+from ringland_service.api.json_types import JsonObject
+from ringland_service.api.shapes.answer_json import expanded
+from ringland_service.api.shapes.members import results
 
 
 @cache
 def bare(record: type) -> Mapping[str, str]:
     """Return the public name of each result that is shown without a unit, by name."""
-    known = members(record)
-    return {
-        name: field.public(name)
-        for name, field in declared(record).items()
-        if isinstance(field, ResultField)
-        if known[field.public(name)].shape in (Shape.PLAIN, Shape.LIST)
-    }
+    found = results(record).items()
+    return {name: field.public(name) for name, (field, shape) in found if shape.is_bare}
 
 
-def uncertainties(outputs: Any, u: Mapping[str, Any], prefix: str = "") -> dict[str, Any]:
+def uncertainties(outputs: object, u: Mapping[str, Any], prefix: str = "") -> JsonObject:
     """Return the expanded uncertainty of each bare result that has one, by public name."""
     if not u:
         return {}

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ringland_service.api.shapes.figures import words_of
 from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.text import (
     aligned,
@@ -12,7 +13,6 @@ from ringland_service.api.writing.text import (
     result_lines,
     verdict_lines,
     warning_lines,
-    words_of,
 )
 from ringland_service.core.declare import Composite, Step
 

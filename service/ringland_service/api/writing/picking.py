@@ -4,9 +4,9 @@ from collections.abc import Mapping, Sequence
 from typing import Any, cast
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.json_types import Json
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.members import Shape
-from ringland_service.api.writing import text
+from ringland_service.api.shapes.figures import plain
 from ringland_service.core.declare import Calculation, Composite, Declared
 
 
@@ -30,10 +30,10 @@ def picked(calculation: Declared, found: Mapping[str, Any], pick: str) -> str:
         raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick", given=pick)])
     if isinstance(value, bool):
         return "true" if value else "false"
-    return text.plain(value) if isinstance(value, float) else str(value)
+    return plain(value) if isinstance(value, float) else str(value)
 
 
-def _result(calculation: Declared, result: Mapping[str, Any], names: Sequence[str]) -> Any:
+def _result(calculation: Declared, result: Mapping[str, Any], names: Sequence[str]) -> Json:
     """Return the single value that the names lead to; None where they lead to none."""
     if isinstance(calculation, Composite):
         part, *names = names
@@ -45,6 +45,4 @@ def _result(calculation: Declared, result: Mapping[str, Any], names: Sequence[st
     member = shapes.members(cast(Calculation, calculation).outputs).get(name)
     if member is None or name not in result:
         return None
-    if member.shape is Shape.QUANTITY and len(further) <= 1:
-        return result[name].get(*(further or ["value"]))
-    return result[name] if member.shape is Shape.PLAIN and not further else None
+    return member.shape.picked(result[name], further)

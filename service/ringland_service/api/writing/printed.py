@@ -8,10 +8,9 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
+from ringland_service.api.shapes.figures import REMARK
 from ringland_service.core.declare import Calculation, Composite, Declared, asked, declared
 from ringland_service.core.declare.notices import UNSTATED
-
-REMARK = "remark"
 
 
 def printed(calculation: Declared, found: Mapping[str, Any]) -> dict[str, Any]:

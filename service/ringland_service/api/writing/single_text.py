@@ -3,15 +3,14 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ringland_service.api.shapes.figures import plain, words_of
 from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.text import (
     block,
     bullets,
-    plain,
     result_lines,
     verdict_lines,
     warning_lines,
-    words_of,
 )
 from ringland_service.core.declare import Calculation
 

@@ -1,10 +1,10 @@
 """How each result was worked out: the formula in words, and with its numbers."""
 
-from typing import Any
-
+from ringland_service.api.json_types import JsonObject
+from ringland_service.api.shapes.members import results
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.declare.expressions import shown
-from ringland_service.core.declare.fields import Field, ResultField, kind_of
+from ringland_service.core.declare.fields import Field, kind_of
 from ringland_service.engine.answer import Answer
 
 FIGURES = 10
@@ -20,14 +20,14 @@ def in_words(calculation: Calculation, formula: str) -> str:
     return shown(formula, lambda name: fields[name].public(name) if name in fields else name)
 
 
-def trace(answer: Answer) -> list[dict[str, Any]]:
+def trace(answer: Answer) -> list[JsonObject]:
     """Return the steps of an answer, each with the numbers put in, in canonical units."""
     calculation = answer.calculation
     fields = _fields(calculation)
-    steps = []
-    for name, field in declared(calculation.outputs).items():
+    steps: list[JsonObject] = []
+    for name, (field, _) in results(calculation.outputs).items():
         value = getattr(answer.outputs, name)
-        if not isinstance(field, ResultField) or not field.formula or value is None:
+        if not field.formula or value is None:
             continue
         kind = kind_of(field)
         steps.append(

@@ -1,19 +1,17 @@
 """What a page is made of: rows and tables of ready texts, read off an answer's JSON."""
 
-import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.members import Member, Shape
+from ringland_service.api.shapes.figures import is_texts, words_of
+from ringland_service.api.shapes.looks import page_word
+from ringland_service.api.shapes.members import Member
 from ringland_service.api.writing import text
 from ringland_service.core.declare import Calculation
-from ringland_service.core.declare.fields import NumberField
 from ringland_service.core.metrology.conformity import WORDS
 from ringland_service.core.metrology.unjudged import WHY
-
-_TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
 
 
 @dataclass(frozen=True)
@@ -94,13 +92,13 @@ def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
     """Return values as rows, lists of texts as points, and lists of records as tables."""
     rows, points, tables = [], [], []
     for member, value in given:
-        if text.is_table(member, value):
-            tables.append(table(text.words_of(member.name), member, value))
+        if member.shape.is_table and value:
+            tables.append(table(words_of(member.name), member, value))
         elif text.is_long_list(member, value, LONG):
-            texts = tuple(bare_text(member, one) for one in value)
-            points.append(Points(member.field.words, texts))
+            texts = tuple(page_word(member.shape, one) for one in value)
+            points.append(Points(member.shape.field.words, texts))
         elif value not in ([], "", None):
-            rows.append(Row(member.field.words, value_text(member, value)))
+            rows.append(Row(member.shape.field.words, member.shape.page_text(value)))
     return Section(title, tuple(rows), tuple(points), tuple(tables))
 
 
@@ -108,7 +106,7 @@ def table(caption: str, member: Member, rows: Sequence[Mapping[str, Any]]) -> Ta
     """Return records as a table; a column for each field that any of them has."""
     told = [{m.name: (m, value) for m, value in member.given(row)} for row in rows]
     names = list(dict.fromkeys(name for row in told for name in row))
-    heads = tuple(text.words_of(name) for name in names)
+    heads = tuple(words_of(name) for name in names)
     cells = [
         tuple(
             Cell(head, _texts(*row[name]) if name in row else (NONE,))
@@ -125,39 +123,18 @@ NONE = "–"
 def _texts(member: Member, value: Any) -> tuple[str, ...]:
     if value is None or value == []:
         return (NONE,)
-    if text.is_texts(member, value):
-        return tuple(bare_text(member, one) for one in value)
-    return (value_text(member, value),)
-
-
-def value_text(member: Member, value: Any) -> str:
-    """Return a value as text; a token of a closed list in its words."""
-    if text.is_texts(member, value):
-        return "; ".join(bare_text(member, one) for one in value)
-    if member.shape is Shape.PLAIN and not isinstance(value, Mapping):
-        return bare_text(member, value)
-    return text.shown(member, value)
-
-
-def bare_text(member: Member, value: Any) -> str:
-    """Return a bare value, or one of a list of them, as text."""
-    if isinstance(value, str):
-        if member.choices and value in member.choices:
-            return member.choices[value]
-        # A text of one's own is shown as it was written; a token of the wire never is.
-        return text.bare(value) if _TOKEN.fullmatch(value) else value
-    if isinstance(member.field, NumberField) and isinstance(value, float):
-        return text.plain(value)
-    return text.bare(value, member.digits)
+    if member.shape.is_bare_list and is_texts(value):
+        return tuple(page_word(member.shape, one) for one in value)
+    return (member.shape.page_text(value),)
 
 
 def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()) -> list[Section]:
     """Return the readings as understood: a section of the request a section of the page."""
     told = [(m, v) for m, v in shapes.given(record, values) if m.name not in leave_out]
-    found = [section("Given", ((m, v) for m, v in told if m.shape is not Shape.SECTION))]
+    found = [section("Given", ((m, v) for m, v in told if not m.shape.is_section))]
     for member, value in told:
-        if member.shape is Shape.SECTION:
-            title = text.words_of(member.name).capitalize()
+        if member.shape.is_section:
+            title = words_of(member.name).capitalize()
             found.append(section(title, _flat(member, value, "")))
     return [one for one in found if one]
 
@@ -165,7 +142,7 @@ def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()
 def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tuple[Member, Any]]:
     """Yield the fields of a section, those of its own sections under both names."""
     for inner, value in member.given(values):
-        if inner.shape is Shape.SECTION:
+        if inner.shape.is_section:
             yield from _flat(inner, value, f"{above}{inner.name}.")
         else:
             yield replace(inner, name=f"{above}{inner.name}"), value

@@ -7,7 +7,8 @@ from typing import Any, cast
 from markupsafe import Markup
 
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.members import Member, Shape
+from ringland_service.api.shapes.figures import words_of
+from ringland_service.api.shapes.members import Member
 from ringland_service.api.writing import text
 from ringland_service.api.writing.job_text import need_texts
 from ringland_service.api.writing.pages import blocks
@@ -82,7 +83,7 @@ def page(calculation: Declared, found: Mapping[str, Any]) -> str:
         needs=[Need(item["why"], tuple(need_texts(item))) for item in result["measure_next"]],
         fallen_out=result.get("not_worked_out", ()),
         given=blocks.given(of.inputs, found["inputs"], ("about",)),
-        taken=[(text.words_of(t["field"]), text.words_of(t["from"])) for t in found["taken"]],
+        taken=[(words_of(t["field"]), words_of(t["from"])) for t in found["taken"]],
         cautions=found["cautions"],
     )
 
@@ -95,7 +96,7 @@ def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> De
     calculation = parts[DECISION]
     known = shapes.members(calculation.outputs)
     words, reason = (
-        blocks.value_text(known[name], made[name]) if made.get(name) else ""
+        known[name].shape.page_text(made[name]) if made.get(name) else ""
         for name in ("decision", "reason")
     )
     rest = blocks.results(calculation, made, ("decision", "reason"))
@@ -118,9 +119,9 @@ def _picture(of: Composite, found: Mapping[str, Any]) -> Markup | None:
 def _survey(given: Iterable[tuple[Member, Any]]) -> Mapping[str, Any] | None:
     """Return the survey as it was given, in whichever section."""
     for member, value in given:
-        if member.record is Survey:
+        if member.shape.record is Survey:
             return cast(Mapping[str, Any], value)
-        if member.shape is Shape.SECTION:
+        if member.shape.is_section:
             inner = _survey(member.given(value))
             if inner:
                 return inner

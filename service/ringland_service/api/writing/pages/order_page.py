@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, cast
 
+from ringland_service.api.shapes.figures import quantity, told_value
 from ringland_service.api.writing import text
 from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
@@ -69,7 +70,7 @@ def _sizes(result: Mapping[str, Any]) -> tuple[Size, ...]:
 
 def _size(value: Mapping[str, Any]) -> str:
     """Return a size to work to: never with ±, which could be read as a tolerance."""
-    return text.quantity({**value, "uncertainty": None})
+    return quantity({**told_value(value), "uncertainty": None})
 
 
 def page(calculation: Declared, found: Mapping[str, Any]) -> str:

@@ -4,7 +4,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ringland_service.api.writing import text
+from ringland_service.api.shapes.figures import plain
 from ringland_service.api.writing.pictures.scales import (
     Scale,
     decimals_of,
@@ -166,14 +166,12 @@ def depth_scale(depths: Sequence[float]) -> Scale:
 def _size_ticks(across: Scale) -> tuple[Tick, ...]:
     step = round_step(across.high - across.low, MOST_TICKS)
     found = ticks(across.low, across.high, step)
-    return tuple(Tick(across.at(v), text.plain(v, decimals_of(step))) for v in found)
+    return tuple(Tick(across.at(v), plain(v, decimals_of(step))) for v in found)
 
 
 def _depth_ticks(down: Scale) -> tuple[Tick, ...]:
     step = round_step(down.high, 10)
-    return tuple(
-        Tick(down.at(v), text.plain(v, decimals_of(step))) for v in ticks(0.0, down.high, step)
-    )
+    return tuple(Tick(down.at(v), plain(v, decimals_of(step))) for v in ticks(0.0, down.high, step))
 
 
 def _ticks_over(new: Line | None, across: Scale) -> tuple[Tick, ...]:
@@ -182,9 +180,7 @@ def _ticks_over(new: Line | None, across: Scale) -> tuple[Tick, ...]:
         return ()
     step = round_step(across.high - across.low, MOST_TICKS)
     found = ticks(across.low - new.size, across.high - new.size, step)
-    return tuple(
-        Tick(across.at(new.size + v), _signed(text.plain(v, decimals_of(step)))) for v in found
-    )
+    return tuple(Tick(across.at(new.size + v), _signed(plain(v, decimals_of(step)))) for v in found)
 
 
 def _signed(label: str) -> str:
@@ -226,7 +222,7 @@ def _rows(drawn: Surveyed, down: Scale) -> tuple[Row, ...]:
         Row(
             at,
             y,
-            text.plain(depth, drawn.depth_digits),
+            plain(depth, drawn.depth_digits),
             tuple(_size(drawn, axis.sizes[i]) for axis in drawn.axes),
             _difference(drawn, i),
         )
@@ -235,7 +231,7 @@ def _rows(drawn: Surveyed, down: Scale) -> tuple[Row, ...]:
 
 
 def _size(drawn: Surveyed, value: float | None) -> str:
-    return "–" if value is None else text.plain(value, drawn.digits)
+    return "–" if value is None else plain(value, drawn.digits)
 
 
 def _difference(drawn: Surveyed, i: int) -> str:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, cast
 
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.writing import text
+from ringland_service.api.shapes.figures import Told, plain, quantity
 from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures import bore_layout as layout
@@ -61,20 +61,20 @@ def drawing(calculation: Calculation, found: Mapping[str, Any], *, alone: bool) 
         height=last + (40.0 if alone else 14.0),
         told=told(drawn, found),
         size=lambda value: size_text(drawn, value),
-        px=lambda value: text.plain(value, 2),
+        px=lambda value: plain(value, 2),
     )
 
 
 def size_text(drawn: Surveyed, value: float) -> str:
     """Return a diameter with its unit."""
-    return f"{text.plain(value, drawn.digits)} {drawn.unit}"
+    return f"{plain(value, drawn.digits)} {drawn.unit}"
 
 
 def _shape(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
     """Return the words for the bore lengthwise and across."""
     known = shapes.members(calculation.outputs)
     names = [name for name in ("shape", "cross_section") if name in result]
-    return [blocks.value_text(known[name], result[name]) for name in names]
+    return [known[name].shape.page_text(result[name]) for name in names]
 
 
 def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
@@ -115,8 +115,13 @@ def _doubts(drawn: Surveyed) -> str:
 
 
 def _doubt(drawn: Surveyed, axis: Axis) -> str:
-    value = {"value": 0.0, "unit": drawn.unit, "digits": drawn.digits, "uncertainty": axis.doubt}
-    return "±" + text.quantity(value).partition("±")[2]
+    value: Told = {
+        "value": 0.0,
+        "unit": drawn.unit,
+        "digits": drawn.digits,
+        "uncertainty": axis.doubt,
+    }
+    return "±" + quantity(value).partition("±")[2]
 
 
 def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
@@ -128,7 +133,7 @@ def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
             for axis in drawn.axes
             for size in axis.sizes[i : i + 1]
         ]
-        at = f"{text.plain(depth, drawn.depth_digits)} {drawn.depth_unit}"
+        at = f"{plain(depth, drawn.depth_digits)} {drawn.depth_unit}"
         texts.append(f"At {at} below the deck: {', '.join(shown)}.")
     if drawn.new is not None:
         texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.words}.")

@@ -1,6 +1,6 @@
 """What a refusal adds: the form that is right, the slip that is likely, the kind that was meant."""
 
-from ringland_service.api.reading.bounds import bounds
+from ringland_service.api.shapes.bounds import bounds
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.units import spoken
 from ringland_service.vocabulary import OTHER_PRESSURE

@@ -7,9 +7,9 @@ and so is ``±``.
 import math
 import re
 from collections.abc import Iterable
-from typing import Any
 
 from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.json_types import JsonObject
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.units import every_symbol, symbols
 
@@ -50,7 +50,7 @@ def _alternatives(known: Iterable[str], counted: bool) -> str:
     return "|".join(re.escape(s).replace("\\ ", " ").replace("\\-", "-") for s in chosen)
 
 
-def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
+def quantity_text(text: str, example: str = "68.0 mm") -> JsonObject:
     """Return the JSON form of a quantity's text.
 
     Raises
@@ -65,7 +65,7 @@ def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
     if not symbol:
         detail = f"a number alone has no unit: write {example}"
         raise Faulty([Fault("missing_unit", detail, example)])
-    found: dict[str, Any] = {"value": number_of(number), "unit": symbol}
+    found: JsonObject = {"value": number_of(number), "unit": symbol}
     if stated:
         found["uncertainty"] = number_of(stated[-1].strip())
     return found

@@ -1,7 +1,6 @@
 """The rows of a batch while they are read, and what may be wrong with one of them."""
 
 from dataclasses import dataclass, field
-from typing import Any
 
 from ringland_service.core.errors import CoreError
 
@@ -22,9 +21,9 @@ class Draft:
     """Rows while they are read."""
 
     count: int
-    columns: dict[str, list[Any]] = field(default_factory=dict)
-    uncertainty: dict[str, Any] = field(default_factory=dict)
-    limits: dict[tuple[str, str], list[Any]] = field(default_factory=dict)
+    columns: dict[str, list[object]] = field(default_factory=dict)
+    uncertainty: dict[str, list[object]] = field(default_factory=dict)
+    limits: dict[tuple[str, str], list[float | None]] = field(default_factory=dict)
     faults: dict[int, list[CoreError]] = field(default_factory=dict)
 
     def bad(self, row: int, error: CoreError) -> None:

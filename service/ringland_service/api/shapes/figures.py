@@ -1,0 +1,150 @@
+"""Numbers, quantities and words as text: what text, CSV and pages are made of."""
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+from typing import Final, TypedDict, cast
+
+from ringland_service.api.json_types import Json
+
+# Stands beside a number whose uncertainty would mislead, and says why; see ``printed``.
+REMARK: Final = "remark"
+NOTHING = "none"
+# A spreadsheet takes a text that begins so for a formula.
+FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+
+
+class Told(TypedDict, total=False):
+    """A quantity as it is to be printed, or a bare value as one without a unit."""
+
+    value: object
+    unit: str
+    digits: int
+    uncertainty: float | None
+    remark: str
+
+
+class ToldList(TypedDict, total=False):
+    """A list of quantities as it is to be printed, or of bare values without a unit."""
+
+    values: Sequence[object]
+    unit: str
+    digits: int
+    uncertainties: Sequence[float | None] | None
+    remark: str
+
+
+def told_value(value: object) -> Told:
+    """Return a quantity, or a bare value as one without a unit; see ``printed``."""
+    return cast(Told, value) if isinstance(value, Mapping) else {"value": value}
+
+
+def told_list(value: object) -> ToldList:
+    """Return a list of quantities, or of bare values as one without a unit; see ``printed``."""
+    if isinstance(value, Mapping):
+        return cast(ToldList, value)
+    return {"values": cast(Sequence[object], value)}
+
+
+def told_record(value: object) -> Mapping[str, object]:
+    """Return a section, or a row of a table, of an answer."""
+    return cast(Mapping[str, object], value)
+
+
+def told_rows(value: object) -> Sequence[Mapping[str, object]]:
+    """Return the rows of a table of an answer."""
+    return cast(Sequence[Mapping[str, object]], value)
+
+
+def plain(value: float, digits: int | None = None) -> str:
+    """Return a number as text: decimal point, no exponent, no thousands separator."""
+    if digits is not None:
+        text = f"{value:.{digits}f}"
+        return text[1:] if text.startswith("-") and not float(text) else text
+    text = repr(float(value))
+    if "e" in text:
+        text = f"{Decimal(text):f}"
+    text = text.removesuffix(".0")
+    return "0" if text == "-0" else text
+
+
+def bare(value: object, digits: int | None = None) -> str:
+    """Return a number, a yes or no, or a text; ``digits`` are the decimals of a number."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return plain(value, 4 if digits is None else digits)
+    return value.replace("_", " ") if isinstance(value, str) else str(value)
+
+
+def bare_list(values: Sequence[object], digits: int | None) -> str:
+    """Return a list of bare values."""
+    between = "; " if any("," in str(item) for item in values) else ", "
+    return between.join(bare(item, digits) for item in values) or NOTHING
+
+
+def quantity(value: Told, bare_digits: int | None = None) -> str:
+    """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
+    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_digits)
+
+
+def quantities(value: ToldList, bare_digits: int | None = None) -> str:
+    """Return a list of quantities, or of bare numbers, each with its uncertainty."""
+    doubts = value.get("uncertainties") or [None] * len(value["values"])
+    return _measured(value, value["values"], doubts, bare_digits)
+
+
+def _measured(
+    value: Told | ToldList,
+    numbers: Sequence[object],
+    doubts: Sequence[float | None],
+    bare_digits: int | None,
+) -> str:
+    digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    if REMARK in value:
+        doubts = [None] * len(numbers)
+    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+    remark = f" ({value[REMARK]})" if REMARK in value else ""
+    return f"{each} {value.get('unit', '')}".rstrip() + remark
+
+
+def _with_doubt(value: object, doubt: float | None, digits: int) -> str:
+    """Return a number with its expanded uncertainty, where it has one."""
+    if not isinstance(value, float):
+        return "–" if value is None else bare(value)
+    text = plain(value, digits)
+    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+
+
+def doubt_digits(doubt: float, digits: int) -> int:
+    """Return decimals enough for one figure of an uncertainty."""
+    while digits < 9 and round(doubt, digits) == 0:
+        digits += 1
+    return digits
+
+
+def words_of(name: str) -> str:
+    """Return a name of the wire as words."""
+    return name.replace("_", " ").replace(".", ", ")
+
+
+def cell(value: object) -> Json:
+    """Return a bare value, or a list of them, as a cell of CSV.
+
+    A text that a spreadsheet would take for a formula is quoted off.
+    """
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, float):
+        return plain(value)
+    if isinstance(value, (tuple, list)):
+        return "; ".join(str(cell(one)) for one in value)
+    if isinstance(value, str) and value.startswith(FORMULA_STARTS):
+        return "'" + value
+    return cast(Json, value)
+
+
+def is_texts(value: object) -> bool:
+    """Return whether a value is a list of texts, with any in it."""
+    return isinstance(value, list) and bool(value) and all(isinstance(one, str) for one in value)

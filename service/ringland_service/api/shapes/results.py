@@ -1,0 +1,147 @@
+"""Results by their look: a quantity, a list, a table, a token, a bare value."""
+
+from typing import Any
+
+from ringland_service.api.json_types import Json, JsonObject
+from ringland_service.api.shapes import answer_json
+from ringland_service.api.shapes.answer_json import column, expanded, expanded_in, shown_unit
+from ringland_service.api.shapes.base import Resulted
+from ringland_service.api.shapes.looks import (
+    AsBare,
+    AsBareList,
+    AsQuantities,
+    AsQuantity,
+    AsTable,
+    plain_json,
+)
+from ringland_service.api.shapes.members import answer
+from ringland_service.api.shapes.registry import adapts_result
+from ringland_service.api.shapes.schema_parts import array_of, one_of
+from ringland_service.core.declare.fields import Quantified, ResultField, UnitGiven
+from ringland_service.core.declare.significant import decimals, kind_and_digits
+
+
+class _Measured(Resulted):
+    """What a quantity and a list of them have in common: a kind, declared or that of an input."""
+
+    field: ResultField
+
+    def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
+        """Return numbers with their unit; of any kind, with a unit a row where they differ."""
+        first = next((v for v in values if isinstance(v, Quantified)), None)
+        if first is not None:
+            return self._of_any_kind(first, values, system, u)
+        kind, digits = self.field.kind, self.field.digits
+        found = column(values, kind, digits, system)
+        if u is not None and kind is not None:
+            doubts = column([expanded(one) for one in u], kind, digits, system, difference=True)
+            found["uncertainties"] = doubts["values"]
+        return found
+
+    def _of_any_kind(
+        self, first: Quantified, values: list[Quantified | None], system: str, u: list[Any] | None
+    ) -> JsonObject:
+        if self.field.kind_of:
+            plain = [None if v is None else v.value for v in values]
+            found = column(plain, first.unit.kind, _digits(first), system)
+        else:
+            numbers: list[Json] = [None if v is None else _in_own_unit(v) for v in values]
+            symbols: list[Json] = [None if v is None else v.unit.symbol for v in values]
+            alike = all(v is None or v.unit == first.unit for v in values)
+            unit: JsonObject = {"unit": first.unit.symbol} if alike else {"units": symbols}
+            found = {"values": numbers, **unit, "digits": 6}
+        if u is not None:
+            doubts = zip(values, u, strict=True)
+            found["uncertainties"] = [self._doubt(value, one, system) for value, one in doubts]
+        return found
+
+    def _doubt(self, value: Quantified | None, u: Any, system: str) -> float | None:
+        """Return the expanded uncertainty of a quantity of any kind, in the unit of its column."""
+        if value is None or not u:
+            return None
+        unit = shown_unit(value.kind, system) if self.field.kind_of else value.unit
+        return expanded_in(u, unit.ratio)
+
+
+def _digits(value: Quantified) -> int:
+    """Return decimals that keep four digits of a value of any kind."""
+    number = value.value[0] if isinstance(value.value, tuple) else value.value
+    return decimals(number, 4)
+
+
+def _in_own_unit(value: Quantified) -> float:
+    unit: UnitGiven = value.unit
+    return float((value.value - unit.offset) / float(unit.ratio))
+
+
+@adapts_result("quantity")
+class ResultQuantity(_Measured, AsQuantity):
+    """A result with a unit."""
+
+    def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
+        """Return the quantity; of a kind that it carries itself, in its own unit."""
+        if isinstance(value, Quantified):
+            return answer_json.any_quantity(value, u)
+        kind, digits = kind_and_digits(self.field, inputs)
+        if kind is None:
+            return plain_json(value)
+        return answer_json.quantity(value, kind, digits, system, u)
+
+
+@adapts_result("quantities")
+class ResultQuantities(_Measured, AsQuantities):
+    """A list of results with one unit."""
+
+    def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
+        """Return the quantities in one unit."""
+        kind, digits = kind_and_digits(self.field, inputs)
+        if kind is None:
+            return plain_json(value)
+        return answer_json.listed(value, kind, digits, system, u)
+
+
+@adapts_result("table")
+class ResultTable(AsTable, Resulted):
+    """A list of records of results."""
+
+    def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
+        """Return the rows; kinds that hang on an input hang on those of the whole calculation."""
+        return [answer(self.record, row, inputs, system, {}) for row in value]
+
+    def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
+        """Return the rows of each entry, as a single answer has them."""
+        return {"values": [None if v is None else self.answer(v, None, system) for v in values]}
+
+
+class _Bare(AsBare, Resulted):
+    def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
+        """Return the values as they are."""
+        doubts: JsonObject = {} if u is None else {"uncertainties": [expanded(one) for one in u]}
+        return {"values": values, **doubts}
+
+
+@adapts_result("choice")
+class ResultChoice(_Bare):
+    """A token of a closed list."""
+
+    def answer_schema(self) -> JsonObject:
+        """Return the tokens."""
+        return one_of(self.choices or ())
+
+
+@adapts_result("bare")
+class ResultBare(_Bare):
+    """A number, a count, a text, a yes or no."""
+
+    def answer_schema(self) -> JsonObject:
+        """Return what the annotation of the result says."""
+        return {"type": self.holds}
+
+
+@adapts_result("list")
+class ResultList(AsBareList, _Bare):
+    """A list of bare numbers or of texts."""
+
+    def answer_schema(self) -> JsonObject:
+        """Return the schema of a list of either."""
+        return array_of({"type": ["string", "number"]})

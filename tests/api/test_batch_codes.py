@@ -6,7 +6,7 @@ import pytest
 from asking import problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.reading.query import is_scalar, offers_get, text_fields
+from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation
@@ -17,7 +17,7 @@ QUANTITIES = (QuantityField, AnyQuantityField)
 
 def scalar_fields(calculation: Calculation) -> dict[str, Field]:
     """The fields of one value, by public name."""
-    return {name: f for name, f in text_fields(calculation).items() if is_scalar(f)}
+    return {n: asked.field for n, asked in text_fields(calculation).items() if not asked.is_list}
 
 
 COLUMNS = [

@@ -9,7 +9,7 @@ from case_requests import in_unit, request_of
 from flask.testing import FlaskClient
 from reference_cases import Case, cases
 
-from ringland_service.api.reading.bounds import bounds
+from ringland_service.api.shapes.bounds import bounds
 from ringland_service.core.declare import asked, declared
 from ringland_service.core.declare.fields import QuantityField
 from ringland_service.units import symbols, unit

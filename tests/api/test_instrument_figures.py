@@ -22,8 +22,8 @@ from ringland_service.api.reading.instrument_figures import (
     FIGURES,
     MOST_PERCENT,
     figures,
-    quantities_of,
 )
+from ringland_service.api.shapes.records import quantities_of
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.metrology.instruments import TYPICAL

@@ -76,9 +76,9 @@ def test_in_an_address(
         return
     text = f"0.1 {kind.unit if kind else ''} {sign} 0.01"
     needed = {
-        field.public(n): query.parameter_example(field)
-        for n, field in asked(calculation.inputs).items()
-        if query.has_text(field) and field.example is not None
+        n: asked.parameter_example()
+        for n, asked in query.text_fields(calculation).items()
+        if asked.field.example is not None
     }
     asked_ = needed | {f"limit.{check}.{side}": text}
     refusal(client.get(f"/v1/{name}", query_string=asked_))

@@ -9,24 +9,26 @@ import pytest
 from asking import post, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.reading.list_text import ListField, list_example, list_pattern, list_text
-from ringland_service.api.reading.query import offers_get, parameter_example, text_fields
+from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.reading.request import request_schema
+from ringland_service.api.shapes.base import InCells
+from ringland_service.api.shapes.lists import ListShape
+from ringland_service.api.shapes.readings import ReadingsShape
+from ringland_service.api.shapes.tokens import ChoicesShape
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import asked, defaults
-from ringland_service.core.declare.fields import ChoicesField, Field, ReadingsField
 
 # The longest address that a spreadsheet asks (common practice, no source).
 LONGEST_ADDRESS = 2048
 LISTS = [
-    (c, name, field)
+    (c, name, asked)
     for c in CALCULATIONS
-    for name, field in text_fields(c).items()
-    if isinstance(field, ListField)
+    for name, asked in text_fields(c).items()
+    if isinstance(asked, ListShape)
 ]
 each_list = pytest.mark.parametrize(
-    ("calculation", "name", "field"), LISTS, ids=lambda v: getattr(v, "name", str(v)[:30])
+    ("calculation", "name", "listed"), LISTS, ids=lambda v: getattr(v, "name", str(v)[:30])
 )
 SPREAD = "/v1/cylinder-spread"
 
@@ -37,22 +39,20 @@ def test_the_calculations_of_lists_have_an_address() -> None:
 
 
 @each_list
-def test_the_form_shown_as_right_is_read(calculation: Any, name: str, field: Field) -> None:
-    assert isinstance(field, ListField)
-    text = list_example(field)
-    assert re.fullmatch(list_pattern(field), text)
+def test_the_form_shown_as_right_is_read(calculation: Any, name: str, listed: ListShape) -> None:
+    text = listed.example_text()
+    assert re.fullmatch(listed.pattern(), text)
     core = next(n for n, f in asked(calculation.inputs).items() if f.public(n) == name)
-    assert request_schema(calculation).fields[core].deserialize(list_text(field, text))
+    assert request_schema(calculation).fields[core].deserialize(listed.from_text(text))
 
 
 @each_list
 def test_a_comma_is_refused_with_the_right_form(
-    client: FlaskClient, calculation: Any, name: str, field: Field
+    client: FlaskClient, calculation: Any, name: str, listed: ListShape
 ) -> None:
-    assert isinstance(field, ListField)
     if not offers_get(calculation):
         return
-    right = list_example(field)
+    right = listed.example_text()
     given = "1,2 mm" if ";" not in right else right.replace(";", ",")
     answer = client.get(f"/v1/{calculation.name}", query_string={name: given})
     assert answer.status_code == 400
@@ -172,9 +172,10 @@ def test_full_lists_fit_the_address_of_a_cell(calculation: Any) -> None:
     )
 
 
-def filled(field: Field) -> str:
+def filled(asked: InCells) -> str:
     """Return the text of a field, a list with as many readings as it may have."""
-    if not isinstance(field, ReadingsField):
-        return "" if isinstance(field, ChoicesField) else str(parameter_example(field))
+    if not isinstance(asked, ReadingsShape):
+        return "" if isinstance(asked, ChoicesShape) else str(asked.parameter_example())
+    field = asked.field
     one = f"{field.type.example:.{field.type.digits}f}"
     return f"{';'.join([one] * field.most)} {field.type.kind.unit} +/- {one}"

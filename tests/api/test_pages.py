@@ -16,7 +16,8 @@ from flask.testing import FlaskClient
 import ringland_service
 from cards import CLEARANCE, HOSTILE, JOBS, ORDER, ORDERS
 from page_reader import Reader, read
-from ringland_service.api.shapes.members import Shape, given, members
+from ringland_service.api.shapes.looks import AsQuantities, AsQuantity
+from ringland_service.api.shapes.members import given, members
 from ringland_service.api.writing import text
 from ringland_service.api.writing.pages import blocks, job_page
 from ringland_service.core.calculations import BY_NAME
@@ -154,8 +155,8 @@ def test_every_figure_of_every_part_is_shown(client: FlaskClient) -> None:
         if result:
             assert step.heading in told
         for member, value in given(step.calculation.outputs, result or {}):
-            if member.shape in (Shape.QUANTITY, Shape.QUANTITIES):
-                assert text.shown(member, value) in told
+            if isinstance(member.shape, (AsQuantity, AsQuantities)):
+                assert member.shape.text(value) in told
 
 
 def test_readings_are_shown_as_understood(client: FlaskClient) -> None:
@@ -218,7 +219,7 @@ def test_everything_beside_the_code_is_shipped() -> None:
         for path in package.rglob("*")
         if path.is_file() and path.suffix not in (".py", ".pyc")
     ]
-    assert "api/templates/page.css" in beside
+    assert "api/writing/templates/page.css" in beside
     assert [name for name in beside if not any(fnmatchcase(name, one) for one in globs)] == []
 
 

@@ -8,7 +8,8 @@ import pytest
 from asking import ENGINE, get, post, problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.reading.query import offers_get, parameter_example, text_fields
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.shapes import figures
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import flat_table, text
 from ringland_service.core.calculations import CALCULATIONS
@@ -80,9 +81,9 @@ def test_csv_is_one_flat_table(client: FlaskClient) -> None:
 @pytest.mark.parametrize("danger", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"])
 def test_text_in_csv_is_no_formula(danger: str) -> None:
     """Text that a spreadsheet would take for a formula is quoted off; a number stays a number."""
-    assert flat_table.cell(danger) == "'" + danger
-    assert flat_table.cell(-1.5) == "-1.5"
-    assert flat_table.cell("mm") == "mm"
+    assert figures.cell(danger) == "'" + danger
+    assert figures.cell(-1.5) == "-1.5"
+    assert figures.cell("mm") == "mm"
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
@@ -203,9 +204,9 @@ def test_tag_tells_an_answer_that_has_not_changed(
     client: FlaskClient, calculation: Declared
 ) -> None:
     asked = {
-        name: str(parameter_example(field)).replace("True", "true").replace("False", "false")
-        for name, field in text_fields(calculation).items()
-        if field.example is not None
+        name: str(one.parameter_example()).replace("True", "true").replace("False", "false")
+        for name, one in text_fields(calculation).items()
+        if one.field.example is not None
     }
     first = get(client, calculation.name, asked)
     tag = first.headers["ETag"]
@@ -281,4 +282,4 @@ def test_post_is_not_stored(client: FlaskClient) -> None:
     ],
 )
 def test_plain_numbers(value: float, digits: int | None, shown: str) -> None:
-    assert text.plain(value, digits) == shown
+    assert figures.plain(value, digits) == shown

@@ -11,7 +11,6 @@ from hypothesis import strategies as st
 
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.shapes.members import members
-from ringland_service.api.writing.flat_table import column_cell
 from ringland_service.api.writing.text_table import table
 from ringland_service.core.calculations.job import re_check
 from ringland_service.core.calculations.order_card import order_card
@@ -84,9 +83,9 @@ def test_a_batch_carries_tables(client: FlaskClient) -> None:
 
 def test_a_record_in_a_cell_has_its_units() -> None:
     rows = [{"what": "bore", "low": {"value": 68.491, "unit": "mm", "digits": 3}}, {"what": "gap"}]
-    values = members(re_check.Outputs)["values"]
-    assert column_cell(values, rows) == "what: bore; low: 68.491 mm | what: gap"
-    assert (column_cell(values, []), column_cell(values, None)) == ("", "")
+    values = members(re_check.Outputs)["values"].shape
+    assert values.column_cell(rows) == "what: bore; low: 68.491 mm | what: gap"
+    assert (values.column_cell([]), values.column_cell(None)) == ("", "")
 
 
 def test_get_picks_the_word(client: FlaskClient) -> None:

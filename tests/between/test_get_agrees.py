@@ -10,7 +10,6 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api.reading.list_text import is_list
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
@@ -42,7 +41,7 @@ def as_text(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['metrology.propagation']!r}" if "uncertainty" in value else ""
+    doubt = f" +/- {value['uncertainty']!r}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else repr(number) for number in numbers)
     return f"{shown} {value['unit']}{doubt}"
@@ -99,5 +98,5 @@ def test_random_and_known_questions(
         more = [Asked(calculation.name, f"drawn with {seed + further}", body) for body in bodies]
         met = [asked for asked in more if assert_alike(client, asked, tally)]
     assert met, "no question of this calculation was asked both ways"
-    if any(map(is_list, text_fields(calculation).values())):
+    if any(asked.is_list for asked in text_fields(calculation).values()):
         assert any(has_list(asked.body) for asked in met), "no list of it was asked both ways"

@@ -3,7 +3,8 @@
 import csv
 import io
 
-from ringland_service.api.writing import batch_render, flat_table, render
+from ringland_service.api.shapes import members
+from ringland_service.api.writing import batch_render, flat_table
 from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.picking import picked
 from ringland_service.api.writing.single_text import single_text
@@ -73,7 +74,7 @@ FOUND = Outputs(
     uncertainty=True,
     uncertainties=("c", "d"),
 )
-RESULT = render.members(Outputs, FOUND, FOUND, "metric", {})
+RESULT = members.answer(Outputs, FOUND, FOUND, "metric", {})
 ANSWER = {"inputs": {}, "result": RESULT, "verdicts": [], "warnings": [], "cautions": []}
 ROWS = [
     ("values 1", "value", "piston", ""),

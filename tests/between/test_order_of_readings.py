@@ -13,7 +13,8 @@ from questions import Asked, every
 
 from between_tally import Tally
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.members import Member, Shape
+from ringland_service.api.shapes.looks import AsQuantities
+from ringland_service.api.shapes.members import Member
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 
 RELATION = "order of readings"
@@ -79,9 +80,10 @@ def lists_of(given: Any, path: Path = ()) -> list[tuple[Path, Member]]:
     found: list[tuple[Path, Member]] = []
     for member in given.values():
         here = (*path, member.name)
-        if member.shape is Shape.SECTION and member.record is not None:
-            found += lists_of(shapes.members(member.record), here)
-        elif member.shape in (Shape.QUANTITIES, Shape.RECORDS, Shape.LIST):
+        shape = member.shape
+        if shape.is_section and shape.record is not None:
+            found += lists_of(shapes.members(shape.record), here)
+        elif shape.is_table or shape.is_bare_list or isinstance(shape, AsQuantities):
             found.append((here, member))
     return found
 

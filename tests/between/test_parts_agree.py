@@ -13,6 +13,7 @@ from questions import Asked, every
 from between_tally import Tally
 from ringland_service.api.reading.envelope import checks_of
 from ringland_service.api.reading.request import understood
+from ringland_service.api.shapes import members
 from ringland_service.api.writing import render
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
@@ -101,7 +102,7 @@ def own_question(part: Answer, asked: Asked) -> Json:
     inputs = part.calculation.inputs
     unsaid = unsayable(part)
     moved = render.by_member({p: u for p, u in stated(part).items() if p not in unsaid})
-    body = as_request(render.members(inputs, part.inputs, part.inputs, "metric", moved))
+    body = as_request(members.answer(inputs, part.inputs, part.inputs, "metric", moved))
     body |= {name: asked.body[name] for name in SHAPING if name in asked.body}
     checks = {check.name for check in checks_of(part.calculation)}
     limits = {n: limit for n, limit in asked.body.get("limits", {}).items() if n in checks}

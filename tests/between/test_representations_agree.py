@@ -21,6 +21,7 @@ from questions import Asked, demo_files, every, examples
 from between_tally import Tally
 from page_reader import Reader
 from ringland_service.api.routes.calculation_routes import as_text
+from ringland_service.api.shapes import figures, looks
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.writing import flat_table, forms, text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
@@ -57,7 +58,7 @@ def leaves(value: Any) -> Iterator[str]:
         for one in value:
             yield from leaves(one)
     elif value is not None:
-        yield str(flat_table.cell(value))
+        yield str(figures.cell(value))
 
 
 def results_of(answer: Any) -> Any:
@@ -90,7 +91,7 @@ def test_csv_says_what_the_json_says(client: FlaskClient, asked: Asked, tally: T
     assert cells(own_rows(rows)) == Counter(filter(None, leaves(told)))
     assert_verdicts(rows, answer["verdicts"])
     warned = [(row["name"], row["value"]) for row in rows if row["part"] == "warning"]
-    told = [(w["field"], str(flat_table.cell(w["message"]))) for w in answer["warnings"]]
+    told = [(w["field"], str(figures.cell(w["message"]))) for w in answer["warnings"]]
     assert warned == told
     assert not OF_PYTHON.search(sheet)
 
@@ -125,7 +126,7 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         assert " ".join(text.judged_on(verdict).split()) in told
         assert WORDS[verdict["verdict"]].upper() in told
     for warning in answer["warnings"]:
-        where = text.words_of(warning["field"])
+        where = figures.words_of(warning["field"])
         said = {
             text.NOT_STATED: where,
             # Stands beside its number.
@@ -133,7 +134,7 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         }.get(warning["code"], f"{where}: {warning['message']}")
         assert " ".join(said.split()) in told
     for quantity in quantities(results_of(answer)):
-        assert text.plain(quantity["value"], quantity["digits"]) in told
+        assert figures.plain(quantity["value"], quantity["digits"]) in told
 
 
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
@@ -195,12 +196,12 @@ def test_the_declared_shapes_are_those_of_the_json(client: FlaskClient, asked: A
 
 
 LOOKS = {
-    shapes.Shape.QUANTITY: lambda value: value.keys() >= {"value", "unit"},
-    shapes.Shape.QUANTITIES: lambda value: value.keys() >= {"values", "unit"},
-    shapes.Shape.SECTION: lambda value: isinstance(value, dict),
-    shapes.Shape.RECORDS: lambda value: all(isinstance(one, dict) for one in value),
-    shapes.Shape.LIST: lambda value: not any(isinstance(one, (dict, list)) for one in value),
-    shapes.Shape.PLAIN: lambda value: not isinstance(value, (dict, list)),
+    looks.AsQuantity: lambda value: value.keys() >= {"value", "unit"},
+    looks.AsQuantities: lambda value: value.keys() >= {"values", "unit"},
+    looks.AsSection: lambda value: isinstance(value, dict),
+    looks.AsTable: lambda value: all(isinstance(one, dict) for one in value),
+    looks.AsBareList: lambda value: not any(isinstance(one, (dict, list)) for one in value),
+    looks.AsBare: lambda value: not isinstance(value, (dict, list)),
 }
 
 
@@ -209,10 +210,11 @@ def assert_shapes(given: Iterator[tuple[shapes.Member, Any]], values: Any) -> No
     found = list(given)
     assert [member.name for member, _ in found] == list(values)
     for member, value in found:
-        assert LOOKS[member.shape](value), (member.name, member.shape, value)
-        if member.shape is shapes.Shape.SECTION:
+        right = next(test for look, test in LOOKS.items() if isinstance(member.shape, look))
+        assert right(value), (member.name, member.shape, value)
+        if member.shape.is_section:
             assert_shapes(member.given(value), value)
-        if member.shape is shapes.Shape.RECORDS:
+        if member.shape.is_table:
             for one in value:
                 assert_shapes(member.given(one), one)
 

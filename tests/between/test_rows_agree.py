@@ -15,8 +15,8 @@ from questions import every
 from between_tally import Tally
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.members import Shape
-from ringland_service.api.writing import flat_table
+from ringland_service.api.shapes.figures import cell
+from ringland_service.api.shapes.looks import AsQuantities, AsQuantity
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 
@@ -80,13 +80,14 @@ def row_difference(calculation: Calculation, found: Json, row: int, alone: Json)
     for name, member in shapes.members(calculation.outputs).items():
         column, value = found["results"].get(name), alone["result"].get(name)
         here = None if column is None else column["values"][row]
-        if member.shape in (Shape.QUANTITY, Shape.QUANTITIES) and value is not None:
+        if isinstance(member.shape, (AsQuantity, AsQuantities)) and value is not None:
             doubts = (column or {}).get("uncertainties")
-            plural = "uncertainties" if member.shape is Shape.QUANTITIES else "uncertainty"
+            several = isinstance(member.shape, AsQuantities)
+            plural = "uncertainties" if several else "uncertainty"
             doubt = None if doubts is None else doubts[row]
             worst = max(worst, difference(doubt, value.get(plural), f"{name}.U", loose=True))
             assert unit_of(column or {}, row) == value["unit"], name
-            value = value["values" if member.shape is Shape.QUANTITIES else "value"]
+            value = value["values" if several else "value"]
         worst = max(worst, difference(here, value, name))
     return max(worst, verdict_difference(found, row, alone))
 
@@ -175,7 +176,7 @@ def assert_written(rows: list[dict[str, str]], found: Json) -> None:
         head = f"{name} [{column['unit']}]" if "unit" in column else name
         for row, value in zip(rows, column["values"], strict=True):
             if not isinstance(value, list):
-                assert row[head] == str(flat_table.cell(value)), (head, shown(value))
+                assert row[head] == str(cell(value)), (head, shown(value))
     for check, columns in found["verdicts"].items():
         words = [row[f"{check} verdict"] or None for row in rows]
         assert words == columns["verdict"]

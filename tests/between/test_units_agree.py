@@ -11,8 +11,8 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api.reading.bounds import bounds
 from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.shapes.bounds import bounds
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
 from ringland_service.core.declare.fields import (

@@ -20,11 +20,11 @@ from reference_cases import BY_NAME, cases
 from ringland_service.api.faults import Faulty
 from ringland_service.api.reading.request import understood
 from ringland_service.api.routes.answering import answered, answered_batch
+from ringland_service.api.shapes import members
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import batch_render, flat_table, render
 from ringland_service.api.writing.expanded import bare
 from ringland_service.api.writing.printed import printed
-from ringland_service.api.writing.render import members
 from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, asked, declared
@@ -117,7 +117,7 @@ def requests_of(calculation: Calculation) -> Iterator[dict[str, Any]]:
     for case in cases():
         if case.calculation == calculation.name and not case.refused:
             inputs = case.question().inputs
-            yield as_sent(members(calculation.inputs, inputs, inputs, "metric", {}))
+            yield as_sent(members.answer(calculation.inputs, inputs, inputs, "metric", {}))
 
 
 TWICE = "its doubt is stated twice"

@@ -11,8 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from marshmallow import ValidationError
 
-from ringland_service.api.reading.bounds import apart, bounds, outside
-from ringland_service.api.reading.quantity_fields import check_uncertainty, check_value
+from ringland_service.api.shapes.bounds import apart, bounds, outside
+from ringland_service.api.shapes.quantity_checks import check_uncertainty, check_value
 from ringland_service.core import quantities
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.declare.significant import as_written

@@ -1,6 +1,7 @@
 """The example of each declared field, in JSON form."""
 
 import dataclasses
+from typing import Any
 
 from ringland_service.api.json_types import Json
 from ringland_service.api.shapes.registry import adapter, adapters
@@ -13,7 +14,7 @@ def example_of(field: Field) -> Json:
     return adapter(field).example()
 
 
-def example(of: type) -> dict[str, Json]:
+def example(of: type) -> dict[str, Any]:
     """Return the example request of a record, in JSON form: every field by its example."""
     shown = {one.field.public(name): one.example() for name, one in adapters(of).items()}
     return {name: value for name, value in shown.items() if value is not None}

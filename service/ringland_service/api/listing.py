@@ -15,7 +15,8 @@ from ringland_service.core.declare import Composite, Declared, asked, defaults
 from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.fields import Field, ResultField
 from ringland_service.core.kinds import KINDS
-from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, read_table
+from ringland_service.core.limits import GRADES, LIMITS, STANDINGS
+from ringland_service.core.materials import MATERIALS
 from ringland_service.core.suspects import (
     COMPLAINTS,
     EVIDENCE,
@@ -191,7 +192,7 @@ def units() -> dict[str, Any]:
 
 def materials() -> dict[str, Any]:
     """Return the materials with their expansion coefficients."""
-    return {"materials": read_table("materials")}
+    return {"materials": [asdict(material) for material in MATERIALS.values()]}
 
 
 def evidence() -> dict[str, Any]:

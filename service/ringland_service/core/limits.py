@@ -5,14 +5,14 @@ Standings: ``maker`` (the maker's figure for the part in hand; it always wins),
 ``computed`` (follows from the formula alone).
 """
 
-import tomllib
 from dataclasses import dataclass, replace
-from importlib import resources
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE, cited
+from ringland_service.core.tables import read_table
 
 STANDINGS = {
     "maker": "the maker's figure for the part in hand; it always wins",
@@ -20,7 +20,6 @@ STANDINGS = {
     "standard": "a published standard or handbook, named as the source",
     "computed": "follows from the formula alone",
 }
-NO_SOURCE = "common practice, no source"
 
 
 @dataclass(frozen=True)
@@ -64,14 +63,10 @@ class LimitRow:
         return replace(self, low=None)
 
 
-def read_table(name: str) -> list[dict[str, Any]]:
-    """Return the rows of a bundled table."""
-    text = resources.files("ringland_service.core").joinpath("tables", f"{name}.toml")
-    rows: list[dict[str, Any]] = tomllib.loads(text.read_text("utf-8"))["row"]
-    return rows
-
-
-LIMITS: dict[str, LimitRow] = {row["id"]: LimitRow(**row) for row in read_table("limits")}
+LIMITS: dict[str, LimitRow] = {
+    row["id"]: LimitRow(**{**row, "source": cited(row.get("source", NO_SOURCE))})
+    for row in read_table("limits")
+}
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ An instrument's error has parts that its readings share and parts of each readin
 
 References
 ----------
-JCGM 100:2008 (from memory), 4.3.7: rectangular distribution; trade's table of bench uncertainty
+JCGM 100:2008, 4.3.7: rectangular distribution; trade's table of bench uncertainty
 (common practice, no source).
 """
 
@@ -22,7 +22,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ringland_service.core.errors import CoreError
-from ringland_service.core.limits import read_table
+from ringland_service.core.tables import read_table
 from ringland_service.core.uncertainty import Influence, Move
 
 ROOT3 = math.sqrt(3.0)

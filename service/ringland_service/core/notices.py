@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from ringland_service.core.limits import read_table
+from ringland_service.core.tables import read_table
 
 
 @dataclass(frozen=True)

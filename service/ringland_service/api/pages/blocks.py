@@ -9,6 +9,7 @@ from ringland_service.api import shapes, text
 from ringland_service.api.shapes import Member, Shape
 from ringland_service.core.declare import Calculation
 from ringland_service.core.fields import NumberField
+from ringland_service.core.sources import NO_SOURCE
 from ringland_service.core.unjudged import WHY
 from ringland_service.core.verdicts import WORDS
 
@@ -170,10 +171,6 @@ def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tup
             yield replace(inner, name=f"{above}{inner.name}"), value
 
 
-# Said by the standing already.
-NO_SOURCE = "common practice, no source"
-
-
 def verdicts(found: Sequence[Mapping[str, Any]]) -> list[Judged]:
     """Return verdicts in texts."""
     return [_judged(verdict) for verdict in found]
@@ -194,6 +191,7 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         value=text.value_text(verdict),
         limit=text.limit_sides(limit),
         standing=text.STANDING_WORDS[limit["standing"]],
+        # Common practice is said by the standing already.
         source=limit["source"].removesuffix(f"; {NO_SOURCE}"),
         verdict=WORDS[verdict["verdict"]],
         token=verdict["verdict"],

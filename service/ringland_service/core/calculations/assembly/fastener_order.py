@@ -20,10 +20,10 @@ from ringland_service.core.declare import (
     usual,
 )
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
 from ringland_service.core.usual import ALL
 from ringland_service.core.verdicts import beyond
 
-COMMON = "common practice, no source"
 # Two fasteners closer than this are one, written down twice.
 LEAST_APART_MM = 3.0
 QUARTER_TURN_DEG = 90.0

@@ -14,11 +14,12 @@ from ringland_service.core.formulas import bore
 from ringland_service.core.formulas.air import length_at_20c_mm
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
+from ringland_service.core.sources import cited
 from ringland_service.core.survey import Survey
 from ringland_service.core.usual import ALL
 
-COMMON = "common practice, no source"
-DIAMETERS = "difference of two diameters, not the radial roundness of ISO 12181 (from memory)"
+DIAMETERS = cited("difference of two diameters, not the radial roundness of {iso_12181}")
 WEAR_FROM = {
     "unworn_reference": "the bore where no ring runs",
     "nominal_bore": "the nominal bore, as no unworn reference is given",

@@ -13,6 +13,7 @@ from ringland_service.core.calculations.decision._returned import (
 from ringland_service.core.declare import Calculation, choice, quantity, readings, record, result
 from ringland_service.core.formulas import machining
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 from ringland_service.core.uncertainty import Influence, Move
 
 DIFFERENCE = "difference of two diameters"
@@ -100,7 +101,7 @@ class Outputs:
         "zone over twice the expanded uncertainty: what the measurement can prove",
         digits=2,
         formula="zone_mm / (2 * size_uncertainty_mm)",
-        source="JCGM 106:2012, measurement capability index (from memory)",
+        source=cited("{jcgm_106_capability}"),
         default=None,
     )
     returned_min_mm: Number | None = result(

@@ -19,9 +19,10 @@ from ringland_service.core.declare import (
 from ringland_service.core.fields import Quantified
 from ringland_service.core.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 from ringland_service.core.verdicts import beyond, probability_within
 
-CONFORMING = "JCGM 106:2012 (from memory)"
+CONFORMING = cited("{jcgm_106_conformance}")
 
 
 @record

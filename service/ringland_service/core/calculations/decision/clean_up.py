@@ -16,6 +16,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import machining
+from ringland_service.core.sources import NO_SOURCE
 from ringland_service.core.verdicts import beyond
 
 PLANE = "plane geometry"
@@ -114,7 +115,7 @@ class Outputs:
         "share of the wear on the side that wore most, as used",
         digits=2,
         basis="as given, else 1: all on one side, the safe figure",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     score_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",

@@ -18,6 +18,7 @@ from ringland_service.core.formulas import machining
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE
 
 KINEMATICS = "kinematics"
 STROKE_DRIVE = {
@@ -116,7 +117,7 @@ class Outputs:
     finish: str | None = result(
         "surface that shops order for these rings; the ring maker's figure comes first",
         basis="by the kind of ring",
-        source="common practice, no source",
+        source=NO_SOURCE,
         common_practice=True,
         default=None,
     )

@@ -40,6 +40,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.findings import Finding, all_pass, found
 from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.sources import NO_SOURCE as COMMON
 
 WAYS: dict[str, str] = {
     kept.LEAVE_ALONE: "leave it alone",
@@ -84,7 +85,6 @@ FIND_OUT_HOW = (
     "above the ring travel"
 )
 ORDER = "the order of ways: leave alone, new rings, chosen piston, overbore, replate, sleeve"
-COMMON = "common practice, no source"
 
 
 @record

@@ -26,9 +26,9 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import rings
 from ringland_service.core.limits import Limit
+from ringland_service.core.sources import NO_SOURCE as COMMON
 
 SUM = "sum of two diameters"
-COMMON = "common practice, no source"
 
 
 @record

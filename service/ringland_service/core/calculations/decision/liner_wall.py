@@ -17,6 +17,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import machining
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE
 from ringland_service.core.verdicts import at_most, beyond
 
 PLANE = "plane geometry"
@@ -75,7 +76,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=2,
         basis="lower limit of the check liner_wall, else common practice for the kind of wall",
-        source="maker, else common practice, no source",
+        source=f"maker, else {NO_SOURCE}",
         default=None,
     )
     largest_bore_at_floor_mm: Number | None = result(

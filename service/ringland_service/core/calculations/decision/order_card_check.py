@@ -25,9 +25,9 @@ from ringland_service.core.declare import (
     text,
 )
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as TRADE
 from ringland_service.core.verdicts import at_most
 
-TRADE = "common practice, no source"
 READ = "read off the card"
 MAY, MUST_NOT = "may_go_out", "must_not_go_out"
 USABLE = {

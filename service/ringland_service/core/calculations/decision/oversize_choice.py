@@ -24,6 +24,7 @@ from ringland_service.core.declare import (
     text,
 )
 from ringland_service.core.limits import Limit
+from ringland_service.core.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 SMALLEST = "the smallest piston whose bore-to is at least the clean-up diameter"
@@ -129,7 +130,7 @@ class Outputs:
         "piston to take: the smallest that cleans up at boring; it leaves room for the next "
         "rebuild",
         basis=SMALLEST,
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     chosen_piston_mm: float | None = result(
@@ -167,7 +168,7 @@ class Outputs:
     runner_up: str | None = result(
         "next larger piston that cleans up, should the chosen one not",
         basis="the second smallest piston whose bore-to is at least the clean-up diameter",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

@@ -23,6 +23,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.limits import Limit
+from ringland_service.core.sources import NO_SOURCE
 from ringland_service.core.usual import ALL
 from ringland_service.core.verdicts import at_most
 
@@ -90,7 +91,7 @@ class Outputs:
     best: str = result(
         "the piston that sits most central in the new fit",
         basis="the largest distance of both clearances from the ends of the new fit",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     best_piston_mm: float = result(
         "size of that piston",

@@ -9,10 +9,10 @@ from ringland_service.core.calculations.engine_tests._evidence_weighed import (
 )
 from ringland_service.core.declare import record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
 from ringland_service.core.suspects import EVIDENCE, SUSPECT_WORDS
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record

@@ -25,13 +25,14 @@ from ringland_service.core.formulas._elementary import root
 from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
+from ringland_service.core.sources import cited
 from ringland_service.core.uncertainty import Influence, Move
 from ringland_service.core.unjudged import NOT_JUDGED
 from ringland_service.core.verdicts import is_column
 
-ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+ATMOSPHERE = cited("{iso_2533}")
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",

@@ -18,9 +18,10 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import crank, cranking, geometry
 from ringland_service.core.formulas._elementary import at_most
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 from ringland_service.core.verdicts import beyond
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 USUAL_N = (1.20, 1.30)
 
 
@@ -100,7 +101,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",

@@ -22,9 +22,9 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import readings as formulas
 from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
 from ringland_service.core.uncertainty import Influence, Move
 
-COMMON = "common practice, no source"
 SOUND_SHARE = 0.80
 SAG_SHARE = 0.95
 

@@ -12,10 +12,10 @@ from ringland_service.core.calculations.engine_tests import _evidence_weighed as
 from ringland_service.core.calculations.engine_tests._diagnosis_inputs import NEEDS, Inputs
 from ringland_service.core.calculations.engine_tests._next_test import next_test
 from ringland_service.core.declare import Calculation, record, result
+from ringland_service.core.sources import NO_SOURCE as COMMON
 from ringland_service.core.suspects import COMPLAINTS, SUSPECT_WORDS, SUSPECTS
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record

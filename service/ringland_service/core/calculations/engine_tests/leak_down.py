@@ -19,10 +19,11 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import leak
 from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.sources import NO_SOURCE as COMMON
+from ringland_service.core.sources import cited
 from ringland_service.core.uncertainty import Influence, Move
 
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 READINGS = ("cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa")
 
 

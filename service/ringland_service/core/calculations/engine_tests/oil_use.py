@@ -15,8 +15,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import oil_use
 from ringland_service.core.limits import GRADES, LIMITS, Limit
 from ringland_service.core.numbers import Number
-
-COMMON = "common practice, no source"
+from ringland_service.core.sources import NO_SOURCE as COMMON
 
 
 @record

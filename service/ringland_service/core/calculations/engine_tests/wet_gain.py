@@ -17,10 +17,11 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import cranking, geometry, readings
 from ringland_service.core.limits import GRADES
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
+from ringland_service.core.sources import cited
 from ringland_service.core.verdicts import at_most
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 # Shares of the clearance volume: refused from the one, usual between the others.
 LOCKING_SHARE = 0.25
 USUAL_SHARES = (0.03, 0.10)

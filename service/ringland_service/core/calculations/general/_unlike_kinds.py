@@ -12,7 +12,7 @@ from ringland_service.core.formulas.air import SEA_LEVEL_KPA
 from ringland_service.core.kinds import Kind
 from ringland_service.core.significant import as_written
 
-# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition; from memory).
+# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition).
 ABSOLUTE_ZERO_C = Fraction("-273.15")
 
 TAKEN = {

@@ -21,8 +21,9 @@ from ringland_service.core.errors import Contradiction
 from ringland_service.core.fields import Quantified, UnitGiven
 from ringland_service.core.kinds import KINDS
 from ringland_service.core.significant import significant_digits
+from ringland_service.core.sources import cited
 
-SOURCE = "exact factors, NIST SP 811 (from memory)"
+SOURCE = cited("exact factors, {nist_sp_811}")
 EXACT, ROUNDED = "exact", "rounded"
 FACTORS = {
     EXACT: "the factor is a finite decimal: nothing is lost",

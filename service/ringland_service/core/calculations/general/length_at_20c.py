@@ -14,8 +14,9 @@ from ringland_service.core.materials import (
     alpha_of_material_per_k,
 )
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 
-EXPANSION = "ISO 1; Machinery's Handbook (both from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
 AT_20 = "length / (1 + expansion coefficient × (temperature − 20 °C))"
 
 

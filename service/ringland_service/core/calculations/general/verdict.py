@@ -27,10 +27,11 @@ from ringland_service.core.fields import Quantified, UnitGiven
 from ringland_service.core.formulas.air import SEA_LEVEL_KPA
 from ringland_service.core.kinds import KINDS, Kind
 from ringland_service.core.limits import STANDINGS, Limit
+from ringland_service.core.sources import cited
 from ringland_service.core.uncertainty import Influence, Move
 from ringland_service.core.verdicts import beyond
 
-SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
+SOURCE = cited("{jcgm_100_components}")
 
 
 @record

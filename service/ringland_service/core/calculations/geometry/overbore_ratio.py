@@ -7,9 +7,10 @@ from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 
 GEOMETRY = "solid geometry"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

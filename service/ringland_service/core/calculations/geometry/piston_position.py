@@ -17,9 +17,10 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import crank, position
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 from ringland_service.core.verdicts import beyond
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+HEYWOOD = cited("{heywood_crank}")
 TRIANGLE = "plane geometry: crank, rod and bore axis"
 COUNTED_FROM = {
     "top_dead_centre": "from the piston's own top dead centre",

@@ -22,8 +22,9 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import facing, geometry
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 PRISM = "solid geometry: volume of a prism"
 SETTLE = (
     "measure the squish again with fresh solder at the pin axis, head torqued down with its gasket"

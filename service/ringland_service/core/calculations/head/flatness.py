@@ -19,9 +19,10 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import facing, geometry
 from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.sources import NO_SOURCE as COMMON
+from ringland_service.core.sources import cited
 
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 GASKET_KIND = {
     "composite": "composite or fibre gasket",
     "multi_layer_steel": "multi-layer steel gasket",

@@ -14,9 +14,10 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import geometry, lash, springs
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import cited
 
 DIFFERENCE = "difference of two lengths"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

@@ -20,8 +20,8 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
 NEW_RINGS = (*MACHINED, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 FORM = "difference of two diameters, at the depths of the order"

@@ -10,7 +10,7 @@ from werkzeug.exceptions import NotFound
 from werkzeug.wrappers import Response as BaseResponse
 
 from ringland_service import __version__
-from ringland_service.api import listing, problems
+from ringland_service.api import listing, problems, source_list
 from ringland_service.api.faults import Faulty
 from ringland_service.api.openapi import document
 from ringland_service.api.query import unknown_parameters
@@ -21,6 +21,7 @@ TABLES = {
     "/v1/limits": listing.limits,
     "/v1/units": listing.units,
     "/v1/materials": listing.materials,
+    "/v1/sources": source_list.sources,
     "/v1/evidence": listing.evidence,
 }
 PUBLIC = "public, max-age=3600"

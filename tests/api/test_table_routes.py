@@ -12,13 +12,13 @@ from openapi_spec_validator import validate
 
 from ringland_service import __version__
 from ringland_service.api import problems
-from ringland_service.api.forms import further
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get
-from ringland_service.api.system_routes import ASSETS
+from ringland_service.api.reading.query import offers_get
+from ringland_service.api.routes.system_routes import ASSETS
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing.forms import further
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
-from ringland_service.core.sources import SOURCES
+from ringland_service.core.tables.sources import SOURCES
 from ringland_service.units import TABLE
 
 TABLES = ["/v1", "/v1/limits", "/v1/units", "/v1/materials", "/v1/sources", "/v1/evidence"]

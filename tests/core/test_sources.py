@@ -9,16 +9,23 @@ from pathlib import Path
 import pytest
 
 import ringland_service
-from ringland_service.api.source_list import texts_of, used_by
+from ringland_service.api.openapi.source_list import texts_of, used_by
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.limits import GRADES, LIMITS
-from ringland_service.core.materials import MATERIALS
-from ringland_service.core.sources import NO_SOURCE, SOURCES, UNCHECKED, Source, cited, sources_of
+from ringland_service.core.engines.materials import MATERIALS
+from ringland_service.core.metrology.limits import GRADES, LIMITS
+from ringland_service.core.tables.sources import (
+    NO_SOURCE,
+    SOURCES,
+    UNCHECKED,
+    Source,
+    cited,
+    sources_of,
+)
 
 PACKAGE = Path(ringland_service.__file__).parent
 TESTS = Path(__file__).parents[1]
 CODE = {path.relative_to(PACKAGE): path.read_text("utf-8") for path in PACKAGE.rglob("*.py")}
-HOME = Path("core", "sources.py")
+HOME = Path("core", "tables", "sources.py")
 TITLES = {source.title for source in SOURCES.values()}
 # ISO 1 is not named by ISO 12181.
 WHOLE = {title: re.compile(rf"{re.escape(title)}(?!-?\d)") for title in TITLES}

@@ -12,8 +12,8 @@ import pytest
 from ringland_service.core import calculations, tables
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import GRADES, LIMITS, STANDINGS, Grade, LimitRow
-from ringland_service.core.notices import CAUTIONS
+from ringland_service.core.declare.notices import CAUTIONS
+from ringland_service.core.metrology.limits import GRADES, LIMITS, STANDINGS, Grade, LimitRow
 
 TABLES = sorted(
     (p for p in resources.files(tables).iterdir() if p.name.endswith(".toml")),

@@ -13,11 +13,11 @@ from typing import Any
 import numpy as np
 import pytest
 
-from ringland_service.api.request import understood
+from ringland_service.api.reading.request import understood
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite
-from ringland_service.core.uncertainty import STEP, Influence, moved, numeric_leaves
-from ringland_service.engine import single
+from ringland_service.core.metrology.propagation import STEP, Influence, moved, numeric_leaves
+from ringland_service.engine import scalar as single
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.question import Question, stated_influences
 

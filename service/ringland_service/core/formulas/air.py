@@ -1,7 +1,7 @@
 """Air pressure at altitude, readings brought to another air pressure, lengths at 20 °C."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import insist, insist_positive, power
+from ringland_service.core.formulas.elementary import insist, insist_positive, power
 from ringland_service.core.numbers import Number
 
 # ISO 2533, Standard atmosphere.

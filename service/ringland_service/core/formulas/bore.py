@@ -9,8 +9,8 @@ from typing import cast
 
 import numpy as np
 
-from ringland_service.core.formulas._elementary import magnitude
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.formulas.fits import clearance_mm
 from ringland_service.core.numbers import Column, Number
 
@@ -32,7 +32,7 @@ def out_of_round_mm(pin_axis_mm: Number, thrust_axis_mm: Number) -> Number:
     ----------
     Common practice, no source; not the radial roundness of ISO 12181.
     """
-    return magnitude(pin_axis_mm - thrust_axis_mm)
+    return absolute(pin_axis_mm - thrust_axis_mm)
 
 
 def taper_mm(bores_mm: Column) -> Number:

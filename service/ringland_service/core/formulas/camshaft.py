@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import cosine_deg, insist, insist_positive, sine_deg
+from ringland_service.core.formulas.elementary import cosine_deg, insist, insist_positive, sine_deg
 from ringland_service.core.numbers import Number
 
 

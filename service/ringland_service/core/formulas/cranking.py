@@ -1,11 +1,11 @@
 """Cranking compression: what a sound cylinder should read, and what oil and hose do to it."""
 
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.formulas._elementary import (
-    at_least,
-    at_most,
+from ringland_service.core.formulas.elementary import (
     insist,
     insist_positive,
+    maximum,
+    minimum,
     power,
 )
 from ringland_service.core.formulas.geometry import compression_ratio
@@ -208,7 +208,7 @@ def recommended_oil_ml(clearance_cc: Number) -> Number:
     ----------
     Common practice.
     """
-    return at_most(at_least(OIL_SHARE_OF_CLEARANCE * clearance_cc, LEAST_OIL_ML), MOST_OIL_ML)
+    return minimum(maximum(OIL_SHARE_OF_CLEARANCE * clearance_cc, LEAST_OIL_ML), MOST_OIL_ML)
 
 
 def ratio_with_hose(effective_cc: Number, clearance_cc: Number, hose_cc: Number) -> Number:

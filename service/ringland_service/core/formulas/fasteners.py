@@ -5,7 +5,7 @@ import math
 import numpy as np
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import cosine_deg, insist, insist_positive, root
+from ringland_service.core.formulas.elementary import cosine_deg, insist, insist_positive, sqrt
 from ringland_service.core.numbers import Number
 
 # Half of 1/cos 30°, rounded as textbooks print it: the flank's share of thread friction.
@@ -263,4 +263,4 @@ def combined_stress_over_proof(
     insist_positive("stress_area_mm2", stress_area_mm2)
     insist_positive("proof_stress_mpa", proof_stress_mpa)
     tension_mpa = clamp_n / stress_area_mm2
-    return root(tension_mpa * tension_mpa + 3.0 * torsion_mpa * torsion_mpa) / proof_stress_mpa
+    return sqrt(tension_mpa * tension_mpa + 3.0 * torsion_mpa * torsion_mpa) / proof_stress_mpa

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Column, Number
 
 

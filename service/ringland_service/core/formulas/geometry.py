@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import insist, insist_positive, root
+from ringland_service.core.formulas.elementary import insist, insist_positive, sqrt
 from ringland_service.core.numbers import Number
 
 MM3_PER_CC = 1000.0
@@ -128,7 +128,7 @@ def largest_bore_mm(limit_cc: Number, stroke_mm: Number, cylinders: Number) -> N
     insist_positive("limit_cc", limit_cc)
     insist_positive("stroke_mm", stroke_mm)
     insist_positive("cylinders", cylinders)
-    return root(4 * MM3_PER_CC * limit_cc / (pi * stroke_mm * cylinders))
+    return sqrt(4 * MM3_PER_CC * limit_cc / (pi * stroke_mm * cylinders))
 
 
 def crevice_cc(bore_mm: Number, land_mm: Number, height_mm: Number) -> Number:

@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import (
+from ringland_service.core.formulas.elementary import (
     cosine_deg,
     direction_deg,
     insist,

@@ -1,6 +1,6 @@
 """Plays of rings in their grooves, of the piston pin, and of rod and crank."""
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 

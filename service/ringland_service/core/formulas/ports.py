@@ -2,7 +2,7 @@
 
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.formulas import crank
-from ringland_service.core.formulas._elementary import insist
+from ringland_service.core.formulas.elementary import insist
 from ringland_service.core.formulas.geometry import swept_volume_cc
 from ringland_service.core.numbers import Number
 

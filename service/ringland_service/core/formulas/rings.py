@@ -2,7 +2,7 @@
 
 from math import pi
 
-from ringland_service.core.formulas._elementary import at_least
+from ringland_service.core.formulas.elementary import maximum
 from ringland_service.core.numbers import Number
 
 
@@ -136,7 +136,7 @@ def filing_mm(wanted_mm: Number, measured_mm: Number) -> Number:
     ----------
     Common practice.
     """
-    return at_least(wanted_mm - measured_mm, 0.0)
+    return maximum(wanted_mm - measured_mm, 0.0)
 
 
 def hot_gap_mm(

@@ -1,6 +1,6 @@
 """Running in: piston speed, and oil in the fuel."""
 
-from ringland_service.core.formulas._elementary import at_least, insist_positive
+from ringland_service.core.formulas.elementary import insist_positive, maximum
 from ringland_service.core.numbers import Number
 
 
@@ -99,4 +99,4 @@ def lacking(wanted: Number, present: Number) -> Number:
     ----------
     Arithmetic.
     """
-    return at_least(wanted - present, 0.0)
+    return maximum(wanted - present, 0.0)

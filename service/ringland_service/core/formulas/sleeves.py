@@ -1,7 +1,7 @@
 """Fit of a sleeve in its cylinder: cold, while it goes in, and running. Diameters."""
 
-from ringland_service.core.formulas._elementary import insist_positive
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 

@@ -1,7 +1,7 @@
 """Valve springs: rate, loads, free length, lean, and the rate that the wire gives."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import direction_deg, insist, insist_positive
+from ringland_service.core.formulas.elementary import direction_deg, insist, insist_positive
 from ringland_service.core.numbers import Number
 
 

@@ -3,10 +3,10 @@
 from typing import Any
 
 from ringland_service.core.declare import Figure, Rule
+from ringland_service.core.declare.usual import Usual
 from ringland_service.core.formulas import fasteners, threads
+from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.usual import Usual
-from ringland_service.core.verdicts import at_most, beyond
 
 LUBRICANT: dict[str, str] = {
     "dry": "dry and clean: nut factor 0.20",

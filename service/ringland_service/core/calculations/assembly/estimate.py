@@ -3,7 +3,7 @@
 import math
 from decimal import ROUND_HALF_UP, Decimal
 
-from ringland_service.core.calculations.assembly import _work
+from ringland_service.core.calculations.assembly import parts_of_work as _work
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -17,9 +17,9 @@ from ringland_service.core.declare import (
     result,
     text,
 )
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE
+from ringland_service.core.tables.sources import NO_SOURCE
 
 SUMS = "arithmetic"
 MOST_MONEY = 1e8

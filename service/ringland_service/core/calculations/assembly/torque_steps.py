@@ -1,6 +1,5 @@
 """C45: torque stages, what the wrench reads through an adapter, clamp load, angle stages."""
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.assembly import _thread as thread
 from ringland_service.core.calculations.assembly._torque_inputs import Inputs
 from ringland_service.core.calculations.assembly._torque_notices import NOTICES, RULES
@@ -8,13 +7,14 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     Figure,
+    kinds,
     record,
     result,
 )
 from ringland_service.core.formulas import fasteners, threads
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 STATICS = "statics: one force at the grip, two levers"
 TEXTBOOKS = cited("{machine_design_nut_factor}")

@@ -1,22 +1,19 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._bore_expansion import (
-    expansion_of_bore,
-    no_standard,
-)
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
     choice,
+    kinds,
     quantity,
     record,
     result,
 )
-from ringland_service.core.formulas import bore, fits
-from ringland_service.core.materials import (
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.bore_expansion import expansion_of_bore, no_standard
+from ringland_service.core.engines.materials import (
     MATERIAL_CHOICES,
     MATERIALS,
     UNKNOWN,
@@ -24,9 +21,12 @@ from ringland_service.core.materials import (
     alpha_of_material_per_k,
     material_of_bore,
 )
+from ringland_service.core.formulas import bore, fits
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 EXPANSION = cited("{machinerys_handbook_expansion}")
 IRON, SLEEVE = "iron", "iron_sleeve_in_aluminium"

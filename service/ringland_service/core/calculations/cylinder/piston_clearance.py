@@ -2,27 +2,30 @@
 
 from dataclasses import replace
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder import _bore_told_twice as told_twice
-from ringland_service.core.calculations.cylinder import _piston_fit as parts
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder import bore_told_twice as told_twice
+from ringland_service.core.calculations.cylinder import piston_fit as parts
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     quantity,
     record,
     result,
     section,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.engines.materials import MATERIAL_CHOICES, UNKNOWN
+from ringland_service.core.engines.survey import Survey
 from ringland_service.core.formulas import fits
 from ringland_service.core.formulas.air import length_at_20c_mm
-from ringland_service.core.limits import LIMITS, Limit, LimitRow
-from ringland_service.core.materials import MATERIAL_CHOICES, UNKNOWN
+from ringland_service.core.metrology.limits import LIMITS, Limit, LimitRow
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
-from ringland_service.core.survey import Survey
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
 EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")

@@ -6,26 +6,26 @@ A part of the cylinder's decision.
 from dataclasses import dataclass
 from typing import cast
 
-from ringland_service.core import kinds
-from ringland_service.core import machining_quantities as sizes
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
-from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
+from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
-from ringland_service.core.calculations.decision.oversize_choice import Offered
+from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import (
     Calculation,
     Check,
     Rule,
     held,
+    kinds,
     quantity,
     record,
     records,
     result,
 )
-from ringland_service.core.limits import Limit
-from ringland_service.core.sources import NO_SOURCE
-from ringland_service.core.usual import ALL
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.declare.usual import ALL
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.metrology.conformity import at_most
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 OUTCOMES = {

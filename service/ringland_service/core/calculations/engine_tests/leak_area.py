@@ -2,24 +2,27 @@
 
 import numpy as np
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
+    kinds,
     quantity,
     record,
     result,
     same,
     usual,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import leak
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 NOZZLE = cited("{gas_dynamics}")
 # What gauges of 5 kPa can still tell from no loss, and from no pressure at all.

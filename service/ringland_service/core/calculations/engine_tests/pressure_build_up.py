@@ -5,7 +5,6 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import quantities
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -17,9 +16,10 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import readings as formulas
-from ringland_service.core.limits import GRADES
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE
 
 TEACHING = f"old workshop teaching; {NO_SOURCE}"
 LOW_CONFIDENCE = f"{NO_SOURCE}, low confidence"

@@ -2,12 +2,13 @@
 
 from typing import Any
 
-from ringland_service.core import condition, kinds, quantities
-from ringland_service.core.declare import Calculation, Notice, quantity, record, result
+from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
+from ringland_service.core.engines import condition
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import air
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import cited
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
 ATMOSPHERE = cited("{iso_2533}")
 # Weather moves the air pressure by so much at most (common practice, no source).

@@ -14,9 +14,9 @@ from ringland_service.core.calculations.geometry._parts import (
 )
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import cited
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.tables.sources import cited
 
 # A change of the ratio that is worth a look at fuel and mixture: common practice, no source.
 FELT = 0.05

@@ -2,11 +2,10 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
-from ringland_service.core.declare import record, result
-from ringland_service.core.sources import NO_SOURCE as COMMON
-from ringland_service.core.sources import cited
+from ringland_service.core.declare import kinds, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
 STACK = "sum of lengths"
 RATIO = cited("{heywood_ratio}")

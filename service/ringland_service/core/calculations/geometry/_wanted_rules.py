@@ -4,8 +4,8 @@ from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
-from ringland_service.core.sources import cited
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.tables.sources import cited
 
 # A chamber may overlap its cylinder a little at the face, no more (common practice, no source).
 CHAMBER_OVER_BORE = 1.3

@@ -1,21 +1,23 @@
 """C17: static compression ratio, from the parts of the clearance volume or by burette."""
 
-from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.calculations.geometry import _parts, _ways
 from ringland_service.core.calculations.geometry._ratio_notices import NOTICES
-from ringland_service.core.choices import UNKNOWN, VALVE_GEAR
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
+    kinds,
     quantity,
     record,
     result,
 )
+from ringland_service.core.engines.choices import UNKNOWN, VALVE_GEAR
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 GEOMETRY = "solid geometry"
 RATIO = cited("{heywood_ratio}")

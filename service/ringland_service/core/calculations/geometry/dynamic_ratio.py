@@ -2,12 +2,13 @@
 
 from typing import Any
 
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
-from ringland_service.core.declare import Calculation, Notice, quantity, record, result
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
+from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
 from ringland_service.core.formulas import crank, geometry
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import cited
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
 CRANK = cited("{heywood_crank}")
 RATIO = cited("{heywood_ratio}")

@@ -2,10 +2,9 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE, cited
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 LOBE = "nose radius less base radius"
 SPROCKET = cited("regular polygon; {iso_606}")

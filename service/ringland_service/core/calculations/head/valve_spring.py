@@ -1,12 +1,11 @@
 """C34: load, rate, coil bind, free length and squareness of a valve spring."""
 
-from ringland_service.core import kinds
-from ringland_service.core import valve_quantities as sizes
 from ringland_service.core.calculations.head import _spring_checks as judged
-from ringland_service.core.declare import Calculation, number, quantity, record, result
+from ringland_service.core.declare import Calculation, kinds, number, quantity, record, result
 from ringland_service.core.formulas import springs
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import cited
+from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 HOOKE = "Hooke's law"
 DIFFERENCE = "difference of two lengths"

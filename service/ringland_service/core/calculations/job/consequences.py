@@ -1,7 +1,7 @@
 """Each verdict that is too close to call, weighed by its consequences. Part of the job card."""
 
-from ringland_service.core.calculations.decision import _consequence as by
 from ringland_service.core.calculations.decision import choice_by_consequence as one
+from ringland_service.core.calculations.decision import consequence as by
 from ringland_service.core.declare import (
     REQUIRED,
     Calculation,
@@ -11,9 +11,9 @@ from ringland_service.core.declare import (
     result,
     same,
 )
-from ringland_service.core.findings import Finding
+from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.numbers import Number
-from ringland_service.core.sources import NO_SOURCE
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @record

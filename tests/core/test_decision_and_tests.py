@@ -29,7 +29,7 @@ CLOSED: dict[str, Any] = {
     "bore_kind": "iron",
     "cycle": "four_stroke",
     "damage": "none",
-    "pistons_stay_in": True,
+    "piston_stays_in": True,
 }
 LEAK = {"leak_gradeable": "yes"}
 EXHAUST = {"heard_at": "exhaust"}
@@ -81,7 +81,7 @@ def test_tests_that_show_sealing_rings_stand_in_where_the_piston_stays_in(
 ) -> None:
     found = asked({**CLOSED, **tests})
     row = way(found, "leave_alone")
-    assert decided(found).decision == ("leave_alone" if seals else "not_settled")
+    assert decided(found).way == ("leave_alone" if seals else "not_settled")
     assert row.standing == ("taken" if seals else "open")
     assert any("the rings seal" in reason for reason in row.reasons) == seals
     assert decided(found).fault_shown is None
@@ -96,26 +96,26 @@ def test_what_would_show_sealing_rings_is_asked_for() -> None:
 
 @pytest.mark.parametrize("told", [None, False])
 def test_tests_stand_in_only_where_the_piston_stays_in(told: bool | None) -> None:
-    found = asked({**CLOSED, **LEAK, "leak_pct": 5.0}, pistons_stay_in=told)
-    assert decided(found).decision == "not_settled"
+    found = asked({**CLOSED, **LEAK, "leak_pct": 5.0}, piston_stays_in=told)
+    assert decided(found).way == "not_settled"
 
 
 def test_what_is_measured_counts_all_the_same() -> None:
     """Only what is missing is stood in for; a reading that fails, or is too close, is not."""
     sealed = {**HEALTHY, **LEAK, "leak_pct": 5.0}
-    assert decided(asked(sealed, old_gap_mm=None)).decision == "leave_alone"
+    assert decided(asked(sealed, old_gap_mm=None)).way == "leave_alone"
     assert way(asked(sealed, old_gap_mm=0.60), "leave_alone").standing == "falls_out"
     assert way(asked(sealed, surface="glazed"), "leave_alone").standing == "falls_out"
     close = asked(
         {**sealed, "old_gap_mm": None},
         doubts={"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007},
-        limits={"bore_max": Limit(None, 60.025)},
+        limits={"bore_largest": Limit(None, 60.025)},
     )
     assert way(close, "leave_alone").standing == "open"
 
 
 def test_the_gap_on_the_bench_needs_no_test() -> None:
-    assert decided(asked(HEALTHY)).decision == "leave_alone"
+    assert decided(asked(HEALTHY)).way == "leave_alone"
 
 
 @pytest.mark.parametrize("close", [HOLDS, UNKNOWN, BROKEN])
@@ -155,7 +155,7 @@ def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
 
     A small leak speaks for the rings where its verdict passes: the maker's limit may be narrower.
     """
-    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_reading"))
+    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_least"))
     inputs = cylinder_ways.Inputs(**{**CLOSED, "findings": findings, **tests})
     assert leave_alone(inputs).standing == standing
 
@@ -207,21 +207,21 @@ def test_leaving_it_alone_falls_out_where_the_tests_speak_against_the_rings(
     found = asked({**HEALTHY, **tests})
     row = way(found, "leave_alone")
     if said is None:
-        assert decided(found).decision == "leave_alone"
+        assert decided(found).way == "leave_alone"
         return
     assert row.standing == "falls_out"
     assert any(said in reason for reason in row.reasons), row.reasons
-    assert decided(found).decision == "hone_and_rering"
+    assert decided(found).way == "hone_and_re_ring"
 
 
 @pytest.mark.parametrize("place", ["exhaust", "intake"])
 def test_a_two_stroke_hears_its_rings_at_the_ports(place: str) -> None:
     """Air passes the rings to the port, or through the crankcase to the intake (C11)."""
     large = {**LEAK, "leak_pct": 45.0, "heard_at": place}
-    base = {**PLATED, "piston_mm": 59.950}
+    base = {**PLATED, "piston_size_mm": 59.950}
     assert way(asked({**base, **large}), "leave_alone").standing == "falls_out"
     four_stroke = {**HEALTHY, **large}
-    assert decided(asked(four_stroke)).decision == "leave_alone"
+    assert decided(asked(four_stroke)).way == "leave_alone"
 
 
 def test_a_two_stroke_has_no_breather() -> None:
@@ -240,7 +240,7 @@ def test_against_goes_before_for() -> None:
 
 @pytest.mark.parametrize("leak", [5.79710, 5.07246, 6.08696])
 def test_first_job_sound_cylinders_are_left_alone(leak: float) -> None:
-    assert decided(asked({**CLOSED, **LEAK, "leak_pct": leak})).decision == "leave_alone"
+    assert decided(asked({**CLOSED, **LEAK, "leak_pct": leak})).way == "leave_alone"
 
 
 def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
@@ -255,7 +255,7 @@ def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
         "diagnosis_headline": "leads",
     }
     found = asked({**CLOSED, **weak, "bore_kind": "plated_aluminium"})
-    assert decided(found).decision == "leave_alone"
+    assert decided(found).way == "leave_alone"
     assert "confirms it" in decided(found).reason
 
 
@@ -273,7 +273,7 @@ def test_second_job_the_cylinder_that_stays_on() -> None:
         "diagnosis_headline": "not_settled",
     }
     found = asked(stays)
-    assert decided(found).decision == "leave_alone"
+    assert decided(found).way == "leave_alone"
     assert decided(found).fault_shown is None
 
 
@@ -290,7 +290,7 @@ def test_common_practice_switched_off_takes_the_steps_away() -> None:
 
     def off(**more: Any) -> Any:
         question = Question(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
-        return decided(answer_composite(DECISION, question)).decision
+        return decided(answer_composite(DECISION, question)).way
 
     assert off(leak_pct=5.0, leak_gradeable="yes") == "not_settled"
     assert off(excess_gain_pct=1.0, level_ratio=0.95) == "not_settled"

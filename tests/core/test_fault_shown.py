@@ -19,7 +19,7 @@ from ringland_service.core.metrology.limits import Limit
 LEAK = {"leak_gradeable": "yes"}
 # Bored for its taper of 0.048 against 0.030, and for 59.950 in 60.060: 0.110 against 0.100.
 WORN = dataclasses.replace(LIGHT, thrust_axis_mm=(60.060, 60.030, 60.012))
-BORED: dict[str, Any] = {**HEALTHY, **ON_THE_SHELF, "survey": WORN, "pistons_stay_in": False}
+BORED: dict[str, Any] = {**HEALTHY, **ON_THE_SHELF, "survey": WORN, "piston_stays_in": False}
 
 
 @pytest.mark.parametrize(
@@ -47,7 +47,7 @@ BORED: dict[str, Any] = {**HEALTHY, **ON_THE_SHELF, "survey": WORN, "pistons_sta
 def test_whether_the_fault_is_shown(tests: dict[str, Any], shown: str) -> None:
     """The rings and bore explain the taper, and they and the piston the clearance."""
     found = asked({**BORED, **tests})
-    assert decided(found).decision == "overbore"
+    assert decided(found).way == "overbore"
     assert decided(found).fault_shown == shown
     assert (decided(found).would_show is None) == (shown == "shown")
 
@@ -56,7 +56,7 @@ def test_a_suspect_that_leads_must_explain_what_fails() -> None:
     """All passes but the pin in the piston: RB does not explain it, PS does."""
     loose = {**BORED, "survey": LIGHT, "piston_pin_bore_mm": 15.050}
     rings = decided(asked(loose, suspects=ranked(RB=5.0)))
-    assert (rings.decision, rings.fault_shown) == ("overbore", "not_shown")
+    assert (rings.way, rings.fault_shown) == ("overbore", "not_shown")
     assert rings.would_show.startswith("the rings lead, but nothing that fails on the bench")
     assert decided(asked(loose, suspects=ranked(PS=5.0))).fault_shown == "shown"
 
@@ -64,9 +64,9 @@ def test_a_suspect_that_leads_must_explain_what_fails() -> None:
 def test_too_close_to_call_shows_nothing() -> None:
     """Too close counts as fail for new rings, and is no bench verdict that fails."""
     doubt = {"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007}
-    out = {**HEALTHY, **ON_THE_SHELF, "pistons_stay_in": False, "suspects": ranked(RB=5.0)}
-    found = asked(out, doubts=doubt, limits={"bore_max": Limit(None, 60.025)})
-    assert decided(found).decision == "overbore"
+    out = {**HEALTHY, **ON_THE_SHELF, "piston_stays_in": False, "suspects": ranked(RB=5.0)}
+    found = asked(out, doubts=doubt, limits={"bore_largest": Limit(None, 60.025)})
+    assert decided(found).way == "overbore"
     assert decided(found).fault_shown == "not_shown"
 
 
@@ -120,7 +120,7 @@ def test_nothing_is_said_of_a_fault_while_the_kind_of_bore_is_unknown() -> None:
 @pytest.mark.parametrize(("damage", "suspect"), [("crack", "HG"), ("hole", "PS")])
 def test_damage_seen_is_explained_too(damage: str, suspect: str) -> None:
     found = asked({"bore_kind": "iron", "damage": damage, "suspects": ranked(**{suspect: 4.0})})
-    assert (decided(found).decision, decided(found).fault_shown) == ("replace", "shown")
+    assert (decided(found).way, decided(found).fault_shown) == ("replace", "shown")
 
 
 def test_the_tables_name_what_there_is() -> None:

@@ -22,12 +22,12 @@ FAULT_SHOWN: dict[str, str] = {
 # Which suspect explains which bench verdict that fails, and what was seen (common practice).
 EXPLAINS: dict[str, tuple[str, ...]] = {
     "RB": (
-        "bore_max",
+        "bore_largest",
         "bore_wear",
         "out_of_round",
         "taper_pin_axis",
         "taper_thrust_axis",
-        "old_ring_gap",
+        "ring_gap_used",
         "top_ring_side",
         "second_ring_side",
         "piston_clearance_max",

@@ -130,7 +130,7 @@ def sealing(i: Any) -> str | None:
 
 def stands_in(i: Any) -> Condition | None:
     """Return what stands in for measurements that a piston left in its bore does not allow."""
-    shown = sealing(i) if i.pistons_stay_in else None
+    shown = sealing(i) if i.piston_stays_in else None
     if shown is None:
         return None
     said = f"{shown}: the rings seal, which stands in for what cannot be read"

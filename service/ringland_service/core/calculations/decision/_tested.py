@@ -125,7 +125,7 @@ def heard(i: Any) -> Heard:
     if word in LARGE and _not_judged(i, "leak_down"):
         word = None
     valid = i.diagnosis_headline != REPEAT
-    level = None if _not_judged(i, "compression_reading") else i.level_ratio
+    level = None if _not_judged(i, "compression_least") else i.level_ratio
     wet = _word(grades, "wet_gain", i.excess_gain_pct if valid else None)
     return Heard(
         leak=None if word == leak.NOT_GRADEABLE else word,

@@ -108,7 +108,7 @@ def test_a_burnt_valve_leaves_its_cylinder_alone(client: FlaskClient) -> None:
     result = card(client, BURNT_VALVE)
     assert result["leak_down"]["leak"]["value"] == pytest.approx(42.6087, rel=1e-5)
     assert abs(result["wet_gain"]["excess_gain"]["value"]) < 1.0
-    assert result["diagnosis"]["first"] == "VX"
+    assert result["diagnosis"]["first"] == "exhaust_valve"
     assert result["cylinder_decision"]["way"] == "leave_alone"
     assert "confirms it" in result["cylinder_decision"]["reason"]
 
@@ -130,10 +130,10 @@ OWN_ROUTE: dict[str, Any] = {
     "cycle": "four_stroke",
     "damage": "hole",
     "suspects": [
-        {"suspect": "RB", "score": 1.1},
-        {"suspect": "PS", "score": 0.4},
-        {"suspect": "VX", "score": 1.1},
-        {"suspect": "VI", "score": 1.1},
+        {"suspect": "rings_or_bore", "score": 1.1},
+        {"suspect": "piston_damage", "score": 0.4},
+        {"suspect": "exhaust_valve", "score": 1.1},
+        {"suspect": "intake_valve", "score": 1.1},
     ],
 }
 

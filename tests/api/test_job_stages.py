@@ -127,7 +127,7 @@ def test_what_the_pump_says_at_each_stage() -> None:
     assert complaint["result"]["diagnosis"]["headline"] == "nothing_tested"
     assert complaint["result"]["diagnosis"]["first_tests"][0] == "dry and wet compression"
     assert {"compression_level", "wet_gain", "compression_ratio"} <= parts(tests)
-    assert tests["result"]["diagnosis"]["first"] == "RB"
+    assert tests["result"]["diagnosis"]["first"] == "rings_or_bore"
     assert tests["result"]["wet_gain"]["gain"]["value"] == pytest.approx(43.9024, rel=2e-5)
     assert measured["result"]["cylinder_decision"]["way"] == "not_settled"
     assert ordered["result"]["cylinder_decision"]["way"] == "overbore"

@@ -34,7 +34,7 @@ FIRST: dict[str, Any] = {
     "oil_use.oil_per_1000_km": 600.0,
     "oil_use.oil_of_fuel": 1.76471,
     "oil_use.grade": "find_out",
-    "diagnosis.statement": "RB leads by 10.4",
+    "diagnosis.statement": "rings or bore leads by 10.4",
     "bore_survey.max": 68.094,
     "bore_survey.max_at_depth": 8.0,
     "bore_survey.largest_at_axis": "thrust",
@@ -168,18 +168,23 @@ SECOND_VERDICTS: dict[str, tuple[float, float, str, float]] = {
 # Suspects in order, with their scores.
 RANKS: dict[str, list[tuple[str, float]]] = {
     "first": [
-        ("RB", 12.6),
-        ("PS", 2.2),
-        ("HG", 0.8),
-        ("TE", 0.8),
-        ("LT", 0.4),
-        ("CT", -0.4),
-        ("GS", -0.8),
-        ("VI", -0.9),
-        ("CB", -1.1),
-        ("VX", -2.0),
+        ("rings_or_bore", 12.6),
+        ("piston_damage", 2.2),
+        ("head_joint", 0.8),
+        ("test_error", 0.8),
+        ("lash_tight", 0.4),
+        ("cam_timing", -0.4),
+        ("guide_or_stem_seal", -0.8),
+        ("intake_valve", -0.9),
+        ("carbon", -1.1),
+        ("exhaust_valve", -2.0),
     ],
-    "second": [("RB", 0.9), ("PS", 0.0), ("HG", -0.4), ("CK", -0.9)],
+    "second": [
+        ("rings_or_bore", 0.9),
+        ("piston_damage", 0.0),
+        ("head_joint", -0.4),
+        ("crankcase_leak", -0.9),
+    ],
 }
 # Of each piston: smallest and largest clearance judged against 0.048 to 0.066 mm.
 GRADES: dict[str, tuple[float, str]] = {

@@ -91,7 +91,7 @@ def test_tests_that_show_sealing_rings_stand_in_where_the_piston_stays_in(
 def test_what_would_show_sealing_rings_is_asked_for() -> None:
     found = asked(CLOSED)
     assert {"leak_pct", "leak_gradeable"} <= wants(found)
-    assert not wants(asked({**CLOSED, **LEAK, "leak_pct": 12.0})) & {"survey", "leak_pct"}
+    assert not wants(asked({**CLOSED, **LEAK, "leak_pct": 12.0})) & {"bore_survey", "leak_pct"}
 
 
 @pytest.mark.parametrize("told", [None, False])
@@ -108,7 +108,7 @@ def test_what_is_measured_counts_all_the_same() -> None:
     assert way(asked(sealed, surface="glazed"), "leave_alone").standing == "falls_out"
     close = asked(
         {**sealed, "old_gap_mm": None},
-        doubts={"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007},
+        doubts={"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007},
         limits={"bore_largest": Limit(None, 60.025)},
     )
     assert way(close, "leave_alone").standing == "open"
@@ -189,15 +189,39 @@ def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
         ({"excess_gain_pct": 15.0}, "a gain of 15.0 % beyond the oil's own volume"),
         ({"excess_gain_pct": 14.99}, None),
         ({"excess_gain_pct": 25.0, "diagnosis_headline": "test_not_valid"}, None),
-        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.1, GS=2.0)}, "too much oil"),
-        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.0, GS=2.0)}, None),
-        ({"oil_use_grade": "find_out", "suspects": ranked(GS=4.0, RB=2.0)}, None),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(rings_or_bore=3.1, guide_or_stem_seal=2.0),
+            },
+            "too much oil",
+        ),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(rings_or_bore=3.0, guide_or_stem_seal=2.0),
+            },
+            None,
+        ),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(guide_or_stem_seal=4.0, rings_or_bore=2.0),
+            },
+            None,
+        ),
         ({"oil_use_grade": "find_out"}, None),
-        ({"oil_use_grade": "worn", "suspects": ranked(RB=1.9)}, None),
-        ({"suspects": ranked(RB=2.0)}, "rings or bore lead"),
-        ({"suspects": ranked(RB=3.0), "diagnosis_headline": "test_not_valid"}, None),
-        ({"suspects": ranked(PS=4.0, RB=1.0)}, "the piston leads"),
-        ({"suspects": ranked(VX=5.0, RB=1.0), "diagnosis_headline": "leads"}, None),
+        ({"oil_use_grade": "worn", "suspects": ranked(rings_or_bore=1.9)}, None),
+        ({"suspects": ranked(rings_or_bore=2.0)}, "rings or bore lead"),
+        ({"suspects": ranked(rings_or_bore=3.0), "diagnosis_headline": "test_not_valid"}, None),
+        ({"suspects": ranked(piston_damage=4.0, rings_or_bore=1.0)}, "the piston leads"),
+        (
+            {
+                "suspects": ranked(exhaust_valve=5.0, rings_or_bore=1.0),
+                "diagnosis_headline": "leads",
+            },
+            None,
+        ),
     ],
 )
 def test_leaving_it_alone_falls_out_where_the_tests_speak_against_the_rings(
@@ -244,14 +268,14 @@ def test_first_job_sound_cylinders_are_left_alone(leak: float) -> None:
 
 
 def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
-    """Excess 0.337289 %, 42.6087 % heard at the exhaust, VX 8.8 before LT 3.7."""
+    """Excess 0.337289 %, 42.6087 % heard at the exhaust, the exhaust valve before the lash."""
     weak = {
         **LEAK,
         "leak_pct": 42.6087,
         "heard_at": "exhaust",
         "excess_gain_pct": 0.337289,
         "level_ratio": 0.487522,
-        "suspects": ranked(VX=8.8, LT=3.7, RB=0.4),
+        "suspects": ranked(exhaust_valve=8.8, lash_tight=3.7, rings_or_bore=0.4),
         "diagnosis_headline": "leads",
     }
     found = asked({**CLOSED, **weak, "bore_kind": "plated_aluminium"})
@@ -260,7 +284,7 @@ def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
 
 
 def test_second_job_the_cylinder_that_stays_on() -> None:
-    """602 of 690 kPa: 12.7536 %; PS 2.0, RB 1.1, HG 1.1, CK -2.0 is not settled."""
+    """602 of 690 kPa: 12.7536 %; piston 2.0, rings and joint 1.1: not settled."""
     stays = {
         **CLOSED,
         **LEAK,
@@ -269,7 +293,9 @@ def test_second_job_the_cylinder_that_stays_on() -> None:
         "surface": "clean",
         "leak_pct": 12.7536,
         "heard_at": "nowhere",
-        "suspects": ranked(PS=2.0, RB=1.1, HG=1.1, CK=-2.0),
+        "suspects": ranked(
+            piston_damage=2.0, rings_or_bore=1.1, head_joint=1.1, crankcase_leak=-2.0
+        ),
         "diagnosis_headline": "not_settled",
     }
     found = asked(stays)

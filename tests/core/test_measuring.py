@@ -138,7 +138,7 @@ def difference(i: Any) -> Difference:
 
 
 TWO = piston_clearance.Inputs(
-    piston_size_mm=68.0, bore_largest_mm=68.05, bore_smallest_mm=68.02, survey=None
+    piston_size_mm=68.0, bore_largest_mm=68.05, bore_smallest_mm=68.02, bore_survey=None
 )
 
 

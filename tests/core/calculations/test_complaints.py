@@ -32,7 +32,7 @@ def test_with_evidence_the_ranking_speaks_and_the_complaint_stays() -> None:
         complaint="blue_smoke",
         evidence=("wet_gain_large", "blue_smoke_on_load"),
     )
-    assert found.first == "RB"
+    assert found.first == "rings_or_bore"
     assert found.first_tests == COMPLAINTS["blue_smoke"].test_next
 
 

@@ -113,7 +113,7 @@ def card(price: dict[str, Any], clearance_doubt: float = 0.01) -> CompositeAnswe
     """Return a card whose clearance of 0.121 mm stands against a maker's limit of 0.120 mm."""
     job = {
         "cylinder": {"bore_largest_mm": 73.052},
-        "piston": {"piston_size_mm": 72.931, "fit": "used"},
+        "piston": {"piston_size_mm": 72.931, "piston_condition": "used"},
         "price": price,
     }
     return answer_composite(

@@ -10,7 +10,7 @@ from diagnosing import ENGINES, at_hand, counted, diagnosed, scores
 
 from ringland_service.engine.answer import Refused
 
-FOR_RB_AND_PS = {"RB": 2.0, "PS": 1.1}
+FOR_RB_AND_PS = {"rings_or_bore": 2.0, "piston_damage": 1.1}
 
 
 def test_there_are_thirty_described_engines() -> None:
@@ -31,17 +31,26 @@ def test_described_engine(engine: dict[str, Any]) -> None:
 
 
 def test_rule_1_two_lines_of_a_family_are_not_two_proofs() -> None:
-    """One family: only the stronger counts, for and against (RB 2.0 and 1.1)."""
+    """One family: only the stronger counts, for and against (rings_or_bore 2.0 and 1.1)."""
     both = diagnosed("wet_gain_large", "wet_still_low_after_gain")
-    assert counted(both, "RB") == {"wet_gain_large": 2.0, "wet_still_low_after_gain": 0.0}
-    # VX: wet_gain_large against, wet_still_low_after_gain for, 1.1 each: the strongest of each side.
-    assert counted(both, "VX") == {"wet_still_low_after_gain": 1.1, "wet_gain_large": -1.1}
+    assert counted(both, "rings_or_bore") == {
+        "wet_gain_large": 2.0,
+        "wet_still_low_after_gain": 0.0,
+    }
+    # exhaust_valve: wet_gain_large against, wet_still_low_after_gain for, 1.1 each.
+    assert counted(both, "exhaust_valve") == {
+        "wet_still_low_after_gain": 1.1,
+        "wet_gain_large": -1.1,
+    }
     (less,) = [line for line in both.lines if line.weight and not line.counts]
     assert "wet_gain_large of the same family counts" in less.why
 
 
 def test_rule_1_direct_proofs_stand_in_families_of_their_own() -> None:
-    assert scores(diagnosed("coolant_falls_no_leak_seen", "combustion_gas_in_coolant"))["HG"] == 6.0
+    assert (
+        scores(diagnosed("coolant_falls_no_leak_seen", "combustion_gas_in_coolant"))["head_joint"]
+        == 6.0
+    )
 
 
 @pytest.mark.parametrize(
@@ -64,7 +73,7 @@ def test_rule_2_readings_of_an_invalid_test_count_a_quarter(trigger: str) -> Non
     )
     assert found.statement == "test not valid: repeat"
     # Level and wet gain at a quarter, 1.1/4; the place of the leak whole.
-    assert counted(found, "LT") == {
+    assert counted(found, "lash_tight") == {
         "air_at_exhaust": 2.0,
         "compression_low_one_cylinder": 0.275,
         "wet_gain_none": 0.275,
@@ -77,15 +86,23 @@ def test_rule_2_readings_of_an_invalid_test_count_a_quarter(trigger: str) -> Non
 def test_rule_2_other_lines_of_test_error_do_not_trigger(other: str) -> None:
     found = diagnosed(other, "compression_low_one_cylinder")
     assert found.headline != "test_not_valid"
-    assert counted(found, "RB")["compression_low_one_cylinder"] == 1.1
+    assert counted(found, "rings_or_bore")["compression_low_one_cylinder"] == 1.1
 
 
 def test_rule_3_suspects_that_the_engine_cannot_have() -> None:
     two_stroke = diagnosed("compression_low_one_cylinder", cycle="two_stroke")
-    assert {row.id for row in two_stroke.left_out} == {"VX", "VI", "GS", "LT", "LL", "CT", "DC"}
-    assert not scores(two_stroke).keys() & {"VX", "VI", "LT"}
+    assert {row.id for row in two_stroke.left_out} == {
+        "exhaust_valve",
+        "intake_valve",
+        "guide_or_stem_seal",
+        "lash_tight",
+        "lash_loose",
+        "cam_timing",
+        "decompressor",
+    }
+    assert not scores(two_stroke).keys() & {"exhaust_valve", "intake_valve", "lash_tight"}
     four_stroke = diagnosed("compression_low_one_cylinder", decompressor="manual_lifter")
-    assert {row.id for row in four_stroke.left_out} == {"CK"}
+    assert {row.id for row in four_stroke.left_out} == {"crankcase_leak"}
 
 
 def test_rule_4_low_but_tight_is_evidence_of_its_own() -> None:
@@ -114,20 +131,20 @@ def test_rule_5_a_little_ring_leak_is_always_there(place: str, at: str) -> None:
     for suspect, weight in FOR_RB_AND_PS.items():
         assert counted(open_, suspect)[place] == weight
         assert counted(tight, suspect) == {place: 0.0, "leak_down_tight": -4.0}
-    assert counted(tight, "HG" if at == "four_stroke" else "CK")[place] > 0
+    assert counted(tight, "head_joint" if at == "four_stroke" else "crankcase_leak")[place] > 0
 
 
 def test_rule_6_compression_and_leak_down_are_blind_to_the_oil_ring() -> None:
     with_oil = diagnosed(
         "compression_good", "full_in_few_strokes", "leak_down_tight", "oil_use_high_cylinder_tight"
     )
-    assert counted(with_oil, "RB") == {
+    assert counted(with_oil, "rings_or_bore") == {
         "oil_use_high_cylinder_tight": 1.1,
         "compression_good": 0.0,
         "full_in_few_strokes": 0.0,
         "leak_down_tight": 0.0,
     }
-    assert counted(with_oil, "VX") == {
+    assert counted(with_oil, "exhaust_valve") == {
         "compression_good": -2.0,
         "full_in_few_strokes": -1.1,
         "leak_down_tight": -4.0,
@@ -182,10 +199,12 @@ def test_rule_8_a_missing_test_is_no_evidence() -> None:
 def test_rule_12_the_kind_of_decompressor_decides_the_place(
     kind: str, exhaust: float, intake: float
 ) -> None:
-    assert counted(diagnosed("air_at_exhaust", decompressor=kind), "DC") == {
+    assert counted(diagnosed("air_at_exhaust", decompressor=kind), "decompressor") == {
         "air_at_exhaust": exhaust
     }
-    assert counted(diagnosed("air_at_intake", decompressor=kind), "DC") == {"air_at_intake": intake}
+    assert counted(diagnosed("air_at_intake", decompressor=kind), "decompressor") == {
+        "air_at_intake": intake
+    }
 
 
 HEADLINES = [
@@ -204,7 +223,7 @@ HEADLINES = [
     (
         ("compression_good", "full_in_few_strokes", "leak_down_tight", "blue_smoke_on_overrun"),
         {},
-        "GS leads by 2.0",
+        "guide or stem seal leads by 2.0",
     ),
     (("compression_low_one_cylinder",), {}, "no strong suspect from these tests"),
     # Two moderate lines of two families: 2.2 is enough, but six suspects share it.
@@ -215,8 +234,8 @@ HEADLINES = [
         "not settled: hold the decompressor off and repeat first",
     ),
     (("air_at_exhaust", "pops_in_exhaust"), {}, "not settled: measure the lash first"),
-    (("air_at_exhaust", "pops_in_exhaust", "lash_within"), {}, "VX leads by 2.0"),
-    (("timing_marks_off",), {}, "CT leads by 4.0"),
+    (("air_at_exhaust", "pops_in_exhaust", "lash_within"), {}, "exhaust valve leads by 2.0"),
+    (("timing_marks_off",), {}, "cam timing leads by 4.0"),
 ]
 
 
@@ -234,33 +253,35 @@ def test_rule_9_the_headline_is_the_first_that_fits(
 def test_rule_9_a_valve_and_a_decompressor(state: str, held: bool) -> None:
     lifter = {"decompressor": "automatic_intake_side", "decompressor_state": state}
     found = diagnosed("air_at_exhaust", "lash_within", "pops_in_exhaust", **lifter)
-    valve_first = found.statement == "VX leads by 2.0"
+    valve_first = found.statement == "exhaust valve leads by 2.0"
     assert valve_first is held
     # Shown directly: the decompressor itself leads.
     assert (
         diagnosed(
             "changes_with_decompressor_held_off", "air_at_exhaust", "lash_within", **lifter
         ).first
-        == "DC"
+        == "decompressor"
     )
 
 
 def test_rule_9_a_lead_of_exactly_the_least_is_one() -> None:
-    """RB 2.0 + 1.1 = 3.1; PS 2.0; 3.1 - 2.0 is 1.1 but for a float's hair."""
+    """rings_or_bore 2.0 + 1.1 = 3.1; piston_damage 2.0; 3.1 - 2.0 is 1.1 but for a float's hair."""
     found = diagnosed("blue_smoke_on_load", "plug_metal_specks", "slap_when_cold")
-    assert scores(found)["RB"] - scores(found)["PS"] == pytest.approx(1.1, rel=1e-12)
-    assert found.statement == "RB leads by 1.1"
+    assert scores(found)["rings_or_bore"] - scores(found)["piston_damage"] == pytest.approx(
+        1.1, rel=1e-12
+    )
+    assert found.statement == "rings or bore leads by 1.1"
 
 
 def test_rule_10_strong_evidence_for_and_against_is_flagged() -> None:
     found = diagnosed("air_at_exhaust", "air_at_intake")
     flagged = {(r.suspect, r.speaks_for, r.speaks_against) for r in found.contradictory}
     assert flagged == {
-        ("VX", "air_at_exhaust", "air_at_intake"),
-        ("VI", "air_at_intake", "air_at_exhaust"),
+        ("exhaust_valve", "air_at_exhaust", "air_at_intake"),
+        ("intake_valve", "air_at_intake", "air_at_exhaust"),
     }
     assert diagnosed("air_at_exhaust", "pops_in_exhaust").contradictory is None
-    # What is set aside contradicts nothing: air_at_breather for RB is out by leak_down_tight.
+    # What is set aside contradicts nothing: a tight leak-down puts air at the breather out.
     assert diagnosed("leak_down_tight", "air_at_breather").contradictory is None
 
 
@@ -274,10 +295,10 @@ def test_rule_11_kicking_back_at_a_good_level() -> None:
 
 
 def test_the_lead_is_over_those_that_nothing_spoke_of_too() -> None:
-    """timing_marks_off speaks for CT alone, 4.0; compression_high for CB 2.0 and TE 0.4."""
+    """timing_marks_off speaks for cam_timing alone, 4.0; compression_high for carbon, 2.0."""
     found = diagnosed("timing_marks_off")
-    assert (found.first, found.lead) == ("CT", 4.0)
-    assert set(found.silent) >= {"RB", "VX", "HG"}
+    assert (found.first, found.lead) == ("cam_timing", 4.0)
+    assert set(found.silent) >= {"rings_or_bore", "exhaust_valve", "head_joint"}
 
 
 REFUSED = [
@@ -305,11 +326,15 @@ REFUSED = [
         ("compression_low_one_cylinder",),
         {
             "weights": [
-                {"evidence": "compression_low_one_cylinder", "suspect": "RB", "weight": w}
+                {
+                    "evidence": "compression_low_one_cylinder",
+                    "suspect": "rings_or_bore",
+                    "weight": w,
+                }
                 for w in (1.0, 2.0)
             ]
         },
-        r"weighed twice: compression_low_one_cylinder for RB",
+        r"weighed twice: compression_low_one_cylinder for rings_or_bore",
     ),
 ]
 
@@ -324,4 +349,4 @@ def test_what_cannot_be_is_refused(
 
 def test_tight_and_loose_lash_may_stand_together() -> None:
     """On an engine with several valves; only lash within its limits excludes both."""
-    assert scores(diagnosed("exhaust_lash_tight", "lash_loose"))["LL"] == 2.0
+    assert scores(diagnosed("exhaust_lash_tight", "lash_loose"))["lash_loose"] == 2.0

@@ -134,6 +134,6 @@ def test_the_ranking_holds_together(of: Any) -> None:
         "changes_with_decompressor_held_off",
     }
     if found.headline == "leads":
-        assert found.statement.startswith(f"{found.first} leads by ")
+        assert found.statement.startswith(f"{found.first.replace('_', ' ')} leads by ")
         assert ranked[found.first] >= 2.0
         assert found.lead >= 1.1 - 1e-9

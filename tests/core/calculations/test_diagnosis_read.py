@@ -158,7 +158,7 @@ MEASURED: list[tuple[dict[str, Any], set[str]]] = [
 @pytest.mark.parametrize(("known", "expected"), MEASURED, ids=in_words)
 def test_a_measured_test_is_evidence_by_itself(known: dict[str, Any], expected: set[str]) -> None:
     found = at_hand(diagnosed(**known))
-    assert found == dict.fromkeys(sorted(expected, key=lambda name: int(name[1:])), "measured")
+    assert found == dict.fromkeys(expected, "measured")
 
 
 def test_what_is_told_is_not_read_twice() -> None:
@@ -171,47 +171,52 @@ def test_what_is_told_is_not_read_twice() -> None:
 
 
 def own(
-    weight: float, evidence: str = "compression_low_one_cylinder", suspect: str = "RB", **more: Any
+    weight: float,
+    evidence: str = "compression_low_one_cylinder",
+    suspect: str = "rings_or_bore",
+    **more: Any,
 ) -> dict[str, Any]:
     return {"weights": [{"evidence": evidence, "suspect": suspect, "weight": weight, **more}]}
 
 
 def test_a_weight_of_the_request_takes_the_place_of_the_table() -> None:
-    assert scores(diagnosed("compression_low_one_cylinder"))["RB"] == 1.1
-    assert scores(diagnosed("compression_low_one_cylinder", **own(1.7)))["RB"] == 1.7
-    assert scores(diagnosed("compression_low_one_cylinder", **own(-0.3)))["RB"] == -0.3
-    assert "RB" not in scores(diagnosed("compression_low_one_cylinder", **own(0.0)))
+    assert scores(diagnosed("compression_low_one_cylinder"))["rings_or_bore"] == 1.1
+    assert scores(diagnosed("compression_low_one_cylinder", **own(1.7)))["rings_or_bore"] == 1.7
+    assert scores(diagnosed("compression_low_one_cylinder", **own(-0.3)))["rings_or_bore"] == -0.3
+    assert "rings_or_bore" not in scores(diagnosed("compression_low_one_cylinder", **own(0.0)))
     # Of other evidence it changes nothing.
     assert scores(diagnosed("wet_gain_large", **own(1.7))) == scores(diagnosed("wet_gain_large"))
 
 
 def test_a_weight_of_the_request_where_the_table_has_none() -> None:
     found = diagnosed(
-        "compression_low_one_cylinder", **own(3.0, suspect="LL", reason="seen on these engines")
+        "compression_low_one_cylinder",
+        **own(3.0, suspect="lash_loose", reason="seen on these engines"),
     )
-    (line,) = [line for line in found.lines if line.suspect == "LL"]
+    (line,) = [line for line in found.lines if line.suspect == "lash_loose"]
     assert (line.counts, line.why) == (3.0, "seen on these engines")
     turned = diagnosed("compression_low_one_cylinder", **own(-1.0))
-    (line,) = [line for line in turned.lines if line.suspect == "RB"]
+    (line,) = [line for line in turned.lines if line.suspect == "rings_or_bore"]
     assert line.why == "weight of the request"
     kept = diagnosed("compression_low_one_cylinder", **own(1.5))
-    (line,) = [line for line in kept.lines if line.suspect == "RB"]
+    (line,) = [line for line in kept.lines if line.suspect == "rings_or_bore"]
     assert line.why == "leak past rings lowers the peak"
 
 
 def test_the_figures_of_the_request_hold() -> None:
-    """RB: strong and moderate, 3.0 + 1.0; with the table's weights 2.0 + 1.1."""
+    """rings_or_bore: strong and moderate, 3.0 + 1.0; with the table's weights 2.0 + 1.1."""
     found = diagnosed(
         "compression_low_one_cylinder", "wet_gain_large", strong_weight=3.0, moderate_weight=1.0
     )
-    assert scores(found)["RB"] == 4.0
+    assert scores(found)["rings_or_bore"] == 4.0
     assert (
         diagnosed("compression_low_one_cylinder", "wet_gain_large", least_score=3.2).headline
         == "no_strong_suspect"
     )
-    # RB 3.1; the next is LT with 1.1 of the low reading: the wet gain says nothing of it.
+    # Rings 3.1; the next is tight lash with 1.1 of the low reading: the wet gain says nothing.
     assert (
-        diagnosed("compression_low_one_cylinder", "wet_gain_large").statement == "RB leads by 2.0"
+        diagnosed("compression_low_one_cylinder", "wet_gain_large").statement
+        == "rings or bore leads by 2.0"
     )
     assert (
         diagnosed("compression_low_one_cylinder", "wet_gain_large", least_lead=2.1).headline
@@ -220,12 +225,12 @@ def test_the_figures_of_the_request_hold() -> None:
     halved = diagnosed(
         "throttle_not_fully_open", "compression_low_one_cylinder", unsound_test_share=0.5
     )
-    assert counted(halved, "RB") == {"compression_low_one_cylinder": 0.55}
+    assert counted(halved, "rings_or_bore") == {"compression_low_one_cylinder": 0.55}
 
 
 def test_common_practice_switched_off_leaves_the_weights_of_the_request() -> None:
     found = diagnosed("compression_low_one_cylinder", "air_at_exhaust", defaults=False, **own(2.5))
-    assert scores(found) == {"RB": 2.5}
+    assert scores(found) == {"rings_or_bore": 2.5}
     assert found.headline == "ranking_only"
     assert found.next_test is None
     assert at_hand(found) == {"compression_low_one_cylinder": "told", "air_at_exhaust": "told"}
@@ -242,7 +247,7 @@ def test_common_practice_switched_off_and_nothing_weighed() -> None:
 def test_common_practice_switched_off_judges_by_the_figures_of_the_request() -> None:
     figures = {"least_score": 2.0, "least_lead": 1.0}
     found = diagnosed("compression_low_one_cylinder", defaults=False, **own(2.5), **figures)
-    assert found.statement == "RB leads by 2.5"
+    assert found.statement == "rings or bore leads by 2.5"
     assert (
         diagnosed("compression_low_one_cylinder", defaults=False, **own(1.5), **figures).headline
         == "no_strong_suspect"
@@ -254,7 +259,7 @@ def test_common_practice_switched_off_gives_an_invalid_test_no_share() -> None:
         "throttle_not_fully_open", "compression_low_one_cylinder", defaults=False, **own(2.0)
     )
     assert found.headline == "test_not_valid"
-    assert counted(found, "RB") == {"compression_low_one_cylinder": 0.0}
+    assert counted(found, "rings_or_bore") == {"compression_low_one_cylinder": 0.0}
     whole = diagnosed(
         "throttle_not_fully_open",
         "compression_low_one_cylinder",
@@ -262,4 +267,4 @@ def test_common_practice_switched_off_gives_an_invalid_test_no_share() -> None:
         unsound_test_share=1.0,
         **own(2.0),
     )
-    assert counted(whole, "RB") == {"compression_low_one_cylinder": 2.0}
+    assert counted(whole, "rings_or_bore") == {"compression_low_one_cylinder": 2.0}

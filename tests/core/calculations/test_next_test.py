@@ -12,58 +12,63 @@ PAIRS: list[tuple[tuple[str, ...], dict[str, Any], str, tuple[str, ...]]] = [
         ("compression_low_one_cylinder",),
         {},
         "leak-down with listening, then the wet test",
-        ("RB", "VX"),
+        ("rings_or_bore", "exhaust_valve"),
     ),
-    (("plug_oily", "oil_use_high_cylinder_tight"), {}, "a long downhill overrun", ("GS", "RB")),
+    (
+        ("plug_oily", "oil_use_high_cylinder_tight"),
+        {},
+        "a long downhill overrun",
+        ("guide_or_stem_seal", "rings_or_bore"),
+    ),
     (
         ("plug_oily", "blue_smoke_on_load", "blue_puff_at_start"),
         {},
         "leak-down, and the edge of the crown",
-        ("RB", "GS"),
+        ("rings_or_bore", "guide_or_stem_seal"),
     ),
     (
         ("compression_low_one_cylinder", "air_at_breather"),
         {"cycle": "four_stroke"},
         "borescope of crown and wall",
-        ("RB", "PS"),
+        ("rings_or_bore", "piston_damage"),
     ),
     (
         ("compression_low_one_cylinder", "two_stroke_air_at_intake"),
         {"cycle": "two_stroke"},
         "borescope of crown and wall",
-        ("RB", "PS"),
+        ("rings_or_bore", "piston_damage"),
     ),
     (
         ("two_stroke_air_at_intake", "plug_pale_blistered"),
         {"cycle": "two_stroke"},
         "crankcase pressure and vacuum",
-        ("CK", "RB"),
+        ("crankcase_leak", "rings_or_bore"),
     ),
-    (("jumps_to_normal",), OFF, "repeat the test by the checklist", ("DC", "TE")),
+    (("jumps_to_normal",), OFF, "repeat the test by the checklist", ("decompressor", "test_error")),
     (("compression_high", "readings_not_repeating"), {}, "repeat the test by the checklist", ()),
     (
         ("spits_back_through_intake", "lash_within"),
         {},
         "leak-down, which is blind to the timing",
-        ("VI", "CT"),
+        ("intake_valve", "cam_timing"),
     ),
     (
         ("leak_down_tight", "compression_low_one_cylinder"),
         OFF,
         "hold the decompressor off, then check the timing marks",
-        ("DC", "CT"),
+        ("decompressor", "cam_timing"),
     ),
     (
         ("bubbles_in_coolant", "plug_metal_specks"),
         {"cooling": "liquid"},
         "borescope of crown and wall",
-        ("PS", "HG"),
+        ("piston_damage", "head_joint"),
     ),
     (
         ("plug_steam_cleaned", "plug_metal_specks"),
         {"cooling": "liquid"},
         "cooling-system pressure test",
-        ("HG", "PS"),
+        ("head_joint", "piston_damage"),
     ),
 ]
 
@@ -88,7 +93,7 @@ def test_what_has_been_done_is_not_asked_for_again() -> None:
         "plug_oily",
         "oil_use_high_cylinder_tight",
     )
-    assert smoked.first == "GS"
+    assert smoked.first == "guide_or_stem_seal"
     assert smoked.next_test is None or "overrun" not in smoked.next_test
     held = diagnosed(
         "changes_with_decompressor_held_off",
@@ -100,7 +105,7 @@ def test_what_has_been_done_is_not_asked_for_again() -> None:
 
 
 def test_where_the_table_has_no_pair_the_evidence_that_would_part_them_is_sought() -> None:
-    """HG and VX on an air-cooled single: of what nothing is known of, their weights differ most."""
+    """Joint and exhaust valve of an air-cooled single: of what is unknown, these weights differ most."""
     found = diagnosed(
         "compression_low_one_cylinder",
         "wet_gain_none",
@@ -108,11 +113,11 @@ def test_where_the_table_has_no_pair_the_evidence_that_would_part_them_is_sought
         cooling="air",
         cylinder_count=1,
     )
-    assert found.parts == ("HG", "VX")
+    assert found.parts == ("head_joint", "exhaust_valve")
     assert found.next_test == (
         "look whether this is so: lash set right, exhaust valve still leaks at leak-down"
     )
-    assert found.reads_as == "seen: VX is the likelier"
+    assert found.reads_as == "seen: exhaust_valve is the likelier"
 
 
 def test_with_nobody_suspected_the_first_test_not_yet_made() -> None:
@@ -132,7 +137,7 @@ def test_with_nobody_suspected_the_first_test_not_yet_made() -> None:
 def test_a_first_that_is_settled_is_confirmed() -> None:
     crack = diagnosed("coolant_falls_no_leak_seen", "combustion_gas_in_coolant", cooling="liquid")
     assert "pressure test of head and liner" in crack.next_test
-    assert crack.parts == ("HG",)
+    assert crack.parts == ("head_joint",)
     chip = diagnosed("air_at_exhaust", "lash_within", "pops_in_exhaust")
     assert "tap the valve stem" in chip.next_test
     tapped = diagnosed(

@@ -35,13 +35,13 @@ CONTACT = {
 }
 TURN = {
     "found_mm": 0.16,
-    "lash_target_mm": 0.1,
+    "target_mm": 0.1,
     "screw_pitch_mm": 0.5,
     "screw_at": "valve_end",
 }
 LOADS = {"load_1_n": 150.0, "length_1_mm": 34.0, "load_2_n": 380.0, "length_2_mm": 25.0}
 STEPS = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
-ONE = {"lash_shim_mm": 2.648, "found_mm": 0.06, "lash_low_mm": 0.2, "lash_high_mm": 0.3}
+ONE = {"shim_mm": 2.648, "found_mm": 0.06, "lash_low_mm": 0.2, "lash_high_mm": 0.3}
 
 
 def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Answer:
@@ -106,7 +106,7 @@ def test_one_micrometer_on_both_shims_cancels_in_the_lash() -> None:
     """A shared error of the micrometer drops out of old − new."""
     one = Instrument("micrometer", max_permissible_error=0.004, short_range_error=0.0)
     inputs = ONE | {"shims_mm": (2.4, 2.452, 2.5)}
-    doubts = {(n,): Stated(instrument="micrometer") for n in ("lash_shim_mm", "shims_mm")}
+    doubts = {(n,): Stated(instrument="micrometer") for n in ("shim_mm", "shims_mm")}
     found = ask(SHIM, inputs, doubts=doubts, measuring=Measuring({"micrometer": one}))
     assert found.u.get("lash_after_mm", 0.0) < 1e-9
     assert found.u["exact_shim_mm"] == pytest.approx(0.004 / 3**0.5, rel=1e-6)

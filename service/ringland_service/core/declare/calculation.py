@@ -32,8 +32,8 @@ class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
     ``unless_uncertainty`` names a quantity, of the inputs or of the records in them, whose stated
-    uncertainty silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
-    with the common-practice figures.
+    uncertainty silences it. ``common_practice`` marks one that a figure of the tables raises: it
+    falls away with the common-practice figures.
     """
 
     code: str

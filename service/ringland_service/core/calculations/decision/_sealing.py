@@ -15,8 +15,8 @@ from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 
 # The suspects that a mended cylinder cures, and those that cause what it suffers from: damage and
 # its cause are no rivals.
-OF_CYLINDER = ("RB", "PS")
-CAUSES = ("CK",)
+OF_CYLINDER = ("rings_or_bore", "piston_damage")
+CAUSES = ("crankcase_leak",)
 RIVALS = tuple(name for name in SUSPECTS if name not in (*OF_CYLINDER, *CAUSES))
 LEAK_SERVICEABLE = ("good", "serviceable")
 FULL = ("good", "high")
@@ -33,11 +33,11 @@ class Says:
 
 def rings_lead(tests: Heard) -> bool:
     """Return whether rings and bore lead the suspects of other parts."""
-    return leader(tests, ("RB",), RIVALS) == "RB" and not tests.not_valid
+    return leader(tests, ("rings_or_bore",), RIVALS) == "rings_or_bore" and not tests.not_valid
 
 
 def _piston_leads(tests: Heard) -> bool:
-    return leader(tests, ("PS",), RIVALS) == "PS" and not tests.not_valid
+    return leader(tests, ("piston_damage",), RIVALS) == "piston_damage" and not tests.not_valid
 
 
 SEALS = (

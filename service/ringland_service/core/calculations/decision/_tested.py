@@ -35,7 +35,7 @@ PAST_THE_RINGS = ("rings_or_piston", "past_rings_to_the_port", "rings_or_reeds")
 class Ranked:
     """One suspect of the diagnosis, and its score."""
 
-    suspect: str = choice("suspect", SUSPECT_WORDS, example="RB")
+    suspect: str = choice("suspect", SUSPECT_WORDS, example="rings_or_bore")
     score: Number = number("score of the diagnosis", low=-200.0, high=200.0, example=5.1)
 
 

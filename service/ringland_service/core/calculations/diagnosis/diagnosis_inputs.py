@@ -76,7 +76,7 @@ class OwnWeight:
     """A weight of the request's own, in place of the table's, or where the table has none."""
 
     evidence: str = choice("evidence", EVIDENCE_WORDS, example="dust_past_filter")
-    suspect: str = choice("suspect", SUSPECT_WORDS, example="RB")
+    suspect: str = choice("suspect", SUSPECT_WORDS, example="rings_or_bore")
     weight: Number = number(
         "what it counts: above 0 for the suspect, below 0 against; 0 takes the line out",
         low=-20.0,

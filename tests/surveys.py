@@ -12,7 +12,7 @@ GAUGE = {"instrument": "gauge"}
 MEASURING = {
     "instruments": [{"id": "gauge", "kind": "bore_gauge"}],
     "readings_each": 3,
-    "temperature_doubt": {"value": 1, "unit": "K"},
+    "temperature_uncertainty": {"value": 1, "unit": "K"},
 }
 NOMINAL = {"value": 73.0, "unit": "mm"}
 DEPTH = mm(9, 24, 42, 60, 78)
@@ -36,8 +36,8 @@ DEPTHS = (5, 8, 10, 12, 15, 20, 30, 45, 60, 70, 75, 78)
 SURVEYS: dict[str, dict[str, Any]] = {
     "doubt and limit": DOUBTED,
     "no limit, no doubt": {**PLAIN, "defaults": "off"},
-    "limit on both sides": {**DOUBTED, "limits": {"bore_max": MAKER}},
-    "limit on the wear alone": {**PLAIN, "unworn_reference": {"value": 73.008, "unit": "mm"}},
+    "limit on both sides": {**DOUBTED, "limits": {"bore_largest": MAKER}},
+    "limit on the wear alone": {**PLAIN, "unworn": {"value": 73.008, "unit": "mm"}},
     "gaps": {
         "depth": DEPTH,
         "pin_axis": mm(73.041, None, 73.025, 73.018, 73.009, uncertainty=0.004),
@@ -59,8 +59,8 @@ SURVEYS: dict[str, dict[str, Any]] = {
         "depth": mm(*DEPTHS),
         "pin_axis": mm(*(68.02 - 0.001 * i for i in range(12)), **GAUGE),
         "thrust_axis": mm(*(68.05 - 0.003 * i for i in range(12)), **GAUGE),
-        "unworn_reference": {"value": 68.012, "unit": "mm"},
-        "use": "rering",
+        "unworn": {"value": 68.012, "unit": "mm"},
+        "bore_use": "re_ring",
         "measuring": MEASURING,
     },
     "twenty depths close together": {

@@ -132,7 +132,7 @@ class VerdictColumns:
     why: tuple[str | None, ...]
     margin: Column
     uncertainty: Column
-    probability_within: tuple[float | None, ...]
+    conformance_probability: tuple[float | None, ...]
 
 
 @dataclass(frozen=True)

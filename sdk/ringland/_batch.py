@@ -202,7 +202,9 @@ def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
         why=_concatenated([(v.why or None, rows) for v, rows in found]),
         margin=_one_column([(_given(v.margin), rows) for v, rows in found]),
         uncertainty=_one_column([(_given(v.uncertainty), rows) for v, rows in found]),
-        probability_within=_concatenated([(v.probability_within or None, r) for v, r in found]),
+        conformance_probability=_concatenated(
+            [(v.conformance_probability or None, r) for v, r in found]
+        ),
     )
 
 

@@ -23,10 +23,10 @@ def torque_steps(draw: Draw) -> Values:
     }
     # Pitch and minor diameter of the basic profile, from memory (ISO 68-1).
     thread = {
-        "thread_dia_mm": size,
+        "thread_diameter_mm": size,
         "pitch_mm": pitch,
-        "thread_pitch_dia_mm": size - 0.6495 * pitch,
-        "thread_minor_dia_mm": size - 1.0825 * pitch,
+        "thread_pitch_diameter_mm": size - 0.6495 * pitch,
+        "thread_minor_diameter_mm": size - 1.0825 * pitch,
     }
     friction = {"thread_friction": draw(real(0.08, 0.2)), "head_friction": draw(real(0.08, 0.2))}
     more = {
@@ -100,7 +100,7 @@ def ring_clocking(draw: Draw) -> Values:
 
 def premix(draw: Draw) -> Values:
     tank = {"tank_has_l": draw(real(0.0, 20.0)), "tank_ratio": draw(real(15, 100))}
-    values = {"fuel_l": draw(real(0.1, 60)), "ratio_fuel_to_oil": draw(real(15, 100))}
+    values = {"fuel_l": draw(real(0.1, 60)), "ratio": draw(real(15, 100))}
     return values | (tank if draw(st.booleans()) else {})
 
 
@@ -142,7 +142,7 @@ def estimate(draw: Draw) -> Values:
         "labour_tax": draw(share),
         "replacement_cost": draw(real(50, 9000)),
         "money_decimals": draw(st.integers(0, 3)),
-        "work": draw(st.sampled_from(["re_ring", "overbore", "plated_cylinder", "head"])),
+        "of_way": draw(st.sampled_from(["re_ring", "overbore", "plated_cylinder", "head"])),
     }
     return {"currency": "EUR", "tax": draw(share), **priced, **some(draw, more)}
 

@@ -23,9 +23,14 @@ from ringland_service.units import TABLE, symbols, unit
 Json = dict[str, Any]
 # Their doubt may also be stated another way (gauge error, repeat, weather): not twice.
 DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m", "expected_kpa"}
-DOUBT_ELSEWHERE |= {"supply_kpa", "cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa"}
+DOUBT_ELSEWHERE |= {
+    "supply_pressure_kpa",
+    "cylinder_pressure_kpa",
+    "rocked_forward_pressure_kpa",
+    "rocked_back_pressure_kpa",
+}
 DOUBT_ELSEWHERE |= {"returned_readings_mm"}
-DOUBT_ELSEWHERE |= {"head_step_mm", "solder_at_pin_axis_mm", "clay_intake_mm", "clay_exhaust_mm"}
+DOUBT_ELSEWHERE |= {"head_step_mm", "solder_mm", "clay_intake_mm", "clay_exhaust_mm"}
 PRESSURES = ("pressure_gauge", "pressure_absolute")
 CASES: dict[str, list[Case]] = {}
 for one in cases():

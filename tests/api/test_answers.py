@@ -26,7 +26,8 @@ MEMBERS = [
 ]
 VERDICT = {
     "check", "words", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
-    "without_uncertainty", "probability_within", "margin", "rule", "doubt_fails", "to_settle",
+    "without_uncertainty", "conformance_probability", "margin", "rule",
+    "inconclusive_fails", "to_settle",
 }  # fmt: skip
 
 
@@ -87,7 +88,7 @@ def test_inputs_are_echoed_in_canonical_units(client: FlaskClient) -> None:
     assert found["bore"]["value"] == pytest.approx(2.677 * 25.4, rel=1e-15)
     assert found["bore"]["uncertainty"] == pytest.approx(0.0254, rel=1e-14)
     assert found["stroke"] == {"value": 66.0, "unit": "mm", "digits": 2}
-    assert found["cylinders"] == 1
+    assert found["cylinder_count"] == 1
 
 
 def test_what_is_not_known_is_left_out(client: FlaskClient) -> None:

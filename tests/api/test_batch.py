@@ -127,10 +127,12 @@ def test_doubt_agrees_with_single_calls(client: FlaskClient) -> None:
         doubted = found["results"]["displacement"]["uncertainties"][i]
         if doubt is None:
             assert doubted is None
-            assert there["probability_within"][i] is None
+            assert there["conformance_probability"][i] is None
         else:
             assert doubted == pytest.approx(single["result"]["displacement"]["uncertainty"])
-            assert there["probability_within"][i] == pytest.approx(verdict["probability_within"])
+            assert there["conformance_probability"][i] == pytest.approx(
+                verdict["conformance_probability"]
+            )
 
 
 def test_one_uncertainty_may_serve_all_rows(client: FlaskClient) -> None:
@@ -141,7 +143,7 @@ def test_one_uncertainty_may_serve_all_rows(client: FlaskClient) -> None:
 
 
 def test_bad_rows_keep_their_place(client: FlaskClient) -> None:
-    found = batch(client, {"bore": column(68, 10, None, "x", True, 70), "cylinders": {
+    found = batch(client, {"bore": column(68, 10, None, "x", True, 70), "cylinder_count": {
         "values": [1, 1, 1, 1, 1, 99]
     }})  # fmt: skip
     assert (found["rows"], found["answered"], found["refused"]) == (6, 1, 5)
@@ -153,13 +155,13 @@ def test_bad_rows_keep_their_place(client: FlaskClient) -> None:
         3: ("bore", "missing_field"),
         4: ("bore", "wrong_type"),
         5: ("bore", "wrong_type"),
-        6: ("cylinders", "out_of_bounds"),
+        6: ("cylinder_count", "out_of_bounds"),
     }
     assert "20 to 160 mm" in found["problems"][0]["detail"]
 
 
 def test_a_row_that_contradicts_itself(client: FlaskClient) -> None:
-    found = batch(client, {"bore": column(68, 159), "cylinders": {"values": [1, 8]}})
+    found = batch(client, {"bore": column(68, 159), "cylinder_count": {"values": [1, 8]}})
     (entry,) = found["problems"]
     assert (entry["row"], entry["code"]) == (2, "contradiction")
     assert "15 to 3000 cc" in entry["detail"]

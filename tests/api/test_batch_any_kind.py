@@ -68,7 +68,7 @@ def test_doubt_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
         pytest.approx(0.005),
         None,
     ]
-    assert found["probability_within"][2] is None
+    assert found["conformance_probability"][2] is None
 
 
 @pytest.mark.parametrize("name", ["value", "air_pressure"])

@@ -95,7 +95,7 @@ def test_csv_answers_as_the_same_columns_in_json(client: FlaskClient) -> None:
     found = strict(sent(client, text))
     columns = {
         "bore": column(68, 2, uncertainty=[0.004, None]),
-        "cylinders": {"values": [1, 1]},
+        "cylinder_count": {"values": [1, 1]},
         "limit.class_limit.high": column(240, None, unit="cc"),
     }
     assert found == batch(client, columns)

@@ -169,12 +169,15 @@ def test_a_verdict_carries_and_echoes_its_uncertainty(
     assert found["result"]["judged_value"]["uncertainty"] == pytest.approx(expected, rel=1e-15)
     (verdict,) = found["verdicts"]
     assert verdict["uncertainty"]["value"] == pytest.approx(expected, rel=1e-15)
-    parts = [{"max_error": of(0.003, symbol)}, {"resolution": of(0.001, symbol)}]
+    parts = [{"max_permissible_error": of(0.003, symbol)}, {"resolution": of(0.001, symbol)}]
     by_parts = post(client, "verdict", {**body, "value": of(50.0, symbol), "parts": parts})
     whole = 2.0 * math.sqrt(0.003**2 / 3 + 0.001**2 / 12)
     assert by_parts["inputs"]["value"]["uncertainty"] == pytest.approx(whole, rel=1e-12)
     error, step = by_parts["inputs"]["parts"]
-    assert (error["max_error"]["value"], error["max_error"]["unit"]) == (0.003, symbol)
+    assert (error["max_permissible_error"]["value"], error["max_permissible_error"]["unit"]) == (
+        0.003,
+        symbol,
+    )
     assert (step["resolution"]["value"], step["resolution"]["unit"]) == (0.001, symbol)
 
 

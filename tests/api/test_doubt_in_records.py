@@ -25,11 +25,11 @@ def choice(*doubts: dict[str, Any], **more: Any) -> dict[str, Any]:
     return {
         "bore_kind": "iron",
         "clean_up": mm(68.26),
-        "wanted_clearance": mm(0.035),
+        "clearance_target": mm(0.035),
         "hone_stock": mm(0.06),
         "pistons": [
-            {"mark": "+0.50 mm", "piston": mm(68.461, **first)},
-            {"mark": "+0.75 mm", "piston": mm(68.711, **second)},
+            {"mark": "+0.50 mm", "size": mm(68.461, **first)},
+            {"mark": "+0.75 mm", "size": mm(68.711, **second)},
         ],
         **more,
     }
@@ -76,15 +76,17 @@ def test_the_echo_of_readings_shows_their_doubt(client: FlaskClient) -> None:
     found = post(client, "bore-survey", survey)["inputs"]
     assert found["pin_axis"]["uncertainties"] == [pytest.approx(U), None, pytest.approx(U)]
     assert "uncertainties" not in found["thrust_axis"]
-    inner = post(client, "piston-clearance", {"piston": mm(67.95), "survey": survey})["inputs"]
-    assert inner["survey"]["pin_axis"]["uncertainties"] == found["pin_axis"]["uncertainties"]
+    inner = post(client, "piston-clearance", {"piston_size": mm(67.95), "bore_survey": survey})[
+        "inputs"
+    ]
+    assert inner["bore_survey"]["pin_axis"]["uncertainties"] == found["pin_axis"]["uncertainties"]
 
 
 def doubtful(local: Any, reference: Any, **more: Any) -> dict[str, Any]:
     score = {"local": mm(68.076, **local), "depth_radial": mm(0.06), "side": "worn_side"}
     return {
-        "unworn_reference": mm(68.012, **reference),
-        "bore_max": mm(68.094),
+        "unworn": mm(68.012, **reference),
+        "bore_largest": mm(68.094),
         "wear_side_share": 1.0,
         "scores": [score],
         **more,
@@ -95,7 +97,7 @@ def test_an_instrument_shared_with_another_field_cancels_in_the_difference(
     client: FlaskClient,
 ) -> None:
     """By hand: 2·(local − reference) + reference: of one setting 2 − 1, of two √(2² + 1²)."""
-    gauge = {"setting_error": mm(0.003)}
+    gauge = {"zero_setting_error": mm(0.003)}
     shared = {"instruments": [{"id": "a", **gauge}, {"id": "b", **gauge}]}
 
     def doubt(local: str, reference: str) -> float:
@@ -112,7 +114,7 @@ def test_an_instrument_shared_with_another_field_cancels_in_the_difference(
 
 BENCH = {"instruments": [{"id": "gauge", "kind": "bore_gauge"}, {"id": "b", "kind": "burette"}]}
 REFUSED = [
-    ({"uncertainty": U, "instrument": "gauge"}, "doubt_twice", "piston/uncertainty"),
+    ({"uncertainty": U, "instrument": "gauge"}, "uncertainty_twice", "piston/uncertainty"),
     ({"instrument": "nobody"}, "unknown_instrument", "piston/instrument"),
     ({"instrument": "b"}, "wrong_instrument", "piston/instrument"),
     ({"uncertainty": 0}, "out_of_bounds", "piston/uncertainty"),
@@ -138,12 +140,12 @@ def test_instrument_not_described_at_all(client: FlaskClient) -> None:
 
 def test_a_batch_shares_doubtful_records(client: FlaskClient) -> None:
     shared = doubtful({"uncertainty": U}, {})
-    del shared["bore_max"]
+    del shared["bore_largest"]
     largest = (68.08, 68.094, 68.2)
-    body = {"shared": shared, "columns": {"bore_max": {"values": largest, "unit": "mm"}}}
+    body = {"shared": shared, "columns": {"bore_largest": {"values": largest, "unit": "mm"}}}
     found = strict(client.post("/v1/clean-up/batch", json=body))["results"]["clean_up"]
-    for row, bore_max in enumerate(largest):
-        asked_ = {**doubtful({"uncertainty": U}, {}), "bore_max": mm(bore_max)}
+    for row, bore_largest in enumerate(largest):
+        asked_ = {**doubtful({"uncertainty": U}, {}), "bore_largest": mm(bore_largest)}
         single = post(client, "clean-up", asked_)["result"]["clean_up"]
         assert found["values"][row] == single["value"]
         assert found["uncertainties"][row] == single.get("uncertainty")
@@ -168,7 +170,7 @@ WITHOUT_A_FIGURE = {
     "fastener-order/x",
     "fastener-order/y",
     "clean-up/depth_from_deck",
-    "lash-shim/last_lash",
+    "lash-shim/found_last_time",
 }
 
 
@@ -179,16 +181,16 @@ OTHER_WAY: dict[str, dict[str, Any]] = {
             {
                 "name": "exhaust 1",
                 "old_shim": mm(2.65),
-                "measured_lash": mm(0.06),
+                "found": mm(0.06),
                 "lash_low": mm(0.2),
                 "lash_high": mm(0.3),
-                "target_lash": mm(0.25),
-                "last_lash": mm(0.24),
+                "target": mm(0.25),
+                "found_last_time": mm(0.24),
             }
         ],
         "shim_step": mm(0.05),
-        "shim_least": mm(1.2),
-        "shim_most": mm(3.5),
+        "shim_thinnest": mm(1.2),
+        "shim_thickest": mm(3.5),
     }
 }
 
@@ -234,19 +236,19 @@ def flat(value: Any, path: str = "") -> Iterator[tuple[str, Any]]:
 
 
 def test_no_doubt_of_a_doubt(client: FlaskClient) -> None:
-    part = {"max_error": mm(0.005, uncertainty=0.001)}
+    part = {"max_permissible_error": mm(0.005, uncertainty=0.001)}
     asked_ = {"value": mm(0.0745), "high": mm(0.08), "parts": [{"resolution": mm(0.001)}, part]}
     (fault,) = post(client, "verdict", asked_, 422)["errors"]
-    assert fault["pointer"] == "#/parts/1/max_error/uncertainty"
+    assert fault["pointer"] == "#/parts/1/max_permissible_error/uncertainty"
     assert "takes no uncertainty of its own" in fault["detail"]
 
 
 def test_units_that_do_not_go_together_are_pointed_at_in_their_record(client: FlaskClient) -> None:
-    part = {"max_error": mm(0.005), "resolution": {"value": 1, "unit": "degC"}}
+    part = {"max_permissible_error": mm(0.005), "resolution": {"value": 1, "unit": "degC"}}
     asked_ = {"value": mm(0.0745), "high": mm(0.08), "parts": [part]}
     (fault,) = post(client, "verdict", asked_, 422)["errors"]
     assert fault["code"] == "kinds_differ"
-    assert fault["pointer"] in ("#/parts/0/max_error", "#/parts/0/resolution")
+    assert fault["pointer"] in ("#/parts/0/max_permissible_error", "#/parts/0/resolution")
 
 
 def test_a_composite_shows_and_carries_the_doubt_in_its_sections(client: FlaskClient) -> None:
@@ -265,9 +267,9 @@ def test_a_composite_carries_the_doubt_in_its_records(client: FlaskClient) -> No
         "thrust_axis": {"values": [68.094, 68.052, 68.016], "unit": "mm"},
     }
     body = {
-        "survey": readings,
+        "bore_survey": readings,
         **{n: v for n, v in choice({"uncertainty": U}).items() if n != "clean_up"},
-        "unworn_bore": mm(68.012),
+        "unworn": mm(68.012),
         "wear_side_share": 1.0,
         "scores": [score],
     }
@@ -284,19 +286,19 @@ def test_one_doubtful_piston_of_two_leaves_the_other_without_doubt(client: Flask
     body = {
         "bore_kind": "plated_aluminium",
         "cycle": "two_stroke",
-        "survey": {
+        "bore_survey": {
             "depth": {"values": [25, 45], "unit": "mm"},
             "pin_axis": {"values": [56.01, 56.0], "unit": "mm"},
             "thrust_axis": {"values": [56.012, 56.002], "unit": "mm"},
         },
         "skirt_from": mm(18),
         "skirt_to": mm(60),
-        "piston": mm(55.93),
+        "piston_size": mm(55.93),
         "clearance_low": mm(0.04),
         "clearance_high": mm(0.08),
         "pistons": [
-            {"mark": "A", "piston": mm(55.94, uncertainty=U)},
-            {"mark": "B", "piston": mm(55.95)},
+            {"mark": "A", "size": mm(55.94, uncertainty=U)},
+            {"mark": "B", "size": mm(55.95)},
         ],
     }
     found = post(client, "cylinder-decision", body)["verdicts"]

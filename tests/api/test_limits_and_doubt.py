@@ -8,12 +8,12 @@ from flask.testing import FlaskClient
 
 # A used piston of a four-stroke: clearance 68.076 - 67.936 = 0.140 mm by hand.
 FIT: dict[str, Any] = {
-    "piston": {"value": 67.936, "unit": "mm"},
-    "bore_max": {"value": 68.076, "unit": "mm"},
+    "piston_size": {"value": 67.936, "unit": "mm"},
+    "bore_largest": {"value": 68.076, "unit": "mm"},
     "cycle": "four_stroke",
-    "height_above_skirt_bottom": {"value": 12, "unit": "mm"},
+    "measuring_height": {"value": 12, "unit": "mm"},
 }
-FIT_QUERY = {"piston": "67.936mm", "bore_max": "68.076mm", "cycle": "four_stroke"}
+FIT_QUERY = {"piston": "67.936mm", "bore_largest": "68.076mm", "cycle": "four_stroke"}
 LEVEL = {
     "reading": {"value": 880, "unit": "kPa"},
     "expected": {"value": 1072, "unit": "kPa"},
@@ -31,8 +31,8 @@ def mm(number: float) -> dict[str, Any]:
 def doubted(**changed: Any) -> dict[str, Any]:
     """Return the fit with U = 0.006 mm on the bore and 0.008 mm on the piston: U = 0.010 mm."""
     piston = {**FIT["piston"], "uncertainty": 0.008}
-    bore = {**FIT["bore_max"], "uncertainty": 0.006}
-    return {**FIT, "piston": piston, "bore_max": bore, **changed}
+    bore = {**FIT["bore_largest"], "uncertainty": 0.006}
+    return {**FIT, "piston": piston, "bore_largest": bore, **changed}
 
 
 def judged(found: Any, check: str = "piston_clearance_max") -> Any:
@@ -124,7 +124,7 @@ def test_without_doubt_the_answer_says_so(client: FlaskClient) -> None:
     verdict = judged(found)
     assert verdict["rule"] == "simple"
     assert verdict["uncertainty"] is None
-    assert verdict["probability_within"] is None
+    assert verdict["conformance_probability"] is None
     assert {w["code"] for w in found["warnings"]} >= {"no_uncertainty_stated"}
     with_doubt = post(client, "piston-clearance", doubted())
     assert "no_uncertainty_stated" not in {w["code"] for w in with_doubt["warnings"]}
@@ -138,8 +138,8 @@ def test_doubt_makes_it_too_close_to_call(client: FlaskClient) -> None:
     assert found["without_uncertainty"] == "pass"
     assert found["rule"] == "guard_2u"
     # Φ(0.009/0.005) = Φ(1.8) = 0.9641 (table of the normal distribution)
-    assert found["probability_within"] == pytest.approx(0.9641, abs=5e-5)
-    assert found["to_settle"]["needed_uncertainty"]["value"] == pytest.approx(0.009, rel=1e-6)
+    assert found["conformance_probability"] == pytest.approx(0.9641, abs=5e-5)
+    assert found["to_settle"]["target_uncertainty"]["value"] == pytest.approx(0.009, rel=1e-6)
     assert found["to_settle"]["advice"]
 
 
@@ -165,14 +165,14 @@ def test_value_on_its_limit_passes(client: FlaskClient) -> None:
 
 def test_one_instrument_shares_its_setting_error(client: FlaskClient) -> None:
     """Two readings of one gauge lose what they share; of two gauges they do not."""
-    reads = {"kind": "outside_micrometer", "setting_error": mm(0.02)}
+    reads = {"kind": "outside_micrometer", "zero_setting_error": mm(0.02)}
     same = {"measuring": {"instruments": [{"id": "a", **reads}]}}
     two = {"measuring": {"instruments": [{"id": "a", **reads}, {"id": "b", **reads}]}}
-    bore = {**FIT["bore_max"], "instrument": "a"}
+    bore = {**FIT["bore_largest"], "instrument": "a"}
 
     def doubt(measuring: dict[str, Any], of_piston: str) -> float:
         piston = {**FIT["piston"], "instrument": of_piston}
-        asked = {**FIT, "bore_max": bore, "piston": piston, **measuring}
+        asked = {**FIT, "bore_largest": bore, "piston": piston, **measuring}
         found: float = judged(post(client, "piston-clearance", asked))["uncertainty"]["value"]
         return found
 
@@ -183,10 +183,10 @@ def test_one_instrument_shares_its_setting_error(client: FlaskClient) -> None:
 
 def test_many_readings_shrink_the_repeat_alone(client: FlaskClient) -> None:
     """u² = a²/3 + r²/n by hand, a = 0.006 mm, r = 0.004 mm, n = 4: U = 2·√(12e-6 + 4e-6)."""
-    gauge = {"id": "g", "max_error": mm(0.006), "repeat": mm(0.004)}
+    gauge = {"id": "g", "max_permissible_error": mm(0.006), "repeatability": mm(0.004)}
     asked = {
         **FIT,
-        "bore_max": {**FIT["bore_max"], "instrument": "g"},
+        "bore_largest": {**FIT["bore_largest"], "instrument": "g"},
         "measuring": {"instruments": [gauge], "readings_each": 4},
     }
     found = judged(post(client, "piston-clearance", asked))

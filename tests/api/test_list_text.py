@@ -96,12 +96,16 @@ def test_given_twice_shows_one_list(client: FlaskClient) -> None:
 
 def test_tokens(client: FlaskClient) -> None:
     known = {"cycle": "four_stroke"}
-    got = client.get("/v1/diagnosis", query_string={**known, "evidence": "E71; E141"})
-    assert strict(got) == post(client, "diagnosis", {**known, "evidence": ["E71", "E141"]})
+    got = client.get(
+        "/v1/diagnosis", query_string={**known, "evidence": "blue_smoke_on_load; dust_past_filter"}
+    )
+    assert strict(got) == post(
+        client, "diagnosis", {**known, "evidence": ["blue_smoke_on_load", "dust_past_filter"]}
+    )
     for text, status, place in (
-        ("E71;E7x", 400, "/1"),
-        ("E71;;E141", 400, "/1"),
-        ("E71;E71", 422, ""),
+        ("blue_smoke_on_load;E7x", 400, "/1"),
+        ("blue_smoke_on_load;;dust_past_filter", 400, "/1"),
+        ("blue_smoke_on_load;blue_smoke_on_load", 422, ""),
     ):
         answer = client.get("/v1/diagnosis", query_string={**known, "evidence": text})
         assert answer.status_code == status

@@ -194,7 +194,7 @@ def test_any_raw_query(client: FlaskClient, calculation: Declared, query: str) -
 def test_numbers_at_the_edge_of_a_float(client: FlaskClient) -> None:
     """A reading next to nothing: its doubt overflows, so it is refused and never infinite."""
     asked_ = {
-        "dry": {"value": 2.2250738585072014e-308, "unit": "psi"},
+        "reading": {"value": 2.2250738585072014e-308, "unit": "psi"},
         "wet": {"value": 1.8e-129, "unit": "kgf/cm2", "uncertainty": 1.16},
     }
     answer = client.post("/v1/wet-gain", json=asked_)

@@ -83,11 +83,11 @@ CASES: dict[str, tuple[str, dict[str, Any]]] = {
     ),
     "piston clearance": (
         "/v1/piston-clearance",
-        {"bore_max": quantity(68.05), "piston": quantity(68.0), "cycle": "four_stroke"},
+        {"bore_largest": quantity(68.05), "piston": quantity(68.0), "cycle": "four_stroke"},
     ),
     "piston clearance, doubt on both": (
         "/v1/piston-clearance",
-        {"bore_max": DOUBTED, "piston": PISTON, "cycle": "four_stroke"},
+        {"bore_largest": DOUBTED, "piston_size": PISTON, "cycle": "four_stroke"},
     ),
 }
 ROWS = 10_000

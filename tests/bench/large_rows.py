@@ -38,8 +38,8 @@ def _sound(of: Declared) -> dict[str, Any]:
         return found
     row = example(of.inputs)
     if of.name == "lash-shim":
-        kept = ("old_shim", "measured_lash", "lash_low", "lash_high")
-        return {**{name: row[name] for name in kept}, "shims_at_hand": copy.deepcopy(SHIMS)}
+        kept = ("old_shim", "found", "lash_low", "lash_high")
+        return {**{name: row[name] for name in kept}, "shims": copy.deepcopy(SHIMS)}
     return row
 
 

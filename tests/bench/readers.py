@@ -228,8 +228,8 @@ QUERIES = [
     ("value, of signs", 40_000, lambda n: "bore=68mm" + "%C2%B1" * n),
     ("value, of escapes", 40_000, lambda n: "bore=" + "%20" * n),
     ("value, of broken escapes", 40_000, lambda n: "bore=" + "%ff" * n),
-    ("count, of digits", 40_000, lambda n: "cylinders=" + "1" * n),
-    ("count, of points", 40_000, lambda n: "cylinders=" + "1." * n),
+    ("count, of digits", 40_000, lambda n: "cylinder_count=" + "1" * n),
+    ("count, of points", 40_000, lambda n: "cylinder_count=" + "1." * n),
     ("choice, long", 40_000, lambda n: "rule=" + "g" * n),
     ("option, long", 40_000, lambda n: "units=" + "u" * n),
 ]

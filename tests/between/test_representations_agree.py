@@ -226,7 +226,7 @@ def test_every_result_has_a_shape() -> None:
 
 # A verdict that could not be passed says why; the forms carry it.
 NOT_PASSED = {
-    "check": "compression_reading",
+    "check": "compression_least",
     "words": "reading, against the limit",
     "of": None,
     "value": {"value": 448.2, "unit": "kPa", "digits": 0},
@@ -239,10 +239,10 @@ NOT_PASSED = {
     },
     "verdict": "not_judged",
     "without_uncertainty": None,
-    "probability_within": None,
+    "conformance_probability": None,
     "margin": {"value": -172.3, "unit": "kPa", "digits": 0},
     "rule": "simple",
-    "doubt_fails": None,
+    "inconclusive_fails": None,
     "to_settle": None,
     "why": "decompressor_at_work",
     "to_judge": "read again with the decompressor off",

@@ -50,7 +50,7 @@ def test_row(
     u: float,
     expanded: float,
 ) -> None:
-    parts = [verdict.Part(max_error=quantified(error, kind)) for error in errors]
+    parts = [verdict.Part(max_permissible_error=quantified(error, kind)) for error in errors]
     parts += [verdict.Part(resolution=quantified(step, kind)) for step in steps]
     parts += [
         verdict.Part(standard_deviation=quantified(s, kind), readings=float(n)) for s, n in repeats

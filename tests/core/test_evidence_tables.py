@@ -63,8 +63,8 @@ def test_the_figures_are_those_of_the_brief() -> None:
 
 def test_ids_are_unique_over_the_tables_of_evidence() -> None:
     assert len(FAMILIES_OF) == 4
-    assert all(re.fullmatch(r"E\d{2,3}", name) for name in EVIDENCE)
-    assert all(re.fullmatch(r"[A-Z]{2}", name) for name in SUSPECTS)
+    assert all(re.fullmatch(r"[a-z]+(_[a-z]+)+", name) for name in EVIDENCE)
+    assert all(re.fullmatch(r"[a-z]+(_[a-z]+)*", name) for name in SUSPECTS)
 
 
 @pytest.mark.parametrize("row", EVIDENCE.values(), ids=lambda row: row.id)

@@ -94,21 +94,27 @@ def test_the_last_digit_breaks_no_rule_and_mends_none(
 AT_THE_BOUND: list[tuple[str, dict[str, Any]]] = [
     ("pin-fits", {"pin_mm": 20.03, "piston_pin_bore_mm": 20.0}),
     ("pin-fits", {"pin_mm": 18.4, "piston_pin_bore_mm": 18.9}),
-    ("hot-clearance", {"piston_mm": 68.05, "bore_mm": 68.0}),
-    ("hot-clearance", {"piston_mm": 65.1, "bore_mm": 68.1}),
-    ("piston-clearance", {"piston_mm": 68.05, "bore_max_mm": 68.0}),
-    ("piston-clearance", {"piston_mm": 65.1, "bore_max_mm": 68.1}),
-    ("piston-clearance", {"piston_mm": 67.9, "piston_new_mm": 67.89, "bore_max_mm": 68.0}),
-    ("piston-clearance", {"piston_mm": 67.1, "piston_new_mm": 68.1, "bore_max_mm": 68.1}),
-    ("length-at-20c", {"bore_mm": 68.1, "piston_mm": 65.1, "piston_temperature_c": 20.0}),
-    ("length-at-20c", {"bore_mm": 68.0, "piston_mm": 68.3, "piston_temperature_c": 20.0}),
+    ("hot-clearance", {"piston_size_mm": 68.05, "bore_mm": 68.0}),
+    ("hot-clearance", {"piston_size_mm": 65.1, "bore_mm": 68.1}),
+    ("piston-clearance", {"piston_size_mm": 68.05, "bore_largest_mm": 68.0}),
+    ("piston-clearance", {"piston_size_mm": 65.1, "bore_largest_mm": 68.1}),
+    (
+        "piston-clearance",
+        {"piston_size_mm": 67.9, "piston_size_new_mm": 67.89, "bore_largest_mm": 68.0},
+    ),
+    (
+        "piston-clearance",
+        {"piston_size_mm": 67.1, "piston_size_new_mm": 68.1, "bore_largest_mm": 68.1},
+    ),
+    ("length-at-20c", {"bore_mm": 68.1, "piston_size_mm": 65.1, "piston_temperature_c": 20.0}),
+    ("length-at-20c", {"bore_mm": 68.0, "piston_size_mm": 68.3, "piston_temperature_c": 20.0}),
     ("overbore-ratio", {"bore_mm": 68.0, "new_bore_mm": 68.4, "new_gasket_bore_mm": 80.4}),
     ("compression-ratio", {"bore_mm": 68.4, "gasket_bore_mm": 80.4}),
-    ("clean-up", {"unworn_reference_mm": 68.1, "bore_max_mm": 71.1}),
+    ("clean-up", {"unworn_mm": 68.1, "bore_largest_mm": 71.1}),
     ("sleeve-fit", {"sleeve_od_mm": 76.3, "cylinder_bore_mm": 76.0}),
     ("sleeve-fit", {"sleeve_od_mm": 68.4, "cylinder_bore_mm": 68.1}),
-    ("ring-side-clearance", {"top_ring_width_mm": 1.52, "top_groove_width_mm": 1.5}),
-    ("ring-side-clearance", {"top_ring_width_mm": 1.2, "top_groove_width_mm": 2.2}),
+    ("ring-side-clearance", {"top_width_mm": 1.52, "top_groove_mm": 1.5}),
+    ("ring-side-clearance", {"top_width_mm": 1.2, "top_groove_mm": 2.2}),
     ("bore-survey", {"pin_axis_mm": (71.1, 68.2), "thrust_axis_mm": (68.1, 67.6),
                      "depth_mm": (10.0, 60.0), "nominal_bore_mm": 68.1}),
 ]  # fmt: skip
@@ -150,7 +156,7 @@ def test_scores_as_large_as_the_largest_bore() -> None:
     score = asked(calculation.inputs)["scores"].record  # type: ignore[attr-defined]
     for local, largest, unworn in ((76.2, 3 * 25.4, 76.1), (3 * 25.4, 76.3, 76.2)):
         scores = (score(local_mm=local, depth_radial_mm=0.05),)
-        inputs = calculation.inputs(unworn_reference_mm=unworn, bore_max_mm=largest, scores=scores)
+        inputs = calculation.inputs(unworn_mm=unworn, bore_largest_mm=largest, scores=scores)
         assert answer(calculation, Question(inputs=inputs)).outputs.score_mm > 76.1
 
 

@@ -27,9 +27,9 @@ SIX_DIGITS = 5e-6
 # Three readings each, one setting: out-of-round or taper U = 0.00378594 mm.
 GAUGE = Instrument(
     "gauge",
-    max_error=0.005,
-    setting_error=0.002,
-    repeat=0.002,
+    max_permissible_error=0.005,
+    zero_setting_error=0.002,
+    repeatability=0.002,
     resolution=0.001,
     short_range_error=0.0015,
 )
@@ -69,7 +69,7 @@ def test_a_round_bore_is_as_doubtful_as_a_nearly_round_one(
     assert 2.0 * found.u["taper_pin_axis_mm"] == expected
     assert 2.0 * found.u["taper_thrust_axis_mm"] == expected
     # What the gauge shares leaves no difference: the largest alone carries it.
-    assert found.u["max_mm"] > 1.5 * found.u["out_of_round_mm"]
+    assert found.u["largest_mm"] > 1.5 * found.u["out_of_round_mm"]
 
 
 def test_away_from_20_degrees_too() -> None:
@@ -94,8 +94,8 @@ def test_each_reading_with_an_uncertainty_of_its_own() -> None:
     # By hand: U·√2 of a difference, U of the largest and the smallest.
     found = survey((68.0, 68.0), (68.0, 68.0), Stated(uncertainty=0.004))
     assert 2.0 * found.u["out_of_round_mm"] == pytest.approx(0.004 * math.sqrt(2.0), rel=1e-6)
-    assert 2.0 * found.u["max_mm"] == pytest.approx(0.004, rel=1e-6)
-    assert 2.0 * found.u["min_mm"] == pytest.approx(0.004, rel=1e-6)
+    assert 2.0 * found.u["largest_mm"] == pytest.approx(0.004, rel=1e-6)
+    assert 2.0 * found.u["smallest_mm"] == pytest.approx(0.004, rel=1e-6)
     # The mean of four is smooth: half of one.
     assert 2.0 * found.u["mean_mm"] == pytest.approx(0.002, rel=1e-6)
 
@@ -192,10 +192,10 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     gaps = [gap, gap - 0.1, gap + 0.1]
     rows = Rows(
         count=3,
-        columns={"top_measured_mm": gaps},
+        columns={"top_gap_mm": gaps},
         shared={"bore_mm": 68.0, "top_factor": 0.004},
         question=Question(inputs=None),
-        uncertainty={"top_measured_mm": [0.02] * 3},
+        uncertainty={"top_gap_mm": [0.02] * 3},
     )
     found = answer_rows(calculation, rows)
     assert not found.problems
@@ -204,8 +204,8 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     assert 2.0 * below == pytest.approx(0.02, rel=1e-6)
     assert above is None
     for row, value in enumerate(gaps):
-        inputs = calculation.inputs(bore_mm=68.0, top_factor=0.004, top_measured_mm=value)
-        doubts: dict[Path, Stated] = {("top_measured_mm",): Stated(uncertainty=0.02)}
+        inputs = calculation.inputs(bore_mm=68.0, top_factor=0.004, top_gap_mm=value)
+        doubts: dict[Path, Stated] = {("top_gap_mm",): Stated(uncertainty=0.02)}
         single = answer(calculation, Question(inputs=inputs, doubts=doubts))
         u = found.u["file_top_mm"][row]
         assert single.u.get("file_top_mm") == (None if u is None else pytest.approx(u, rel=1e-9))

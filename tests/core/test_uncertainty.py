@@ -123,8 +123,8 @@ def _cranking(lib: Any, v: dict[str, Any]) -> dict[str, Any]:
 
 def _at_20c(lib: Any, v: dict[str, Any]) -> dict[str, Any]:
     bore = v["bore_mm"] / (1 + v["bore_alpha_per_k"] * (v["bore_temperature_c"] - 20))
-    piston = v["piston_mm"] / (1 + v["piston_alpha_per_k"] * (v["piston_temperature_c"] - 20))
-    return {"bore_at_20_mm": bore, "corrected_clearance_mm": bore - piston}
+    piston = v["piston_size_mm"] / (1 + v["piston_alpha_per_k"] * (v["piston_temperature_c"] - 20))
+    return {"bore_at_20c_mm": bore, "corrected_clearance_mm": bore - piston}
 
 
 Doubted = dict[str, tuple[float, float]]
@@ -176,13 +176,13 @@ SMOOTH: list[tuple[str, Callable[[Any, dict[str, Any]], dict[str, Any]], Doubted
             "bore_mm": (72.036, 0.0034),
             "bore_temperature_c": (18.0, 0.5),
             "bore_alpha_per_k": (1.1e-5, 3e-7),
-            "piston_mm": (71.982, 0.0024),
+            "piston_size_mm": (71.982, 0.0024),
             "piston_temperature_c": (31.0, 1.0),
             "piston_alpha_per_k": (2.05e-5, 5e-7),
         },
     ),
 ]
-EXACT = {"displacement": {"cylinders": 2.0}, "cranking-pressure": {"n_mid": 1.25}}
+EXACT = {"displacement": {"cylinder_count": 2.0}, "cranking-pressure": {"n_mid": 1.25}}
 
 
 @pytest.mark.parametrize(("name", "formula", "given"), SMOOTH, ids=[row[0] for row in SMOOTH])
@@ -259,8 +259,8 @@ def test_the_step_is_sized_by_the_scale_where_the_value_is_zero() -> None:
 
 
 def test_a_path_leads_into_a_section() -> None:
-    inputs = BY_NAME["piston-clearance"].inputs(piston_mm=67.9, survey=SURVEY)
-    assert value_at(inputs, ("survey", "pin_axis_mm", 1)) == 68.012
+    inputs = BY_NAME["piston-clearance"].inputs(piston_size_mm=67.9, bore_survey=SURVEY)
+    assert value_at(inputs, ("bore_survey", "pin_axis_mm", 1)) == 68.012
 
 
 # Readings of the skirt travel; the first leads by 4·√2·u or more, so that the sum of two doubts
@@ -278,11 +278,11 @@ FIT = BY_NAME["piston-clearance"]
 def clearance(survey: Survey) -> Any:
     assert isinstance(FIT, Calculation)
     doubts = {
-        ("survey", "pin_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
-        ("survey", "thrust_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
-        ("piston_mm",): Stated(uncertainty=2.0 * U_PISTON),
+        ("bore_survey", "pin_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
+        ("bore_survey", "thrust_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
+        ("piston_size_mm",): Stated(uncertainty=2.0 * U_PISTON),
     }
-    inputs = FIT.inputs(piston_mm=67.962, survey=survey, height_above_skirt_bottom_mm=15.0)
+    inputs = FIT.inputs(piston_size_mm=67.962, bore_survey=survey, measuring_height_mm=15.0)
     return answer(FIT, Question(inputs=inputs, doubts=doubts))
 
 
@@ -313,7 +313,7 @@ def test_two_cylinders_that_read_alike_are_told() -> None:
     spread = BY_NAME["cylinder-spread"]
     assert isinstance(spread, Calculation)
     for readings, told in (((1180.0, 1178.0, 900.0), True), ((1180.0, 1100.0, 900.0), False)):
-        inputs = spread.inputs(readings_kpa=readings, repeat_kpa_diff=10.0)
+        inputs = spread.inputs(readings_kpa=readings, repeatability_kpa_diff=10.0)
         codes = {w.code for w in answer(spread, Question(inputs=inputs)).warnings}
         assert ("readings_within_doubt" in codes) == told
 

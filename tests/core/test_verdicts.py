@@ -20,12 +20,12 @@ from ringland_service.core.metrology.conformity import (
     WORDS,
     at_most,
     beyond,
+    conformance_probability,
     is_column,
     judge,
     margin_to,
     narrower_than_guard,
     normal_cdf,
-    probability_within,
 )
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import NOT_JUDGED
@@ -242,9 +242,11 @@ def test_the_normal_distribution_is_scipys(x: float) -> None:
 
 
 def test_a_negligible_probability_is_none() -> None:
-    assert probability_within(0.0, 1.0, Limit(low=6.0)) == 0.0
-    assert probability_within(0.0, 1.0, Limit(low=5.9)) == pytest.approx(norm.sf(5.9), rel=1e-9)
-    column = probability_within(np.zeros(2), np.array([1.0, 0.0]), Limit(low=6.0))
+    assert conformance_probability(0.0, 1.0, Limit(low=6.0)) == 0.0
+    assert conformance_probability(0.0, 1.0, Limit(low=5.9)) == pytest.approx(
+        norm.sf(5.9), rel=1e-9
+    )
+    column = conformance_probability(np.zeros(2), np.array([1.0, 0.0]), Limit(low=6.0))
     assert column.tolist() == [0.0, 0.0]
 
 

@@ -37,13 +37,13 @@ SPARE: dict[str, Any] = {
     "expected": {"value": 1010.0, "unit": "kPa"},
     "guide_along": {"values": [4.532, 4.514, 4.527], "unit": "mm"},
     "stem_heights": {"values": [4.468, 4.472, 4.477], "unit": "mm"},
-    "shims_at_hand": {"values": [2.398, 2.451, 2.476, 2.502], "unit": "mm"},
+    "shims": {"values": [2.398, 2.451, 2.476, 2.502], "unit": "mm"},
     "use_shims_taken_out": True,
     "valves": [
         {
             "name": "intake",
             "old_shim": {"value": 2.65, "unit": "mm"},
-            "measured_lash": {"value": 0.06, "unit": "mm"},
+            "found": {"value": 0.06, "unit": "mm"},
         }
     ],
     "weather_report": {"value": 101.3, "unit": "kPa"},
@@ -125,7 +125,7 @@ def test_a_fault_of_a_part_names_the_field_of_the_card() -> None:
 
 
 def test_a_fault_of_a_part_under_another_name_names_the_field_of_the_card() -> None:
-    """The wet gain knows ``dry_kpa``; on the card it is the reading of the compression test."""
+    """The wet gain knows ``reading_kpa``; on the card it is the reading of the compression test."""
     wet = {"reading": {"value": 0.0, "unit": "kPa"}, "wet": SPARE["wet"]}
     with pytest.raises(Refused, match="reading of nothing") as refused:
         told({"compression": wet})
@@ -134,7 +134,7 @@ def test_a_fault_of_a_part_under_another_name_names_the_field_of_the_card() -> N
 
 def test_where_a_field_of_another_name_was_taken_from_is_told() -> None:
     """The ring gap knows ``bore_mm``; the card calls it the bore where the rings were gapped."""
-    taken = told(card(("rings", "gap_bore"), ("rings", "top_measured"))).taken
+    taken = told(card(("rings", "gap_bore"), ("rings", "top_gap"))).taken
     assert taken["ring_gap"]["bore_mm"] == ("rings", "gap_bore_mm")
 
 

@@ -193,8 +193,8 @@ def test_a_figure_told_is_no_stand_in(field: str) -> None:
 def test_the_makers_range_stands_in_for_the_factor() -> None:
     (calculation,) = [c for c in plain() if c.name == "ring-gap"]
     question = Question(
-        inputs=calculation.inputs(bore_mm=68.496, top_measured_mm=0.2),
-        limits={"top_ring_gap": Limit(0.3, 0.5)},
+        inputs=calculation.inputs(bore_mm=68.496, top_gap_mm=0.2),
+        limits={"top_ring_gap_new": Limit(0.3, 0.5)},
         defaults=False,
     )
     found = answer(calculation, question)
@@ -244,7 +244,7 @@ def test_uncertain_temperature_alone_brings_the_expansion_in() -> None:
     """At 20 °C the sleeve's usual expansion moves no size, but it moves its uncertainty."""
     (calculation,) = [c for c in plain() if c.name == "piston-clearance"]
     inputs = calculation.inputs(
-        piston_mm=67.95, bore_max_mm=68.0, bore_kind="iron_sleeve_in_aluminium"
+        piston_size_mm=67.95, bore_largest_mm=68.0, bore_kind="iron_sleeve_in_aluminium"
     )
     still = answer(calculation, Question(inputs=inputs, defaults=False))
     assert still.outputs.clearance_max_mm == pytest.approx(0.05)
@@ -266,12 +266,12 @@ def test_a_default_limit_of_what_is_absent_is_not_reckoned() -> None:
     """A new fit is judged by a share of the bore at 20 °C, which rests on the sleeve's figure."""
     (calculation,) = [c for c in plain() if c.name == "piston-clearance"]
     inputs = calculation.inputs(
-        piston_mm=67.95,
-        bore_max_mm=68.0,
+        piston_size_mm=67.95,
+        bore_largest_mm=68.0,
         bore_kind="iron_sleeve_in_aluminium",
         bore_temperature_c=31.0,
         piston_kind="cast_air_cooled",
-        fit="new",
+        piston_condition="new",
     )
     found = answer(calculation, Question(inputs=inputs, defaults=False))
     assert found.outputs.clearance_max_mm is None

@@ -131,7 +131,7 @@ def test_a_jump_is_no_slope() -> None:
     """The skirt travel begins at a depth read: moved, it lets that reading in or out."""
     fit = BY_NAME["piston-clearance"]
     data = example(fit.inputs)
-    assert data["skirt_from"]["value"] in data["survey"]["depth"]["values"]
+    assert data["skirt_from"]["value"] in data["bore_survey"]["depth"]["values"]
     alone = expanded_of(answered(fit, stated(data, {"piston": 0.004}), {}))["clearance_max"]
     both = stated(data, {"piston": 0.004, "skirt_from": 1.0})
     assert expanded_of(answered(fit, both, {}))["clearance_max"] == pytest.approx(alone, rel=1e-6)
@@ -149,29 +149,29 @@ def wall(**doubts: float) -> Any:
 
 def test_the_wall_names_core_shift_and_outside_diameter() -> None:
     """The case that showed it: ± 0.002 mm from the finish bore alone."""
-    found = wall(finish_bore_max=0.004)
+    found = wall(finish_high=0.004)
     said = remarks(found)["wall_thinnest"]
     assert said.startswith("uncertainty not stated: ")
     assert OUTSIDE in said
     assert SHIFT in said
     # The JSON keeps the number: half of 0.004, a wall being one side of a diameter.
     assert found["result"]["wall_thinnest"]["uncertainty"] == pytest.approx(0.002, rel=1e-9)
-    assert remarks(wall(finish_bore_max=0.004, liner_od=0.03, core_shift=0.05)) == {}
+    assert remarks(wall(finish_high=0.004, liner_od=0.03, core_shift=0.05)) == {}
     # 0.05 of the shift is large against the 0.013 that the outside would add.
-    assert remarks(wall(finish_bore_max=0.004, core_shift=0.05)).keys() == {"wall_mean"}
+    assert remarks(wall(finish_high=0.004, core_shift=0.05)).keys() == {"wall_mean"}
 
 
 def test_text_prints_the_remark_and_no_plus_minus() -> None:
-    lines = as_text(WALL, wall(finish_bore_max=0.004)).splitlines()
+    lines = as_text(WALL, wall(finish_high=0.004)).splitlines()
     told = next(line for line in lines if "wall thinnest" in line)
     assert "(uncertainty not stated: outside diameter" in told
     assert "±" not in "".join(lines)
-    sound = as_text(WALL, wall(finish_bore_max=0.004, liner_od=0.03, core_shift=0.05))
+    sound = as_text(WALL, wall(finish_high=0.004, liner_od=0.03, core_shift=0.05))
     assert "3.049 ± 0.052 mm" in sound  # by hand: √(0.002² + 0.015² + 0.05²) = 0.05224
 
 
 def test_the_table_names_them_beside_the_number() -> None:
-    found = printed(WALL, wall(finish_bore_max=0.004))
+    found = printed(WALL, wall(finish_high=0.004))
     rows = list(csv.DictReader(io.StringIO(flat_table.table(WALL, found))))
     told = [
         r for r in rows if r["name"] in ("wall_thinnest", "liner_wall") and r["part"] != "warning"
@@ -187,8 +187,8 @@ def test_a_batch_says_in_which_rows() -> None:
     doubts = [0.004, None, 1.0, 0.004]
     finish = {"values": [68.501] * 4, "unit": "mm", "uncertainty": doubts}
     shift = {"values": [0.2] * 4, "unit": "mm", "uncertainty": [None, None, None, 0.05]}
-    del shared["finish_bore_max"], shared["core_shift"]
-    asked_ = {"shared": shared, "columns": {"finish_bore_max": finish, "core_shift": shift}}
+    del shared["finish_high"], shared["core_shift"]
+    asked_ = {"shared": shared, "columns": {"finish_high": finish, "core_shift": shift}}
     answers = answered_batch(WALL, asked_, never())
     found = batch_render.answer(answers, "metric")
     by_rows = {
@@ -197,8 +197,8 @@ def test_a_batch_says_in_which_rows() -> None:
         if w["code"] == UNSTATED and w["field"] == "wall_thinnest"
     }
     singles = {
-        0: remarks(wall(finish_bore_max=0.004)),
-        3: remarks(wall(finish_bore_max=0.004, core_shift=0.05)),
+        0: remarks(wall(finish_high=0.004)),
+        3: remarks(wall(finish_high=0.004, core_shift=0.05)),
     }
     expected = {
         (told["wall_thinnest"], (row,))

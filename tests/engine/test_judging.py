@@ -17,8 +17,11 @@ from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
 FIT = piston_clearance.CALCULATION
-USED = {"bore_max_mm": 68.05, "piston_mm": 67.9505, "cycle": "four_stroke"}
-U = {("bore_max_mm",): Stated(uncertainty=0.0068), ("piston_mm",): Stated(uncertainty=0.0048)}
+USED = {"bore_largest_mm": 68.05, "piston_size_mm": 67.9505, "cycle": "four_stroke"}
+U = {
+    ("bore_largest_mm",): Stated(uncertainty=0.0068),
+    ("piston_size_mm",): Stated(uncertainty=0.0048),
+}
 
 
 def judged(of: Calculation, inputs: dict[str, Any], **about: Any) -> dict[str, Verdict]:
@@ -29,7 +32,7 @@ def judged(of: Calculation, inputs: dict[str, Any], **about: Any) -> dict[str, V
 
 def strict(of: Calculation) -> Calculation:
     """The calculation with doubt counted as fail in every check."""
-    checks = tuple(dataclasses.replace(c, doubt_fails="failure hurts") for c in of.checks)
+    checks = tuple(dataclasses.replace(c, inconclusive_fails="failure hurts") for c in of.checks)
     return dataclasses.replace(of, checks=checks)
 
 
@@ -69,17 +72,20 @@ def test_doubt_means_fail_where_the_check_says_so() -> None:
     failed = judged(strict(FIT), USED, doubts=U)[name]
     assert failed.word == "fail"
     assert failed.judged.verdict == "too_close_to_call"
-    clear = {**USED, "piston_mm": 67.99}
+    clear = {**USED, "piston_size_mm": 67.99}
     assert judged(strict(FIT), clear, doubts=U)[name].word == "pass"
 
 
 def test_doubt_means_fail_in_a_column_too() -> None:
     rows = Rows(
         count=3,
-        columns={"bore_max_mm": [68.05, 68.05, 68.05], "piston_mm": [67.9505, 67.99, 67.90]},
+        columns={
+            "bore_largest_mm": [68.05, 68.05, 68.05],
+            "piston_size_mm": [67.9505, 67.99, 67.90],
+        },
         shared={"cycle": "four_stroke"},
         question=Question(inputs=None),
-        uncertainty={"bore_max_mm": 0.0068, "piston_mm": 0.0048},
+        uncertainty={"bore_largest_mm": 0.0068, "piston_size_mm": 0.0048},
     )
     found = answer_rows(strict(FIT), rows).verdicts["piston_clearance_max"]
     assert found.verdict == ["fail", "pass", "fail"]
@@ -111,6 +117,6 @@ def test_advice_says_what_would_settle(limit: Limit, advice: str) -> None:
 def test_a_check_judges_an_input_too() -> None:
     of = BY_NAME["ring-gap"]
     assert isinstance(of, Calculation)
-    verdict = judged(of, {"bore_mm": 68.0, "top_measured_mm": 0.20})["top_ring_gap"]
+    verdict = judged(of, {"bore_mm": 68.0, "top_gap_mm": 0.20})["top_ring_gap_new"]
     assert (verdict.value, verdict.word) == (0.20, "fail")
     assert np.isclose(verdict.limit.low or 0.0, 0.0035 * 68.0)

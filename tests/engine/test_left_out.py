@@ -22,7 +22,7 @@ SHIMS = st.lists(
     st.integers(120, 350).map(lambda hundredths: hundredths / 100), min_size=1, max_size=20
 )
 LASH = st.integers(2, 60).map(lambda hundredths: hundredths / 100)
-GAUGE = Instrument("gauge", max_error=0.003, setting_error=0.001)
+GAUGE = Instrument("gauge", max_permissible_error=0.003, zero_setting_error=0.001)
 
 
 def lash_shim() -> Calculation:
@@ -36,24 +36,21 @@ def questions(draw: Any) -> Question:
     """One valve or several that share a lot, each shim with an uncertainty or by one instrument."""
     shims = tuple(draw(SHIMS))
     old = st.integers(150, 320).map(lambda hundredths: hundredths / 100)
-    common: dict[str, Any] = {"lash_low_mm": 0.2, "lash_high_mm": 0.3, "shims_at_hand_mm": shims}
+    common: dict[str, Any] = {"lash_low_mm": 0.2, "lash_high_mm": 0.3, "shims_mm": shims}
     if draw(st.booleans()):
-        inputs = Inputs(old_shim_mm=draw(old), measured_lash_mm=draw(LASH), **common)
-        doubts = {("old_shim_mm",): Stated(uncertainty=0.004)}
+        inputs = Inputs(shim_mm=draw(old), found_mm=draw(LASH), **common)
+        doubts = {("shim_mm",): Stated(uncertainty=0.004)}
     else:
         count = draw(st.integers(1, 4))
         valves = tuple(
-            Valve(name=f"valve {i}", old_shim_mm=draw(old), measured_lash_mm=draw(LASH))
-            for i in range(count)
+            Valve(name=f"valve {i}", shim_mm=draw(old), found_mm=draw(LASH)) for i in range(count)
         )
         inputs = Inputs(valves=valves, **common)
-        doubts = {("valves", 0, "old_shim_mm"): Stated(uncertainty=0.004)}
+        doubts = {("valves", 0, "shim_mm"): Stated(uncertainty=0.004)}
     by_gauge = draw(st.booleans())
     stated = Stated(instrument="gauge") if by_gauge else Stated(uncertainty=0.003)
     measuring = Measuring(instruments={"gauge": GAUGE})
-    return Question(
-        inputs=inputs, doubts={**doubts, ("shims_at_hand_mm",): stated}, measuring=measuring
-    )
+    return Question(inputs=inputs, doubts={**doubts, ("shims_mm",): stated}, measuring=measuring)
 
 
 @settings(max_examples=300)
@@ -81,16 +78,13 @@ def test_a_long_stock_costs_what_its_few_chosen_ones_do() -> None:
 
     shims = tuple(round(1.2 + 0.04 * i, 3) for i in range(60))
     inputs = Inputs(
-        old_shim_mm=2.5,
-        measured_lash_mm=0.17,
+        shim_mm=2.5,
+        found_mm=0.17,
         lash_low_mm=0.2,
         lash_high_mm=0.3,
-        shims_at_hand_mm=shims,
+        shims_mm=shims,
     )
-    doubts = {
-        (name,): Stated(uncertainty=0.004)
-        for name in ("shims_at_hand_mm", "old_shim_mm", "measured_lash_mm")
-    }
+    doubts = {(name,): Stated(uncertainty=0.004) for name in ("shims_mm", "shim_mm", "found_mm")}
     influences = stated_influences(Question(inputs=inputs, doubts=doubts))
     assert len(influences) == 62
     counted = dataclasses.replace(of, compute=compute)

@@ -115,8 +115,8 @@ def test_the_use_of_a_bore_is_what_its_route_takes() -> None:
         "pin_axis": {"values": [68.05, 68.03, 68.01], "unit": "mm"},
         "thrust_axis": {"values": [68.06, 68.04, 68.02], "unit": "mm"},
     }
-    alone = answered(BY_NAME["bore-survey"], {**survey, "use": "fresh"}, {})
-    asked_ = {"survey": survey, "bore_use": "fresh"}
+    alone = answered(BY_NAME["bore-survey"], {**survey, "bore_use": "fresh"}, {})
+    asked_ = {"bore_survey": survey, "bore_use": "fresh"}
     decided = answered(BY_NAME["cylinder-decision"], asked_, {})
     carded = answered(BY_NAME["job-card"], {"cylinder": asked_}, {})
     checks = [v["check"] for v in alone["verdicts"]]

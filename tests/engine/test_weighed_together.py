@@ -86,7 +86,11 @@ def test_a_survey_weighs_alike(
         "pin_axis": {"values": bores[:3], "unit": "mm"},
         "thrust_axis": {"values": bores[3:], "unit": "mm"},
     }
-    data = {"survey": survey, "piston": {"value": 68.0, "unit": "mm"}, "cycle": "four_stroke"}
+    data = {
+        "bore_survey": survey,
+        "piston_size": {"value": 68.0, "unit": "mm"},
+        "cycle": "four_stroke",
+    }
     if skirt_from is not None:
         data["skirt_from"] = {"value": skirt_from, "unit": "mm"}
     found = list(both_ways(fit, data, monkeypatch))
@@ -111,6 +115,6 @@ def test_a_survey_takes_no_call_a_reading(monkeypatch: pytest.MonkeyPatch) -> No
         "thrust_axis": {"values": [68.094, 68.076, 68.052], "unit": "mm"},
     }
     piston = {"value": 68.0, "unit": "mm", "uncertainty": 0.005}
-    question = understood(fit, {"survey": survey, "piston": piston, "cycle": "four_stroke"})
+    question = understood(fit, {"bore_survey": survey, "piston": piston, "cycle": "four_stroke"})
     answer(fit, question)
     assert len(calls) == 1

@@ -73,7 +73,7 @@ class Case:
 
 
 def path_of(name: str) -> FieldPath:
-    """Return the path of a dotted name: ``pistons.0.piston_mm`` leads into a list of records."""
+    """Return the path of a dotted name: ``pistons.0.size_mm`` leads into a list of records."""
     return tuple(int(key) if key.isdecimal() else key for key in name.split("."))
 
 

@@ -95,7 +95,7 @@ def test_one_answer_in_full(ringland_client: Client) -> None:
     answer = ringland_client.displacement(
         bore="68 mm",
         stroke=(66, "mm"),
-        cylinders=1,
+        cylinder_count=1,
         limits={"class_limit": {"high": "250 cc", "source": "class rules"}},
         trace=True,
     )
@@ -124,7 +124,7 @@ def test_an_instrument_is_named_on_a_quantity(ringland_client: Client) -> None:
     answer = ringland_client.displacement(
         bore=Quantity(68, "mm", instrument="gauge"),
         stroke="66 mm",
-        measuring={"instruments": [{"id": "gauge", "max_error": "0.01 mm"}]},
+        measuring={"instruments": [{"id": "gauge", "max_permissible_error": "0.01 mm"}]},
     )
     assert answer.result.displacement.uncertainty is not None
 

@@ -189,7 +189,7 @@ def test_a_field_says_whether_it_is_a_difference(client: FlaskClient) -> None:
         "bore": {"value": 72.036, "unit": "mm"},
         "bore_temperature": part,
         "bore_alpha": {"value": 11, "unit": "um/m/K"},
-        "measuring": {"temperature_doubt": {"value": 18, "unit": "degF"}},
+        "measuring": {"temperature_uncertainty": {"value": 18, "unit": "degF"}},
     }
     answer = body(client.post("/v1/length-at-20c", json=asked))
     assert answer["inputs"]["bore_temperature"]["value"] == pytest.approx(20.0)

@@ -137,11 +137,11 @@ class ToSettle:
 
     Attributes
     ----------
-    needed_uncertainty : Quantity | float | None
+    target_uncertainty : Quantity | float | None
     advice : str
     """
 
-    needed_uncertainty: Quantity | float | None
+    target_uncertainty: Quantity | float | None
     advice: str
 
 
@@ -179,10 +179,10 @@ class Verdict:
     to_judge : str | None
         what would make a reading that is not judged one that can be
     without_uncertainty : Literal['pass', 'fail', 'too_close_to_call', None]
-    probability_within : float | None
+    conformance_probability : float | None
     margin : Quantity | float
     rule : Rule
-    doubt_fails : str | None
+    inconclusive_fails : str | None
     to_settle : ToSettle | None
     """
 
@@ -218,10 +218,10 @@ class Verdict:
     ]
     to_judge: str | None
     without_uncertainty: Literal["pass", "fail", "too_close_to_call", None]
-    probability_within: float | None
+    conformance_probability: float | None
     margin: Quantity | float
     rule: Rule
-    doubt_fails: str | None
+    inconclusive_fails: str | None
     to_settle: ToSettle | None
 
 

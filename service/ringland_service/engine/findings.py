@@ -32,7 +32,7 @@ def _finding(verdict: Verdict, remark: str | None) -> Finding:
         settle if verdict.why is None else verdict.to_judge,
         close,
         verdict.judged.probability if verdict.why is None else None,
-        verdict.check.doubt_fails,
+        verdict.check.inconclusive_fails,
     )
 
 
@@ -49,7 +49,7 @@ def said(verdict: Verdict, remark: str | None = None) -> str:
     if verdict.why is not None:
         word = f"{WORDS[verdict.word]}: {WHY[verdict.why]}"
     elif verdict.word != verdict.judged.verdict:
-        word = f"{word}, counts as {WORDS[verdict.word]} ({verdict.check.doubt_fails})"
+        word = f"{word}, counts as {WORDS[verdict.word]} ({verdict.check.inconclusive_fails})"
     value = _number(verdict, verdict.value)
     standing = verdict.limit.standing.replace("_", " ")
     limit = f"{_sides(verdict, verdict.limit)}{unit} ({standing})"

@@ -92,7 +92,7 @@ def _or_none(word: Any, why: Any) -> Any:
 
 def _word(check: Check, verdict: Any) -> Any:
     """Return the word of the verdict; where doubt means fail, too close is a fail."""
-    if not check.doubt_fails:
+    if not check.inconclusive_fails:
         return verdict
     if isinstance(verdict, str):
         return FAIL if verdict == CLOSE else verdict

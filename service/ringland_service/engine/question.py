@@ -47,7 +47,7 @@ class Measuring:
 
     instruments: Mapping[str, Instrument] = field(default_factory=dict)
     readings_each: int = 1
-    temperature_doubt_k: float | None = None
+    temperature_uncertainty_k: float | None = None
 
 
 @dataclass(frozen=True)
@@ -157,7 +157,7 @@ def stated_influences(question: Question) -> list[Influence]:
     """
     if question.carried is not None:
         return list(question.carried)
-    if not question.doubts and question.measuring.temperature_doubt_k is None:
+    if not question.doubts and question.measuring.temperature_uncertainty_k is None:
         return []
     found: list[Influence] = []
     measured: list[Measured] = []
@@ -236,7 +236,7 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
 
 def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
     """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
-    u = question.measuring.temperature_doubt_k
+    u = question.measuring.temperature_uncertainty_k
     if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
         return []
     if field_.type is not quantities.PART_TEMPERATURE:

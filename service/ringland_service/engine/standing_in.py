@@ -184,7 +184,7 @@ def needs_errors(question: Question) -> Iterator[Warned]:
         return
     known = question.measuring.instruments
     used = {stated.instrument for stated in question.doubts.values()}
-    used |= {instrument.set_in for instrument in known.values() if instrument.id in used}
+    used |= {instrument.zero_set_in for instrument in known.values() if instrument.id in used}
     for instrument in known.values():
         if instrument.id in used and instrument.typical:
             yield Warned(CODE, "measuring.instruments", _errors(instrument))

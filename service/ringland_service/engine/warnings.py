@@ -89,7 +89,7 @@ def _noticed(
     gone: Collection[str] | None,
 ) -> Iterator[tuple[Warned, Any]]:
     for notice in calculation.notices:
-        if notice.unless_doubted and _all_doubted(inputs, notice.unless_doubted, moved):
+        if notice.unless_uncertainty and _all_doubted(inputs, notice.unless_uncertainty, moved):
             continue
         if gone is not None and (notice.common_practice or notice.field in gone):
             continue

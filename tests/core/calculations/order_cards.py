@@ -23,7 +23,7 @@ from ringland_service.engine.scalar import answer
 
 CARD = order_card.CALCULATION
 PISTON: dict[str, Any] = {
-    "piston_mm": 68.461,
+    "piston_size_mm": 68.461,
     "clearance_low_mm": 0.03,
     "clearance_high_mm": 0.04,
     "hone_stock_mm": 0.06,
@@ -124,8 +124,10 @@ def cards(draw: st.DrawFn) -> tuple[dict[str, Any], Answer]:
     ):
         values["bore_kind"] = "iron"
     if "gasket_bore_mm" in values:
-        values["gasket_bore_mm"] = values.get("piston_mm", 68.461) + draw(st.sampled_from([0.6, 2]))
-    if "piston_mm" not in values:
+        values["gasket_bore_mm"] = values.get("piston_size_mm", 68.461) + draw(
+            st.sampled_from([0.6, 2])
+        )
+    if "piston_size_mm" not in values:
         values.pop("piston_mark", None)
     try:
         return values, asked_for(values, defaults=draw(st.booleans()))

@@ -62,9 +62,9 @@ def test_a_decimal_ends_where_two_and_five_alone_divide(
 
 BAD_PARTS = [
     {},
-    {"max_error": mm(0.005), "resolution": mm(0.001)},
-    {"temperature_doubt_k": 1.0, "alpha_per_k": 1.1e-5},
-    {"max_error": mm(0.0)},
+    {"max_permissible_error": mm(0.005), "resolution": mm(0.001)},
+    {"temperature_uncertainty_k": 1.0, "alpha_per_k": 1.1e-5},
+    {"max_permissible_error": mm(0.0)},
 ]
 
 
@@ -75,7 +75,7 @@ def test_a_part_states_one_thing(stated: dict[str, Any]) -> None:
 
 
 def test_a_part_of_another_kind() -> None:
-    wrong = part(max_error=quantified(5.0, "kPa", "pressure_gauge"))
+    wrong = part(max_permissible_error=quantified(5.0, "kPa", "pressure_gauge"))
     with pytest.raises(Refused, match="not of the value's kind"):
         asked("verdict", **CLEARANCE, parts=(wrong,))
 
@@ -86,7 +86,7 @@ def test_a_part_in_degrees_of_difference_judges_a_temperature() -> None:
         "verdict",
         value=quantified(20.0, "degC", "temperature"),
         high=quantified(22.0, "degC", "temperature"),
-        parts=(part(max_error=quantified(1.8, "degF", "temperature_difference")),),
+        parts=(part(max_permissible_error=quantified(1.8, "degF", "temperature_difference")),),
     )
     assert found.outputs.combined_uncertainty == pytest.approx(1.0 / math.sqrt(3.0), rel=1e-12)
     assert found.u["judged_value"] == pytest.approx(1.0 / math.sqrt(3.0), rel=1e-9)
@@ -97,14 +97,16 @@ def test_a_pressure_part_in_any_pressure_of_a_difference() -> None:
         "verdict",
         value=quantified(700.0, "kPa", "pressure_gauge"),
         low=quantified(600.0, "kPa", "pressure_gauge"),
-        parts=(part(max_error=quantified(0.1, "bar", "pressure_difference")),),
+        parts=(part(max_permissible_error=quantified(0.1, "bar", "pressure_difference")),),
     )
     assert found.outputs.expanded_uncertainty == pytest.approx(20.0 / math.sqrt(3.0), rel=1e-12)
 
 
 def test_doubt_is_stated_once() -> None:
     with pytest.raises(Refused, match="stated twice"):
-        asked("verdict", {"value": 0.008}, **CLEARANCE, parts=(part(max_error=mm(0.005)),))
+        asked(
+            "verdict", {"value": 0.008}, **CLEARANCE, parts=(part(max_permissible_error=mm(0.005)),)
+        )
 
 
 def test_a_low_limit_above_the_high_one() -> None:

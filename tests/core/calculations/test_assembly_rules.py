@@ -49,7 +49,7 @@ BASE: dict[str, dict[str, Any]] = {
     TORQUE.name: {"final_torque_nm": 24.0},
     ORDER.name: {"fasteners": bolts(("1", 0, 0), ("2", 80, 0), ("3", 80, 84))},
     CLOCKING.name: TWO_STROKE,
-    PREMIX.name: {"fuel_l": 9.0, "ratio_fuel_to_oil": 32.0},
+    PREMIX.name: {"fuel_l": 9.0, "ratio": 32.0},
     RUN_IN.name: {"stroke_mm": 66.0, "rated_speed_rpm": 8500.0},
     ESTIMATE.name: {"currency": "EUR", "tax": 0.19, "labour_rate": 70.0},
 }
@@ -76,11 +76,23 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
         {"wrench_length_mm": 100.0, "adapter_extension_mm": 60.0, "adapter_angle_deg": 180.0},
         "reaches back over more than half",
     ),
-    (TORQUE, {"thread_dia_mm": 8.0, "pitch_mm": 2.5}, "too coarse"),
-    (TORQUE, {"thread_dia_mm": 8.0, "thread_pitch_dia_mm": 8.0}, "pitch diameter is not smaller"),
-    (TORQUE, {"thread_dia_mm": 8.0, "thread_minor_dia_mm": 8.1}, "not smaller than the thread's"),
-    (TORQUE, {"thread_pitch_dia_mm": 7.0, "thread_minor_dia_mm": 7.2}, "than the pitch diameter"),
-    (TORQUE, {"thread_dia_mm": 8.0, "stress_area_mm2": 51.0}, "larger than the whole section"),
+    (TORQUE, {"thread_diameter_mm": 8.0, "pitch_mm": 2.5}, "too coarse"),
+    (
+        TORQUE,
+        {"thread_diameter_mm": 8.0, "thread_pitch_diameter_mm": 8.0},
+        "pitch diameter is not smaller",
+    ),
+    (
+        TORQUE,
+        {"thread_diameter_mm": 8.0, "thread_minor_diameter_mm": 8.1},
+        "not smaller than the thread's",
+    ),
+    (
+        TORQUE,
+        {"thread_pitch_diameter_mm": 7.0, "thread_minor_diameter_mm": 7.2},
+        "than the pitch diameter",
+    ),
+    (TORQUE, {"thread_diameter_mm": 8.0, "stress_area_mm2": 51.0}, "larger than the whole section"),
     (ORDER, {"fasteners": bolts(("1", 0, 0), ("1 ", 80, 0))}, "have one name"),
     (ORDER, {"fasteners": bolts(("1", 0, 0), (" ", 80, 0))}, "has no name"),
     (ORDER, {"fasteners": bolts(("1", 0, 0), ("2", 2, 2))}, "within 3 mm"),
@@ -165,7 +177,7 @@ def test_not_warned(of: Calculation, changes: dict[str, Any], code: str) -> None
 )
 def test_nut_factor_of_the_lubricant(lubricant: str, expected: float) -> None:
     # Source: machine-design textbooks (from memory): 0.20 dry, 0.15 to 0.18 oiled, 0.10 to 0.13.
-    found = answer(TORQUE, asked(TORQUE, lubricant=lubricant, thread_dia_mm=8.0)).outputs
+    found = answer(TORQUE, asked(TORQUE, lubricant=lubricant, thread_diameter_mm=8.0)).outputs
     assert found.nut_factor_used == expected
     assert found.clamp_n == pytest.approx(24000.0 / (expected * 8.0))
 

@@ -77,7 +77,7 @@ def test_the_probability_is_that_of_a_normal_distribution(
     found = answer(ONE, question)
     outside = norm(value, expanded / 2.0)
     within = outside.cdf(high) - (0.0 if low is None else outside.cdf(low))
-    assert found.outputs.probability_within == pytest.approx(within, abs=2e-9)
+    assert found.outputs.conformance_probability == pytest.approx(within, abs=2e-9)
     assert not found.u.get("expected_cost_of_reuse"), "the probability holds that uncertainty"
 
 
@@ -112,15 +112,15 @@ def test_what_counts_doubt_as_a_fail_is_not_offered() -> None:
 def card(price: dict[str, Any], clearance_doubt: float = 0.01) -> CompositeAnswer:
     """Return a card whose clearance of 0.121 mm stands against a maker's limit of 0.120 mm."""
     job = {
-        "cylinder": {"bore_max_mm": 73.052},
-        "piston": {"piston_mm": 72.931, "fit": "used"},
+        "cylinder": {"bore_largest_mm": 73.052},
+        "piston": {"piston_size_mm": 72.931, "piston_condition": "used"},
         "price": price,
     }
     return answer_composite(
         CARD,
         Question(
             inputs=filled(CARD.inputs, job),
-            doubts={("cylinder", "bore_max_mm"): Stated(uncertainty=clearance_doubt)},
+            doubts={("cylinder", "bore_largest_mm"): Stated(uncertainty=clearance_doubt)},
             limits={"piston_clearance_max": Limit(None, 0.12)},
         ),
     )
@@ -135,7 +135,7 @@ def test_the_card_offers_the_choice_where_prices_are_told() -> None:
     assert row.check == "piston_clearance_max"
     # Outside: a normal distribution at 0.121 with u = 0.005.
     within = norm(0.121, 0.005).cdf(0.12)
-    assert row.probability_within == pytest.approx(within, abs=1e-9)
+    assert row.conformance_probability == pytest.approx(within, abs=1e-9)
     assert row.expected_cost_of_reuse == pytest.approx(40.0 + (1.0 - within) * 600.0)
     assert row.cheaper == "repair"
     codes = {w.code for w in found.parts["consequences"].warnings}

@@ -16,8 +16,8 @@ from ringland_service.engine.scalar import answer
 
 SQUISH = squish.CALCULATION
 JOB: dict[str, Any] = {
-    "solder_at_pin_axis_mm": (1.32, 1.36),
-    "squish_doubt_mm": 0.04,
+    "solder_mm": (1.32, 1.36),
+    "solder_uncertainty_mm": 0.04,
     "base_gasket_fitted_mm": 0.5,
     "base_gaskets_mm": (0.2, 0.3, 0.4, 0.5, 0.8),
     "squish_wanted_mm": 1.0,
@@ -48,11 +48,11 @@ def test_the_choice_against_counting_in_hundredths(
     """Outside: whole numbers, every gasket tried one by one, with no rounding anywhere."""
     found = asked(
         floor / 100,
-        solder_at_pin_axis_mm=tuple(s / 100 for s in solder),
+        solder_mm=tuple(s / 100 for s in solder),
         base_gasket_fitted_mm=fitted / 100,
         base_gaskets_mm=tuple(g / 100 for g in at_hand),
         squish_wanted_mm=wanted / 100,
-        squish_doubt_mm=doubt / 100,
+        solder_uncertainty_mm=doubt / 100,
     ).outputs
     keep = [g for g in at_hand if min(solder) - (fitted - g) - doubt >= floor]
     # Distances times the number of readings are whole; on a tie the thicker.
@@ -88,8 +88,8 @@ def test_doubt_of_the_reading_does_not_tip_the_choice() -> None:
 
 def test_doubt_stated_on_each_solder_averages_in_the_mean() -> None:
     """Two readings of U = 0.04 each: 0.04/sqrt(2) in the mean (JCGM 100:2008, from memory)."""
-    inputs = squish.Inputs(solder_at_pin_axis_mm=(1.32, 1.36))
-    doubts: dict[Any, Stated] = {("solder_at_pin_axis_mm",): Stated(0.04)}
+    inputs = squish.Inputs(solder_mm=(1.32, 1.36))
+    doubts: dict[Any, Stated] = {("solder_mm",): Stated(0.04)}
     found = answer(SQUISH, Question(inputs, doubts=doubts))
     assert 2 * found.u["squish_mm"] == pytest.approx(0.04 / 2**0.5, rel=1e-6)
     assert 2 * found.u["smallest_squish_mm"] == pytest.approx(0.04, rel=1e-6)
@@ -97,11 +97,15 @@ def test_doubt_stated_on_each_solder_averages_in_the_mean() -> None:
 
 def test_without_common_practice_only_what_is_given_decides() -> None:
     size: dict[str, Any] = {"cycle": "two_stroke", "bore_mm": 56.0, "stroke_mm": 58.0}
-    plain = asked(**size, squish_doubt_mm=None, squish_wanted_mm=None, defaults=False).outputs
-    assert (plain.floor_used_mm, plain.wanted_used_mm, plain.doubt_used_mm) == (None, None, 0.0)
+    plain = asked(**size, solder_uncertainty_mm=None, squish_wanted_mm=None, defaults=False).outputs
+    assert (plain.floor_used_mm, plain.wanted_used_mm, plain.uncertainty_used_mm) == (
+        None,
+        None,
+        0.0,
+    )
     assert plain.chosen_gasket_mm is None
-    usual = asked(**size, squish_doubt_mm=None, squish_wanted_mm=None).outputs
-    assert (usual.floor_used_mm, usual.doubt_used_mm) == (1.1, 0.04)
+    usual = asked(**size, solder_uncertainty_mm=None, squish_wanted_mm=None).outputs
+    assert (usual.floor_used_mm, usual.uncertainty_used_mm) == (1.1, 0.04)
     assert usual.wanted_used_mm == pytest.approx(1.3, rel=1e-12)
 
 

@@ -15,8 +15,8 @@ from ringland_service.engine.question import Question
 from ringland_service.engine.scalar import answer
 
 RINGS = {
-    "top": ("top_measured_mm", "top_ring_gap", "ring_gap.new.top"),
-    "second": ("second_measured_mm", "second_ring_gap", "ring_gap.new.second"),
+    "top": ("top_gap_mm", "top_ring_gap_new", "ring_gap.new.top"),
+    "second": ("second_gap_mm", "second_ring_gap_new", "ring_gap.new.second"),
 }
 
 
@@ -123,7 +123,7 @@ def test_the_limit_is_the_row_that_is_served() -> None:
 
 def test_columns_say_the_same() -> None:
     gaps = np.array([0.20, 0.24, 0.28])
-    inputs = ring_gap.Inputs(bore_mm=np.array([60.0] * 3), top_measured_mm=gaps)
+    inputs = ring_gap.Inputs(bore_mm=np.array([60.0] * 3), top_gap_mm=gaps)
     found = ring_gap.compute(inputs)
     assert found.top_what_to_do.tolist() == ["file", "leave", "too_large"]
     assert found.file_top_mm == pytest.approx([0.04, 0.0, 0.0])

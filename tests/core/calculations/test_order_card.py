@@ -157,7 +157,7 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({**HONED, "bore_kind": "plated_aluminium"}, "the surface that runs would be cut away"),
     ({**BORED, "bore_kind": "unknown"}, "while the kind of bore is not known.*magnet"),
     ({**REPLATED, "bore_kind": "unknown"}, "while the kind of bore is not known"),
-    ({**BORED, "piston_mm": None}, "boring is ordered without the piston as measured"),
+    ({**BORED, "piston_size_mm": None}, "boring is ordered without the piston as measured"),
     ({**BORED, "clearance_low_mm": None}, "boring is ordered without the clearance"),
     ({**BORED, "clearance_high_mm": None}, "boring is ordered without the clearance"),
     ({**SLEEVED, "interference_mm": None}, "a sleeve is ordered without its interference"),
@@ -237,7 +237,7 @@ def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Ans
     assert all(line.stated == ("NOT STATED" not in line.text) for line in outputs.lines)
     assert (outputs.complete == "complete") == (outputs.still_to_fill is None)
     if outputs.finish_low_mm is not None:
-        assert outputs.finish_low_mm - inputs["piston_mm"] == pytest.approx(
+        assert outputs.finish_low_mm - inputs["piston_size_mm"] == pytest.approx(
             inputs["clearance_low_mm"], abs=1e-9
         )
         limits = f"{outputs.finish_low_mm:.3f} to {outputs.finish_high_mm:.3f} mm"

@@ -161,17 +161,17 @@ def test_what_is_known_besides_the_card_counts() -> None:
     assert plated["plated_and_bored"].severity == "refuse"
     assert "kind_of_bore_left_out" not in objected("Rebore", bore_kind="iron")
     assert "kind_of_bore_left_out" in objected("Rebore", bore_kind="unknown")
-    assert "not_the_known_piston" in objected("Iron. Piston 68.461 mm", piston_mm=68.451)
-    assert "not_the_known_piston" not in objected("Iron. Piston 68.461 mm", piston_mm=68.461)
+    assert "not_the_known_piston" in objected("Iron. Piston 68.461 mm", piston_size_mm=68.451)
+    assert "not_the_known_piston" not in objected("Iron. Piston 68.461 mm", piston_size_mm=68.461)
     assert (
         "68.461 mm"
-        in objected("Rebore +0.50 mm", piston_mm=68.461)["oversize_without_piston"].right
+        in objected("Rebore +0.50 mm", piston_size_mm=68.461)["oversize_without_piston"].right
     )
 
 
 def test_limits_are_compared_with_what_is_known() -> None:
     # 68.491 - 68.461 = 0.030, and 0.050 is wanted.
-    known = {"piston_mm": 68.461, "clearance_low_mm": 0.05, "clearance_high_mm": 0.06}
+    known = {"piston_size_mm": 68.461, "clearance_low_mm": 0.05, "clearance_high_mm": 0.06}
     wrong = objected("Iron. Finish bore 68.491 to 68.501 mm", **known)["clearance_does_not_follow"]
     assert wrong.why.startswith("they give a clearance of 0.030 to 0.040 mm")
     assert "68.511 to 68.521 mm" in wrong.right
@@ -253,7 +253,7 @@ def test_what_our_own_card_orders_is_read_off_it(card: tuple[dict[str, Any], Ans
     if printed.outputs.finish_low_mm is None:
         return
     found = read("\n".join(line.text for line in printed.outputs.lines)).outputs
-    assert found.piston_read_mm == pytest.approx(inputs["piston_mm"], abs=6e-4)
+    assert found.piston_read_mm == pytest.approx(inputs["piston_size_mm"], abs=6e-4)
     assert found.finish_low_read_mm == pytest.approx(printed.outputs.finish_low_mm, abs=6e-4)
     assert found.finish_high_read_mm == pytest.approx(printed.outputs.finish_high_mm, abs=6e-4)
     assert found.clearance_high_read_mm == pytest.approx(inputs["clearance_high_mm"], abs=6e-4)

@@ -61,7 +61,7 @@ BASE: dict[str, dict[str, Any]] = {
         "bore_mm": 72.036,
         "bore_temperature_c": 18.0,
         "bore_kind": "iron",
-        "piston_mm": 71.982,
+        "piston_size_mm": 71.982,
         "piston_temperature_c": 31.0,
         "piston_material": "steel",
     },
@@ -143,9 +143,9 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str, str]] = [
     (AIR, {"altitude_m": None}, "altitude_m", "no source"),
     (LENGTH, {"bore_kind": "unknown"}, "bore_temperature_c", "nothing says how it expands"),
     (LENGTH, {"piston_material": None}, "piston_temperature_c", "nothing says how it expands"),
-    (LENGTH, {"piston_temperature_c": None}, "piston_mm", "without its temperature"),
-    (LENGTH, {"piston_mm": 72.35}, "piston_mm", "does not fit this bore"),
-    (LENGTH, {"piston_mm": 69.0}, "piston_mm", "does not fit this bore"),
+    (LENGTH, {"piston_temperature_c": None}, "piston_size_mm", "without its temperature"),
+    (LENGTH, {"piston_size_mm": 72.35}, "piston_size_mm", "does not fit this bore"),
+    (LENGTH, {"piston_size_mm": 69.0}, "piston_size_mm", "does not fit this bore"),
 ]
 
 

@@ -23,7 +23,9 @@ def survey(*depths: float) -> dict[str, Any]:
 def test_depths_less_than_a_twentieth_apart_are_one_told_twice(depths: tuple[float, ...]) -> None:
     """Common practice, no source: no gauge is held closer than 0.05 mm."""
     alone = Question(bore_survey.Inputs(**survey(*depths)))
-    inside = Question(piston_clearance.Inputs(piston_mm=67.9, survey=Survey(**survey(*depths))))
+    inside = Question(
+        piston_clearance.Inputs(piston_size_mm=67.9, bore_survey=Survey(**survey(*depths)))
+    )
     with pytest.raises(Refused, match="twice"):
         answer(bore_survey.CALCULATION, alone)
     with pytest.raises(Refused, match="twice"):
@@ -32,7 +34,7 @@ def test_depths_less_than_a_twentieth_apart_are_one_told_twice(depths: tuple[flo
 
 def test_depths_a_twentieth_apart_are_two() -> None:
     found = answer(bore_survey.CALCULATION, Question(bore_survey.Inputs(**survey(10.0, 10.05))))
-    assert found.outputs.max_at_depth_mm == 10.05
+    assert found.outputs.largest_at_depth_mm == 10.05
 
 
 @pytest.mark.parametrize(
@@ -70,8 +72,8 @@ def test_a_piston_that_is_not_what_it_is_marked(mark: str, piston: float, warned
     inputs = oversize_choice.Inputs(
         bore_kind="iron",
         clean_up_mm=68.1,
-        pistons=(Offered(mark=mark, piston_mm=piston),),
-        wanted_clearance_mm=0.035,
+        pistons=(Offered(mark=mark, piston_size_mm=piston),),
+        clearance_target_mm=0.035,
         hone_stock_mm=0.06,
         nominal_bore_mm=68.0,
     )

@@ -80,8 +80,8 @@ def test_thinnest_wall_of_two_circles(outside: float, bore: float, shift: float)
 def test_worked_crosshatch() -> None:
     # By hand: π·68.496·200/60000 = 0.717288 m/s; 2·92·100/60000 = 0.306667 m/s;
     # 2·atan(0.306667/0.717288) = 46.2969°.
-    around = machining.circumferential_m_s(68.496, 200.0)
-    along = machining.axial_m_s(92.0, 100.0)
+    around = machining.circumferential_speed_m_s(68.496, 200.0)
+    along = machining.axial_speed_m_s(92.0, 100.0)
     assert around * 60 == near(43.0373)
     assert along * 60 == near(18.4)
     assert machining.included_angle_deg(along, around) == near(46.2969)
@@ -101,7 +101,7 @@ def test_mid_stroke_of_a_sine() -> None:
 @given(number(0.1, 3), number(20, 300), number(5, 120))
 def test_crosshatch_undone(around: float, travel: float, included: float) -> None:
     cycles = machining.cycles_for_angle_rpm(around, travel, included)
-    found = machining.included_angle_deg(machining.axial_m_s(travel, cycles), around)
+    found = machining.included_angle_deg(machining.axial_speed_m_s(travel, cycles), around)
     assert found == pytest.approx(included, rel=1e-9)
 
 

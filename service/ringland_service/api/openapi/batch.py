@@ -45,7 +45,7 @@ def _answer() -> dict[str, Any]:
             "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
-            "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
+            "conformance_probability": {"type": "array", "items": NUMBER_OR_NULL},
         }
     )
     problem = _object({"row": ROW, "field": TEXT, "code": TEXT, "detail": TEXT})

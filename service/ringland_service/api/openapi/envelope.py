@@ -121,7 +121,7 @@ def _figure(units: Mapping[float, list[str]], words: str) -> dict[str, Any]:
 
 def measuring_schema() -> dict[str, Any]:
     """Return the schema of how the readings were taken."""
-    shapes = {name: ref(ERROR if name == "max_error" else FIGURE) for name in FIGURES}
+    shapes = {name: ref(ERROR if name == "max_permissible_error" else FIGURE) for name in FIGURES}
     instrument = {
         "type": "object",
         "required": ["id"],
@@ -129,7 +129,7 @@ def measuring_schema() -> dict[str, Any]:
         "properties": {
             "id": {"type": "string", "minLength": 1, "maxLength": 40},
             "kind": {"type": "string", "enum": list(TYPICAL)},
-            "set_in": {"type": "string", "minLength": 1, "maxLength": 40},
+            "zero_set_in": {"type": "string", "minLength": 1, "maxLength": 40},
             **shapes,
         },
         "anyOf": [
@@ -152,7 +152,7 @@ def measuring_schema() -> dict[str, Any]:
                 "items": instrument,
             },
             "readings_each": {"type": "integer", "minimum": 1, "maximum": 50, "default": 1},
-            "temperature_doubt": {
+            "temperature_uncertainty": {
                 **_temperature(),
                 "description": "standard uncertainty of each part's temperature",
             },

@@ -120,7 +120,7 @@ class InstrumentField(ma.Field[Instrument]):
     """An instrument: its kind alone takes the typical figures; figures given win."""
 
     FIGURES = FIGURES
-    KEYS = frozenset({"id", "kind", "set_in", *FIGURES})
+    KEYS = frozenset({"id", "kind", "zero_set_in", *FIGURES})
     RIGHT = '{"id": "gauge", "kind": "bore_gauge"}'
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Instrument:
@@ -138,8 +138,8 @@ class InstrumentField(ma.Field[Instrument]):
                 figures |= own
                 stands_in -= own.keys()
         insist_on_an_error(typical, value)
-        if "set_in" in value:
-            figures["set_in"] = nested("set_in", NAME.deserialize, value["set_in"])
+        if "zero_set_in" in value:
+            figures["zero_set_in"] = nested("zero_set_in", NAME.deserialize, value["zero_set_in"])
         named = nested("id", NAME.deserialize, value["id"])
         return Instrument(id=named, typical=frozenset(stands_in), **figures)
 
@@ -151,7 +151,7 @@ NAME = Text(40, shortest=1)
 class MeasuringField(ma.Field[Measuring]):
     """How the readings were taken: instruments, readings each, doubt of part temperatures."""
 
-    KEYS = frozenset({"instruments", "readings_each", "temperature_doubt"})
+    KEYS = frozenset({"instruments", "readings_each", "temperature_uncertainty"})
     MOST = 20
     EACH = Count(CountField(words="readings each", low=1, high=50, example=3))
 
@@ -169,26 +169,30 @@ class MeasuringField(ma.Field[Measuring]):
         if len(by_id) < len(instruments):
             raise fail(Fault("contradiction", "two instruments have one id", None, 422))
         for i, instrument in enumerate(instruments):
-            nested("instruments", nested, i, nested, "set_in", check_setting, instrument, by_id)
+            nested(
+                "instruments", nested, i, nested, "zero_set_in", check_setting, instrument, by_id
+            )
         each = nested("readings_each", self.EACH.deserialize, value.get("readings_each", 1))
         doubt = None
-        if "temperature_doubt" in value:
-            doubt = nested("temperature_doubt", temperature_doubt, value["temperature_doubt"])
+        if "temperature_uncertainty" in value:
+            doubt = nested(
+                "temperature_uncertainty", temperature_uncertainty, value["temperature_uncertainty"]
+            )
         return Measuring(by_id, each, doubt)
 
 
 def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
     """Refuse a setting in an instrument that is unknown, itself set in another, or this one."""
-    if instrument.set_in is None:
+    if instrument.zero_set_in is None:
         return
-    other = by_id.get(instrument.set_in)
-    if other is None or other.set_in is not None:
-        detail = f"{instrument.set_in!r} is no instrument here that stands on its own"
-        allowed = sorted(name for name, i in by_id.items() if i.set_in is None)
-        raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.set_in))
+    other = by_id.get(instrument.zero_set_in)
+    if other is None or other.zero_set_in is not None:
+        detail = f"{instrument.zero_set_in!r} is no instrument here that stands on its own"
+        allowed = sorted(name for name, i in by_id.items() if i.zero_set_in is None)
+        raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.zero_set_in))
 
 
-def temperature_doubt(given: Any) -> float:
+def temperature_uncertainty(given: Any) -> float:
     """Return the standard uncertainty of a part's temperature in kelvin."""
     check_keys(given, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
     kind = TEMPERATURE_DIFFERENCE

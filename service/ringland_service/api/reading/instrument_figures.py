@@ -30,9 +30,21 @@ from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.declare.significant import as_written
 from ringland_service.units import symbols, unit
 
-FIGURES = ("max_error", "setting_error", "repeat", "resolution", "short_range_error")
+FIGURES = (
+    "max_permissible_error",
+    "zero_setting_error",
+    "repeatability",
+    "resolution",
+    "short_range_error",
+)
 # Each of these leaves an uncertainty by itself; a short-range error only divides the maximum error.
-ERRORS = ("max_error", "relative_error", "setting_error", "repeat", "resolution")
+ERRORS = (
+    "max_permissible_error",
+    "relative_error",
+    "zero_setting_error",
+    "repeatability",
+    "resolution",
+)
 # Kind of an instrument's figure to the kind of what it reads.
 FIGURE_KINDS = {
     "length": "length",
@@ -98,7 +110,7 @@ def figure(name: str, given: Any) -> dict[str, Any]:
     check_keys(given, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
     symbol, _ = nested("unit", any_unit, given.get("unit"))
     if symbol == PERCENT:
-        if name != "max_error":
+        if name != "max_permissible_error":
             raise fail(Fault("unknown_unit", "only a maximum error is a share of the reading"))
         return {"relative_error": nested("value", _bounded, given, symbol, MOST_PERCENT) / 100.0}
     of = figures().get(symbol)
@@ -126,7 +138,7 @@ def insist_on_an_error(typical: Mapping[str, Any], given: Mapping[str, Any]) -> 
     ``typical`` are the figures of its kind, in whose place those given stand.
     """
     sizes = dict(typical) | {name: given[name]["value"] for name in ERRORS if name in given}
-    right = "give a kind, or a figure such as max_error"
+    right = "give a kind, or a figure such as max_permissible_error"
     if not typical and not given.keys() & set(FIGURES):
         raise fail(Fault("missing_field", right))
     if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_DOUBT:

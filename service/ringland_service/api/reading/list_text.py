@@ -1,7 +1,8 @@
 """Lists in text: entries parted by ``;``, of readings one unit and one ± at the end.
 
 ``120;118;95;121 psi``, ``68.02;;68.03 mm +/- 0.004`` (an empty place is a reading that is missing),
-``0.3;0.4;0.3``, ``E71;E141``. A comma parts nothing: many sheets write it for the decimal point.
+``0.3;0.4;0.3``, ``blue_smoke_on_load;dust_past_filter``. A comma parts
+nothing: many sheets write it for the decimal point.
 """
 
 from collections.abc import Iterable, Iterator

@@ -128,7 +128,10 @@ def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated 
     if "uncertainty" in value and "instrument" in value:
         raise fail(
             Fault(
-                "doubt_twice", "state an uncertainty or name an instrument, not both", None, 422
+                "uncertainty_twice",
+                "state an uncertainty or name an instrument, not both",
+                None,
+                422,
             ).under("uncertainty")
         )
     if "instrument" in value:

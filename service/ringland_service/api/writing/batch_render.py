@@ -122,7 +122,7 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
             "why": rows.why,
             "margin": column(rows.margin, kind, digits, system, difference=True),
             "uncertainty": column(doubts, kind, digits, system, difference=True),
-            "probability_within": [
+            "conformance_probability": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],
         }

@@ -180,14 +180,14 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         "why": found.why,
         "to_judge": found.to_judge or None,
         "without_uncertainty": judged.without if due else None,
-        "probability_within": float(judged.probability)
+        "conformance_probability": float(judged.probability)
         if due and judged.probability is not None
         else None,
         "margin": difference(judged.margin),
         "rule": found.rule,
-        "doubt_fails": found.check.doubt_fails or None,
+        "inconclusive_fails": found.check.inconclusive_fails or None,
         "to_settle": {
-            "needed_uncertainty": difference(judged.needed) if judged.margin else None,
+            "target_uncertainty": difference(judged.needed) if judged.margin else None,
             "advice": found.advice,
         }
         if due and judged.verdict == CLOSE

@@ -190,8 +190,8 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
         word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
-    if verdict["probability_within"] is not None:
-        parts.append(f"probability within {_probability(verdict['probability_within'])}")
+    if verdict["conformance_probability"] is not None:
+        parts.append(f"probability within {_probability(verdict['conformance_probability'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
     if verdict["to_judge"] is not None:

@@ -31,16 +31,16 @@ class Rule:
 class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
-    ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
-    with the common-practice figures.
+    ``unless_uncertainty`` names a quantity, of the inputs or of the records in them, whose stated
+    uncertainty silences it. ``common_practice`` marks one that a figure of the tables raises: it
+    falls away with the common-practice figures.
     """
 
     code: str
     field: str
     when: Callable[[Any, Any], Any]
     message: str
-    unless_doubted: str = ""
+    unless_uncertainty: str = ""
     common_practice: bool = False
 
 
@@ -60,7 +60,7 @@ class Check:
         with ``each`` perhaps a tuple of them, one a member.
     settle : str
         What would narrow the doubt.
-    doubt_fails : str
+    inconclusive_fails : str
         Where set, too close to call counts as fail; says why.
     each : str
         Where ``value`` is a list, each of its members gets a verdict of its own; names the list
@@ -76,7 +76,7 @@ class Check:
     words: str
     settle: str
     default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
-    doubt_fails: str = ""
+    inconclusive_fails: str = ""
     each: str = ""
     unjudged: tuple[Unjudged, ...] = ()
     with_decompressor: bool = False

@@ -145,7 +145,7 @@ def hot_clearance_mm(
     bore_mm: Number,
     bore_hot_c: Number,
     bore_alpha_per_k: Number,
-    piston_mm: Number,
+    piston_size_mm: Number,
     piston_hot_c: Number,
     piston_alpha_per_k: Number,
 ) -> Number:
@@ -153,7 +153,7 @@ def hot_clearance_mm(
 
     Parameters
     ----------
-    bore_mm, piston_mm : float or array
+    bore_mm, piston_size_mm : float or array
         Diameters at 20 °C [mm].
     bore_hot_c, piston_hot_c : float or array
         Temperatures when running [°C].
@@ -171,5 +171,5 @@ def hot_clearance_mm(
     """
     return clearance_mm(
         hot_size_mm(bore_mm, bore_hot_c, bore_alpha_per_k),
-        hot_size_mm(piston_mm, piston_hot_c, piston_alpha_per_k),
+        hot_size_mm(piston_size_mm, piston_hot_c, piston_alpha_per_k),
     )

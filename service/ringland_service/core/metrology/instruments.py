@@ -6,7 +6,7 @@ An instrument's error has parts that its readings share and parts of each readin
   error; where a ``short_range_error`` e is stated, a difference of two of its readings carries
   e/√3 in all, so each reading owns e/√6 and the rest of a/√3 is shared.
 - the error of its setting, shared by all of its readings (± s: s/√3);
-- the error of the instrument it was set in, shared with that one's readings (``set_in``);
+- the error of the instrument it was set in, shared with that one's readings (``zero_set_in``);
 - repeat: r/√n of each reading's own, n readings each;
 - resolution: q/(2√3) of each reading's own.
 
@@ -38,13 +38,13 @@ class Instrument:
     """
 
     id: str
-    max_error: float = 0.0
+    max_permissible_error: float = 0.0
     relative_error: float = 0.0
-    setting_error: float = 0.0
-    repeat: float = 0.0
+    zero_setting_error: float = 0.0
+    repeatability: float = 0.0
     resolution: float = 0.0
     short_range_error: float | None = None
-    set_in: str | None = None
+    zero_set_in: str | None = None
     reads: str = ""
     typical: frozenset[str] = frozenset()
 
@@ -76,7 +76,7 @@ TYPICAL: dict[str, dict[str, Any]] = {row["kind"]: row for row in read_table("in
 
 def _error_at(instrument: Instrument, value: float) -> float:
     """Return the maximum error at a reading."""
-    return instrument.max_error + instrument.relative_error * abs(value)
+    return instrument.max_permissible_error + instrument.relative_error * abs(value)
 
 
 def _shared_move(instrument: Instrument, reading: Measured, largest: float) -> Move:
@@ -102,7 +102,7 @@ def own_influences(
     own, _ = _own_and_shared(instrument, reading.value)
     parts = {
         "own error": own,
-        "repeat": instrument.repeat / math.sqrt(readings_each),
+        "repeatability": instrument.repeatability / math.sqrt(readings_each),
         "resolution": instrument.resolution / (2.0 * ROOT3),
     }
     label = ".".join(map(str, reading.path))
@@ -131,9 +131,9 @@ def shared_influences(
         found += [Influence(f"{instrument.id}: error", whole, alike)] if whole > 0.0 else []
     elif shared > 0.0 and moves:
         found.append(Influence(f"{instrument.id}: shared error", shared, alike))
-    if instrument.setting_error > 0.0 and moves:
+    if instrument.zero_setting_error > 0.0 and moves:
         found.append(
-            Influence(f"{instrument.id}: setting", instrument.setting_error / ROOT3, moves)
+            Influence(f"{instrument.id}: setting", instrument.zero_setting_error / ROOT3, moves)
         )
     return found
 
@@ -158,7 +158,7 @@ def influences(
         Where a reading or a setting names an instrument that is not described.
     """
     for name in [r.instrument for r in readings] + [
-        i.set_in for i in instruments.values() if i.set_in
+        i.zero_set_in for i in instruments.values() if i.zero_set_in
     ]:
         if name not in instruments:
             raise CoreError(
@@ -167,7 +167,7 @@ def influences(
     found: list[Influence] = []
     for instrument in instruments.values():
         taken = [r for r in readings if r.instrument == instrument.id]
-        hung = [r for r in readings if instruments[r.instrument].set_in == instrument.id]
+        hung = [r for r in readings if instruments[r.instrument].zero_set_in == instrument.id]
         found += shared_influences(instrument, taken, hung)
         for reading in taken:
             found += own_influences(
@@ -178,4 +178,6 @@ def influences(
 
 def _without_max_error(instrument: Instrument) -> Instrument:
     """Return the instrument less its maximum error, where that is already shared as a whole."""
-    return Instrument(id=instrument.id, repeat=instrument.repeat, resolution=instrument.resolution)
+    return Instrument(
+        id=instrument.id, repeatability=instrument.repeatability, resolution=instrument.resolution
+    )

@@ -167,7 +167,7 @@ EXPECTED = QuantityType(
     0,
 )
 REPEAT = QuantityType(
-    "repeat",
+    "repeatability",
     kinds.PRESSURE_DIFFERENCE,
     0,
     50,
@@ -283,7 +283,7 @@ ALPHA = QuantityType(
     instrument="table",
 )
 TEMPERATURE_DOUBT = QuantityType(
-    "temperature_doubt",
+    "temperature_uncertainty",
     kinds.TEMPERATURE_DIFFERENCE,
     0.001,
     20,

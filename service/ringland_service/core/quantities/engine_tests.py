@@ -99,7 +99,7 @@ LEAK_STEP = QuantityType(
     instrument="tester maker's sheet",
 )
 FLOW_COEFFICIENT_DOUBT = QuantityType(
-    "flow_coefficient_doubt",
+    "flow_coefficient_uncertainty",
     kinds.PERCENT,
     0,
     50,

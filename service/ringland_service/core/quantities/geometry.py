@@ -33,7 +33,7 @@ SQUISH = _length(
 )
 SQUISH_WANTED = _length("squish_wanted", 0.3, 4, 1.0, "squish clearance wanted")
 SQUISH_DOUBT = _length(
-    "squish_doubt", 0.001, 0.3, 0.04, "doubt of a squish reading, expanded (k = 2)", digits=3
+    "solder_uncertainty", 0.001, 0.3, 0.04, "doubt of a squish reading, expanded (k = 2)", digits=3
 )
 SOLDER_WIRE = _length(
     "solder_wire", 0.3, 8, 2.0, "solder before it was crushed", "calliper, 0.02 mm"

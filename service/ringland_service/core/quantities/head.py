@@ -90,7 +90,7 @@ CLAY = _length(
     warn=(1, 4),
 )
 CLAY_DOUBT = _length(
-    "valve_to_piston_doubt",
+    "valve_to_piston_uncertainty",
     0.001,
     0.5,
     0.1,

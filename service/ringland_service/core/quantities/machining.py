@@ -29,7 +29,7 @@ SCORE_DEPTH = QuantityType(
     instrument="pin gauge or replica, 0.01 mm",
 )
 WANTED_CLEARANCE = QuantityType(
-    "wanted_clearance",
+    "clearance_target",
     kinds.LENGTH,
     0.005,
     0.40,
@@ -93,7 +93,7 @@ CORE_SHIFT = QuantityType(
     instrument="ultrasonic thickness gauge, 0.05 mm",
 )
 SIZE_DOUBT = QuantityType(
-    "size_doubt",
+    "size_uncertainty",
     kinds.LENGTH,
     0.0005,
     0.05,
@@ -175,7 +175,7 @@ HONE_CYCLES = QuantityType(
     instrument="counted against a watch",
 )
 HONE_TRAVEL = QuantityType(
-    "hone_travel",
+    "travel",
     kinds.LENGTH,
     20,
     300,

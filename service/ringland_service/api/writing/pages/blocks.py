@@ -181,8 +181,8 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
     limit = verdict["limit"]
     remarks = []
     if verdict["to_settle"] is not None:
-        if verdict["doubt_fails"]:
-            remarks.append(f"Doubt counts as fail: {verdict['doubt_fails']}")
+        if verdict["inconclusive_fails"]:
+            remarks.append(f"Doubt counts as fail: {verdict['inconclusive_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
     if verdict["why"] is not None:
         remarks.append(f"Because {WHY[verdict['why']]}")

@@ -96,9 +96,9 @@ def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> De
     known = shapes.members(calculation.outputs)
     words, reason = (
         blocks.value_text(known[name], made[name]) if made.get(name) else ""
-        for name in ("decision", "reason")
+        for name in ("way", "reason")
     )
-    rest = blocks.results(calculation, made, ("decision", "reason"))
+    rest = blocks.results(calculation, made, ("way", "reason"))
     return Decision(calculation.title, words, reason, rest)
 
 

@@ -44,7 +44,7 @@ class Surveyed:
         return [size for axis in self.axes for size in axis.sizes if size is not None]
 
 
-NEW = {"unworn_reference": "unworn reference", "nominal_bore": "nominal bore"}
+NEW = {"unworn": "unworn reference", "nominal_bore": "nominal bore"}
 
 
 def surveyed(found: Mapping[str, Any]) -> Surveyed:
@@ -104,7 +104,7 @@ def _new(result: Mapping[str, Any]) -> Line | None:
 def _limit(verdicts: Any, side: str, new: Line | None) -> Line | None:
     """Return a side of the limit with its standing: on the bore itself, else on its wear."""
     limits = {verdict["check"]: verdict["limit"] for verdict in verdicts}
-    for check, counted_from in (("bore_max", 0.0), ("bore_wear", new.size if new else None)):
+    for check, counted_from in (("bore_largest", 0.0), ("bore_wear", new.size if new else None)):
         limit = limits.get(check)
         if limit is not None and counted_from is not None and limit[side] is not None:
             standing = limit["standing"].replace("_", " ")

@@ -108,7 +108,7 @@ class Inputs:
         example=2,
         default=2,
     )
-    work: str | None = choice(
+    of_way: str | None = choice(
         "kind of work, for the parts that usually go with it",
         _work.WORK,
         example="overbore",
@@ -211,7 +211,7 @@ def compute(inputs: Inputs) -> Outputs:
         total_with_tax=total,
         to_quote=rounded(float(total), int(inputs.money_decimals)),
         repair_over_replacement=None if replacement is None else total / replacement,
-        usual_parts=None if inputs.work is None else _work.PARTS_OF[inputs.work],
+        usual_parts=None if inputs.of_way is None else _work.PARTS_OF[inputs.of_way],
         always_new=_work.ALWAYS_NEW,
     )
 

@@ -218,8 +218,8 @@ CALCULATION = Calculation(
             "wall between ring ends and port windows",
             "measure pin and window edges again, on the cylinder itself",
             lambda i, o: _limit("ring_end_margin", i, o),
-            doubt_fails="a ring end that catches in a port wrecks the engine: doubt counts as "
-            "too little",
+            inconclusive_fails="a ring end that catches in a port wrecks the engine: too close "
+            "to call counts as too little",
         ),
     ),
     rules=(*rings.RULES, *pins.RULES),

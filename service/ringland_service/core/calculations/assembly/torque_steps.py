@@ -77,7 +77,7 @@ class Outputs:
         "clamp load of the torque",
         kind=kinds.FORCE,
         digits=0,
-        formula="1000 * final_torque_nm / (nut_factor_used * thread_dia_mm)",
+        formula="1000 * final_torque_nm / (nut_factor_used * thread_diameter_mm)",
         source=TEXTBOOKS,
         default=None,
     )
@@ -126,10 +126,10 @@ class Outputs:
         source="geometry of the helix",
         default=None,
     )
-    engagement_over_dia: Number | None = result(
+    engagement_over_diameter: Number | None = result(
         "thread engaged over its diameter",
         digits=2,
-        formula="thread_engagement_mm / thread_dia_mm",
+        formula="thread_engagement_mm / thread_diameter_mm",
         source=NO_SOURCE,
         default=None,
     )
@@ -160,7 +160,7 @@ def compute(inputs: Inputs) -> Outputs:
         torsion_stress_mpa=torsion,
         combined_stress_over_proof=_combined_over_proof(inputs, clamp, area, torsion),
         advance_mm=_advance_mm(inputs),
-        engagement_over_dia=_engagement_over_dia(inputs),
+        engagement_over_diameter=_engagement_over_diameter(inputs),
     )
 
 
@@ -170,9 +170,9 @@ def _stages(inputs: Inputs, torque_nm: Number) -> tuple[float, ...]:
 
 def _clamp_n(inputs: Inputs) -> Number | None:
     factor = thread.nut_factor(inputs)
-    if factor is None or inputs.thread_dia_mm is None:
+    if factor is None or inputs.thread_diameter_mm is None:
         return None
-    return fasteners.clamp_n(inputs.final_torque_nm, factor, inputs.thread_dia_mm)
+    return fasteners.clamp_n(inputs.final_torque_nm, factor, inputs.thread_diameter_mm)
 
 
 def _clamp_over_proof(
@@ -201,10 +201,10 @@ def _advance_mm(inputs: Inputs) -> tuple[float, ...] | None:
     return tuple(float(threads.advance_mm(inputs.pitch_mm, turn)) for turn in inputs.turns_deg)
 
 
-def _engagement_over_dia(inputs: Inputs) -> Number | None:
-    if inputs.thread_engagement_mm is None or inputs.thread_dia_mm is None:
+def _engagement_over_diameter(inputs: Inputs) -> Number | None:
+    if inputs.thread_engagement_mm is None or inputs.thread_diameter_mm is None:
         return None
-    return inputs.thread_engagement_mm / inputs.thread_dia_mm
+    return inputs.thread_engagement_mm / inputs.thread_diameter_mm
 
 
 def _most_clamp(inputs: Inputs, _: Outputs) -> Limit:
@@ -235,15 +235,16 @@ CALCULATION = Calculation(
             "clamp load over proof load",
             "a torque wrench of known error, and the maker's own torque and lubricant",
             _most_clamp,
-            doubt_fails="a stud that yields lets go of the head: doubt counts as too much",
+            inconclusive_fails="a stud that yields lets go of the head: doubt counts as too much",
         ),
         Check(
             "thread_engagement",
-            "engagement_over_dia",
+            "engagement_over_diameter",
             "thread engaged in aluminium over its diameter",
             "measure the depth of sound thread, or fit an insert",
             _least_engagement,
-            doubt_fails="a thread that pulls out lets go of the head: doubt counts as too little",
+            inconclusive_fails="a thread that pulls out lets go of the head: too close to call "
+            "counts as too little",
         ),
     ),
     rules=(*RULES, *thread.RULES),

@@ -23,7 +23,7 @@ from ringland_service.core.tables.sources import cited
 
 DIAMETERS = cited("difference of two diameters, not the radial roundness of {iso_12181}")
 WEAR_FROM = {
-    "unworn_reference": "the bore where no ring runs",
+    "unworn": "the bore where no ring runs",
     "nominal_bore": "the nominal bore, as no unworn reference is given",
 }
 
@@ -32,7 +32,7 @@ WEAR_FROM = {
 class Inputs(Survey):
     """The readings by depth, in any order; what the bore was, and what it is for."""
 
-    unworn_reference_mm: Number | None = quantity(
+    unworn_mm: Number | None = quantity(
         lengths.BORE,
         "bore where no ring runs, same gauge and temperature",
         example=68.012,
@@ -41,7 +41,7 @@ class Inputs(Survey):
     nominal_bore_mm: Number | None = quantity(
         lengths.BORE, "nominal bore, standard or the oversize it is at", default=None
     )
-    use: str = choice("what the bore is judged for", USE, example="used", default="used")
+    bore_use: str = choice("what the bore is judged for", USE, example="used", default="used")
     bore_kind: str = choice(
         "kind of bore",
         condition.BORE_KIND,
@@ -63,7 +63,7 @@ class Inputs(Survey):
 class Outputs:
     """The bore at 20 °C; out-of-round and taper are differences of diameters."""
 
-    max_mm: Number = result(
+    largest_mm: Number = result(
         "largest bore",
         kind=kinds.LENGTH,
         digits=3,
@@ -71,7 +71,7 @@ class Outputs:
         source=COMMON,
         extreme=True,
     )
-    max_at_depth_mm: Number = result(
+    largest_at_depth_mm: Number = result(
         "depth of the largest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
         digits=1,
@@ -79,13 +79,13 @@ class Outputs:
         source=COMMON,
         place=True,
     )
-    max_at_axis: str = result(
+    largest_at_axis: str = result(
         "axis of the largest bore; of equals at one depth thrust",
         basis="axis of that reading",
         source=COMMON,
         choices=read.AXES,
     )
-    min_mm: Number = result(
+    smallest_mm: Number = result(
         "smallest bore",
         kind=kinds.LENGTH,
         digits=3,
@@ -93,7 +93,7 @@ class Outputs:
         source=COMMON,
         extreme=True,
     )
-    min_at_depth_mm: Number = result(
+    smallest_at_depth_mm: Number = result(
         "depth of the smallest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
         digits=1,
@@ -101,7 +101,7 @@ class Outputs:
         source=COMMON,
         place=True,
     )
-    min_at_axis: str = result(
+    smallest_at_axis: str = result(
         "axis of the smallest bore; of equals at one depth thrust",
         basis="axis of that reading",
         source=COMMON,
@@ -160,7 +160,7 @@ class Outputs:
         extreme=True,
         default=None,
     )
-    signed_taper_pin_top_minus_bottom_mm: Number | None = result(
+    signed_taper_pin_axis_mm: Number | None = result(
         "pin axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
         digits=3,
@@ -168,7 +168,7 @@ class Outputs:
         source=DIAMETERS,
         default=None,
     )
-    signed_taper_thrust_top_minus_bottom_mm: Number | None = result(
+    signed_taper_thrust_axis_mm: Number | None = result(
         "thrust axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
         digits=3,
@@ -233,20 +233,20 @@ def compute(inputs: Inputs) -> Outputs:
     pin, thrust = read.on_axis(survey, read.PIN), read.on_axis(survey, read.THRUST)
     wear, counted_from = _wear(inputs, max(sizes))
     return Outputs(
-        max_mm=max(sizes),
-        max_at_depth_mm=largest.depth_mm,
-        max_at_axis=largest.axis,
-        min_mm=min(sizes),
-        min_at_depth_mm=smallest.depth_mm,
-        min_at_axis=smallest.axis,
+        largest_mm=max(sizes),
+        largest_at_depth_mm=largest.depth_mm,
+        largest_at_axis=largest.axis,
+        smallest_mm=min(sizes),
+        smallest_at_depth_mm=smallest.depth_mm,
+        smallest_at_axis=smallest.axis,
         mean_mm=sum(sizes) / len(sizes),
         worn_zone_mm=max((level.mean_mm for level in both), default=None),
         out_of_round_mm=max((level.out_of_round_mm for level in both), default=None),
         out_of_round_at_depth_mm=None if worst is None else worst.depth_mm,
         taper_pin_axis_mm=read.taper_mm(pin),
         taper_thrust_axis_mm=read.taper_mm(thrust),
-        signed_taper_pin_top_minus_bottom_mm=read.signed_taper_mm(pin),
-        signed_taper_thrust_top_minus_bottom_mm=read.signed_taper_mm(thrust),
+        signed_taper_pin_axis_mm=read.signed_taper_mm(pin),
+        signed_taper_thrust_axis_mm=read.signed_taper_mm(thrust),
         barrel_mm=read.barrel_mm(both),
         wear_mm=wear,
         wear_from=counted_from,
@@ -270,9 +270,9 @@ def _at_20c(inputs: Inputs) -> Survey:
 
 def _wear(inputs: Inputs, largest_mm: float) -> tuple[Number | None, str | None]:
     """Return the wear and what it is counted from; a nominal size holds at 20 °C as it stands."""
-    if inputs.unworn_reference_mm is not None:
-        unworn = _size_at_20c_mm(inputs, cast(float, inputs.unworn_reference_mm))
-        return bore.wear_mm(largest_mm, unworn), "unworn_reference"
+    if inputs.unworn_mm is not None:
+        unworn = _size_at_20c_mm(inputs, cast(float, inputs.unworn_mm))
+        return bore.wear_mm(largest_mm, unworn), "unworn"
     if inputs.nominal_bore_mm is not None:
         return bore.wear_mm(largest_mm, inputs.nominal_bore_mm), "nominal_bore"
     return None, None

@@ -57,7 +57,7 @@ class Inputs:
     """Both sizes at 20 °C, both temperatures when running, and what expands."""
 
     bore_mm: Number = quantity(lengths.BORE, "bore at 20 °C", example=68.496)
-    piston_mm: Number = quantity(
+    piston_size_mm: Number = quantity(
         lengths.PISTON,
         "piston at 20 °C across the thrust axis, at the maker's height on the skirt",
         example=68.461,
@@ -99,7 +99,7 @@ class Outputs:
         "clearance at 20 °C, diametral",
         kind=kinds.LENGTH,
         digits=3,
-        formula="bore_mm - piston_mm",
+        formula="bore_mm - piston_size_mm",
         source="difference of two diameters",
     )
     hot_piston_mm: Number = result(
@@ -148,9 +148,9 @@ def compute(inputs: Inputs) -> Outputs:
     if own is None:
         own = alpha_of_bore_per_k(inputs.bore_kind)
     return Outputs(
-        cold_clearance_mm=fits.clearance_mm(inputs.bore_mm, inputs.piston_mm),
+        cold_clearance_mm=fits.clearance_mm(inputs.bore_mm, inputs.piston_size_mm),
         hot_piston_mm=bore.hot_size_mm(
-            inputs.piston_mm, inputs.piston_hot_c, _piston_alpha_per_k(inputs)
+            inputs.piston_size_mm, inputs.piston_hot_c, _piston_alpha_per_k(inputs)
         ),
         hot_clearance_all_iron_mm=_hot_mm(inputs, _of_kind_per_k(IRON)),
         hot_clearance_sleeve_in_aluminium_mm=_hot_mm(inputs, _of_kind_per_k(SLEEVE)),
@@ -172,7 +172,7 @@ def _hot_mm(inputs: Inputs, bore_alpha_per_k: Number) -> Number:
         inputs.bore_mm,
         inputs.bore_hot_c,
         bore_alpha_per_k,
-        inputs.piston_mm,
+        inputs.piston_size_mm,
         inputs.piston_hot_c,
         _piston_alpha_per_k(inputs),
     )
@@ -180,14 +180,14 @@ def _hot_mm(inputs: Inputs, bore_alpha_per_k: Number) -> Number:
 
 RULES = (
     Rule(
-        ("piston_mm", "bore_mm"),
-        lambda i: beyond(i.piston_mm, i.bore_mm + MOST_INTERFERENCE_MM),
+        ("piston_size_mm", "bore_mm"),
+        lambda i: beyond(i.piston_size_mm, i.bore_mm + MOST_INTERFERENCE_MM),
         "the piston is more than 0.05 mm larger than the bore",
         "a piston that goes into this bore; check both sizes and their units",
     ),
     Rule(
-        ("piston_mm", "bore_mm"),
-        lambda i: beyond(i.bore_mm, i.piston_mm + MOST_ROOM_MM),
+        ("piston_size_mm", "bore_mm"),
+        lambda i: beyond(i.bore_mm, i.piston_size_mm + MOST_ROOM_MM),
         "the piston is more than 3 mm smaller than the bore",
         "the skirt across the thrust axis at the maker's height, not the crown; check the units",
     ),

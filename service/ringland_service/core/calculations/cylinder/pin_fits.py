@@ -46,7 +46,7 @@ class Inputs:
         "kind of small end", notices.SMALL_END, example=notices.PLAIN, default=notices.PLAIN
     )
     heat_marks: bool | None = flag("the pin shows blue heat marks", default=None, example=False)
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
 
 
 @record
@@ -113,13 +113,13 @@ def _clearance_mm(hole_mm: Number | None, pin_mm: Number) -> Number | None:
 
 
 def _in_piston(inputs: Inputs, _: Any) -> Limit:
-    return LIMITS[f"pin_in_piston.{inputs.fit}"].limit()
+    return LIMITS[f"pin_in_piston.{inputs.condition}"].limit()
 
 
 def _in_small_end(inputs: Inputs, _: Any) -> Limit | None:
     if inputs.small_end != notices.PLAIN:
         return None
-    return LIMITS[f"pin_in_small_end.{inputs.fit}"].limit()
+    return LIMITS[f"pin_in_small_end.{inputs.condition}"].limit()
 
 
 SETTLE = "set the small-hole gauge in the micrometer that measures the pin, five readings each"

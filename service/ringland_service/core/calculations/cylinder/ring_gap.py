@@ -38,16 +38,16 @@ class Inputs:
         "bore where the new rings are measured: finished, or least worn",
         example=68.496,
     )
-    top_measured_mm: Number | None = quantity(
+    top_gap_mm: Number | None = quantity(
         lengths.RING_GAP, "new top ring's gap, squared with the piston", default=None
     )
-    second_measured_mm: Number | None = quantity(
+    second_gap_mm: Number | None = quantity(
         lengths.RING_GAP,
         "new second ring's gap, squared with the piston",
         example=0.30,
         default=None,
     )
-    oil_rail_measured_mm: Number | None = quantity(
+    oil_rail_gap_mm: Number | None = quantity(
         lengths.RING_GAP,
         "oil rails' gap, the smaller; the expander is never filed",
         example=0.42,
@@ -69,10 +69,10 @@ class Inputs:
         example=0.005,
         default=usual(0.005),
     )
-    top_limit_low_mm: Number | None = limit_side("top_ring_gap", "low")
-    top_limit_high_mm: Number | None = limit_side("top_ring_gap", "high")
-    second_limit_low_mm: Number | None = limit_side("second_ring_gap", "low")
-    second_limit_high_mm: Number | None = limit_side("second_ring_gap", "high")
+    top_limit_low_mm: Number | None = limit_side("top_ring_gap_new", "low")
+    top_limit_high_mm: Number | None = limit_side("top_ring_gap_new", "high")
+    second_limit_low_mm: Number | None = limit_side("second_ring_gap_new", "low")
+    second_limit_high_mm: Number | None = limit_side("second_ring_gap_new", "high")
     old_gap_mm: Number | None = quantity(
         lengths.RING_GAP, "used ring's gap in its worn bore", example=0.62, default=None
     )
@@ -85,7 +85,7 @@ class Inputs:
     old_gap_thrust_axis_mm: Number | None = quantity(
         lengths.BORE, "bore across the pin at that depth", example=68.094, default=None
     )
-    unworn_bore_mm: Number | None = quantity(
+    unworn_mm: Number | None = quantity(
         lengths.BORE, "that bore where no ring runs", example=68.012, default=None
     )
     gap_when_new_mm: Number | None = quantity(
@@ -184,7 +184,7 @@ class Outputs:
         "what the worn bore adds to the used ring's gap",
         kind=kinds.LENGTH,
         digits=3,
-        formula="pi * ((old_gap_pin_axis_mm + old_gap_thrust_axis_mm) / 2 - unworn_bore_mm)",
+        formula="pi * ((old_gap_pin_axis_mm + old_gap_thrust_axis_mm) / 2 - unworn_mm)",
         source=PERIMETER,
         default=None,
     )
@@ -208,7 +208,7 @@ class Outputs:
         "the new top ring's gap in the worn zone",
         kind=kinds.LENGTH,
         digits=3,
-        formula="top_measured_mm + pi * ((worn_pin_axis_mm + worn_thrust_axis_mm) / 2 - bore_mm)",
+        formula="top_gap_mm + pi * ((worn_pin_axis_mm + worn_thrust_axis_mm) / 2 - bore_mm)",
         source=PERIMETER,
         default=None,
     )
@@ -235,25 +235,23 @@ def compute(inputs: Inputs) -> Outputs:
     """Work out wanted gaps and filing; take the bore's share off a used ring's gap."""
     top = new_ring(
         TOP,
-        inputs.top_measured_mm,
+        inputs.top_gap_mm,
         inputs.top_factor,
         inputs.bore_mm,
         Limit(inputs.top_limit_low_mm, inputs.top_limit_high_mm),
     )
     second = new_ring(
         SECOND,
-        inputs.second_measured_mm,
+        inputs.second_gap_mm,
         inputs.second_factor,
         inputs.bore_mm,
         Limit(inputs.second_limit_low_mm, inputs.second_limit_high_mm),
         top.wanted_mm,
     )
-    growth = _growth_mm(
-        inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_bore_mm
-    )
+    growth = _growth_mm(inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_mm)
     in_worn_zone = _growth_mm(inputs.worn_pin_axis_mm, inputs.worn_thrust_axis_mm, inputs.bore_mm)
     own = _less(inputs.old_gap_mm, growth)
-    measured = inputs.top_measured_mm
+    measured = inputs.top_gap_mm
     return Outputs(
         top_wanted_mm=top.wanted_mm,
         second_wanted_mm=second.wanted_mm,

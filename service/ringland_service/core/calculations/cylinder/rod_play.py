@@ -35,18 +35,18 @@ class Inputs:
     big_end_width_mm: Number | None = quantity(
         lengths.BIG_END_WIDTH, "width of the big end", default=None
     )
-    runout_tir_left_mm: Number | None = quantity(
+    runout_left_mm: Number | None = quantity(
         lengths.RUN_OUT,
         "run-out of the left journal between centres, total indicator reading",
         default=None,
     )
-    runout_tir_right_mm: Number | None = quantity(
+    runout_right_mm: Number | None = quantity(
         lengths.RUN_OUT,
         "run-out of the right journal between centres, total indicator reading",
         example=0.031,
         default=None,
     )
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
 
 
 @record
@@ -57,7 +57,7 @@ class Outputs:
         "bend or offset of the left journal, radial",
         kind=kinds.LENGTH,
         digits=4,
-        formula="runout_tir_left_mm / 2",
+        formula="runout_left_mm / 2",
         source=GEOMETRY,
         default=None,
     )
@@ -65,7 +65,7 @@ class Outputs:
         "bend or offset of the right journal, radial",
         kind=kinds.LENGTH,
         digits=4,
-        formula="runout_tir_right_mm / 2",
+        formula="runout_right_mm / 2",
         source=GEOMETRY,
         default=None,
     )
@@ -89,7 +89,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Halve the run-outs, and bring the rock down to the big end."""
-    left, right = inputs.runout_tir_left_mm, inputs.runout_tir_right_mm
+    left, right = inputs.runout_left_mm, inputs.runout_right_mm
     worse = _larger_mm(left, right)
     return Outputs(
         bend_or_offset_left_mm=None if left is None else plays.bend_or_offset_mm(left),
@@ -127,8 +127,8 @@ CALCULATION = Calculation(
             ("big_end_side_mm",),
             ("big_end_radial_mm",),
             ("small_end_tip_rock_mm",),
-            ("runout_tir_left_mm",),
-            ("runout_tir_right_mm",),
+            ("runout_left_mm",),
+            ("runout_right_mm",),
         ),
     ),
     checks=judged.CHECKS,

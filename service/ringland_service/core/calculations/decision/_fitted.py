@@ -18,9 +18,9 @@ FIT = piston_clearance.Inputs
 class Fitted:
     """The bore, and what bore and piston are made of."""
 
-    survey: Survey | None = same(FIT, "survey")
-    bore_max_mm: float | None = same(FIT, "bore_max_mm", example=None)
-    bore_min_mm: float | None = same(FIT, "bore_min_mm", example=None)
+    bore_survey: Survey | None = same(FIT, "bore_survey")
+    bore_largest_mm: float | None = same(FIT, "bore_largest_mm", example=None)
+    bore_smallest_mm: float | None = same(FIT, "bore_smallest_mm", example=None)
     skirt_from_mm: float | None = same(FIT, "skirt_from_mm")
     skirt_to_mm: float | None = same(FIT, "skirt_to_mm")
     piston_kind: str | None = same(FIT, "piston_kind", example=None)
@@ -36,7 +36,7 @@ class Fitted:
 TAKEN = tuple(field.name for field in fields(Fitted))
 
 
-def clearance(inputs: Any, piston_mm: float) -> piston_clearance.Outputs:
+def clearance(inputs: Any, piston_size_mm: float) -> piston_clearance.Outputs:
     """Return the clearance of a piston in the bore of the inputs, at 20 °C."""
     taken = {name: getattr(inputs, name) for name in TAKEN}
-    return piston_clearance.compute(FIT(piston_mm=piston_mm, **taken))
+    return piston_clearance.compute(FIT(piston_size_mm=piston_size_mm, **taken))

@@ -35,7 +35,7 @@ PAST_THE_RINGS = ("rings_or_piston", "past_rings_to_the_port", "rings_or_reeds")
 class Ranked:
     """One suspect of the diagnosis, and its score."""
 
-    suspect: str = choice("suspect", SUSPECT_WORDS, example="RB")
+    suspect: str = choice("suspect", SUSPECT_WORDS, example="rings_or_bore")
     score: Number = number("score of the diagnosis", low=-200.0, high=200.0, example=5.1)
 
 
@@ -125,7 +125,7 @@ def heard(i: Any) -> Heard:
     if word in LARGE and _not_judged(i, "leak_down"):
         word = None
     valid = i.diagnosis_headline != REPEAT
-    level = None if _not_judged(i, "compression_reading") else i.level_ratio
+    level = None if _not_judged(i, "compression_least") else i.level_ratio
     wet = _word(grades, "wet_gain", i.excess_gain_pct if valid else None)
     return Heard(
         leak=None if word == leak.NOT_GRADEABLE else word,

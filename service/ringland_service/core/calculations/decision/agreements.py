@@ -38,9 +38,9 @@ def _no_finish(known: Known, doubts: Doubts) -> bool:
 
 
 def _outside_its_range(known: Known, doubts: Doubts) -> bool:
-    wanted = known["wanted_clearance_mm"]
+    wanted = known["clearance_target_mm"]
     low, high = known["clearance_low_mm"], known["clearance_high_mm"]
-    allowed = doubts.get("wanted_clearance_mm", 0.0)
+    allowed = doubts.get("clearance_target_mm", 0.0)
     return bool(beyond(low - allowed, wanted) or beyond(wanted, high + allowed))
 
 
@@ -64,10 +64,10 @@ SIZES = (
         _no_finish,
         NEW_BORE,
         BORE_RIGHT,
-        fields=("new_bore_mm", "pistons", "wanted_clearance_mm"),
+        fields=("new_bore_mm", "pistons", "clearance_target_mm"),
     ),
     Agreement(
-        ("wanted_clearance_mm", "clearance_low_mm", "clearance_high_mm"),
+        ("clearance_target_mm", "clearance_low_mm", "clearance_high_mm"),
         _outside_its_range,
         "the clearance wanted lies outside its own range",
         "a clearance from clearance_low to clearance_high; or the range alone",
@@ -92,7 +92,7 @@ SIZES = (
 
 def _other_axis(name: str, axis: str) -> Agreement:
     def broken(known: Known, doubts: Doubts) -> bool:
-        read = known["survey"]
+        read = known["bore_survey"]
         depth = known["old_gap_depth_mm"]
         among = zip(read.depth_mm, getattr(read, axis), strict=False)
         there = [bore for at, bore in among if bore is not None and same_depth(at, depth)]
@@ -100,17 +100,17 @@ def _other_axis(name: str, axis: str) -> Agreement:
         return any(beyond(abs(known[name] - bore), allowed) for bore in there)
 
     return Agreement(
-        (name, "survey", axis, "old_gap_depth_mm"),
+        (name, "bore_survey", axis, "old_gap_depth_mm"),
         broken,
         "the bore at the depth of the old gap is not that of the survey there",
         "the survey's own reading at that depth, or the survey alone",
-        fields=(name, "survey"),
+        fields=(name, "bore_survey"),
     )
 
 
 def _complaint(name: str) -> Agreement:
     return Agreement(
-        ("complaint_kind", name),
+        ("complaint", name),
         lambda known, _: complaints.known(known, name),
         complaints.MESSAGE,
         complaints.RIGHT,

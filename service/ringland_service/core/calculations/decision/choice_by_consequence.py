@@ -17,7 +17,7 @@ from ringland_service.core.declare import (
     uncertainty_of,
 )
 from ringland_service.core.declare.fields import Quantified
-from ringland_service.core.metrology.conformity import beyond, probability_within
+from ringland_service.core.metrology.conformity import beyond, conformance_probability
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.tables.sources import cited
@@ -66,7 +66,7 @@ class Inputs:
         if self.within is None and self.value is not None and self.u_value:
             low, high = (None if side is None else side.value for side in (self.low, self.high))
             if low is not None or high is not None:
-                found = probability_within(self.value.value, self.u_value, Limit(low, high))
+                found = conformance_probability(self.value.value, self.u_value, Limit(low, high))
                 object.__setattr__(self, "within", found)
 
 
@@ -74,7 +74,7 @@ class Inputs:
 class Outputs:
     """Both costs, the probability at which they meet, and the cheaper choice."""
 
-    probability_within: Number = result(
+    conformance_probability: Number = result(
         "probability that the part is within its limit",
         digits=4,
         basis="as told, else Φ((high − y)/u) − Φ((low − y)/u)",
@@ -83,7 +83,7 @@ class Outputs:
     probability_beyond: Number = result(
         "probability that the part is beyond its limit",
         digits=4,
-        formula="1 - probability_within",
+        formula="1 - conformance_probability",
         source=CONFORMING,
     )
     expected_cost_of_reuse: Number = result(
@@ -112,7 +112,7 @@ def compute(inputs: Inputs) -> Outputs:
     within = inputs.within if inputs.known_within is None else inputs.known_within
     weighed = by.weighed(inputs, within)
     return Outputs(
-        probability_within=within,
+        conformance_probability=within,
         probability_beyond=weighed.beyond,
         expected_cost_of_reuse=weighed.expected,
         break_even_probability=by.break_even(

@@ -7,14 +7,14 @@ from ringland_service.core.declare import Composite, optional
 
 # A worn cylinder's example; a new fit would contradict it.
 UNSAID = (
-    "bore_max_mm",
-    "bore_min_mm",
+    "bore_largest_mm",
+    "bore_smallest_mm",
     "bore_alpha_per_k",
     "piston_alpha_per_k",
     "worn_pin_axis_mm",
     "worn_thrust_axis_mm",
     "hone_removal_mm",
-    "wanted_clearance_mm",
+    "clearance_target_mm",
     "leak_grade",
     "least_score",
     "least_lead",

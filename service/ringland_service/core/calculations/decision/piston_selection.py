@@ -112,7 +112,7 @@ class Fit:
     """One piston in the bore."""
 
     mark: str
-    piston_mm: float
+    piston_size_mm: float
     least_mm: float
     most_mm: float
 
@@ -122,9 +122,9 @@ class Fit:
 
 
 def _fit(inputs: Inputs, one: Offered) -> Fit:
-    found = clearance(inputs, one.piston_mm)
+    found = clearance(inputs, one.piston_size_mm)
     least, most = found.clearance_min_mm, found.clearance_max_mm
-    return Fit(one.mark, one.piston_mm, cast(float, least), cast(float, most))
+    return Fit(one.mark, one.piston_size_mm, cast(float, least), cast(float, most))
 
 
 def _fits(inputs: Inputs) -> list[Fit]:
@@ -158,7 +158,7 @@ def compute(inputs: Inputs) -> Outputs:
         clearance_maxs_mm=tuple(fit.most_mm for fit in each),
         outcomes=outcomes,
         best=each[place].mark,
-        best_piston_mm=each[place].piston_mm,
+        best_piston_mm=each[place].piston_size_mm,
         best_fits=outcomes[place] == "fits",
     )
 
@@ -184,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(expansion_of_bore(ALL),),
     columns=False,
-    one_of=((("survey",), ("bore_max_mm", "bore_min_mm")),),
+    one_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
     checks=(
         Check(
             "selected_piston_min",

@@ -19,7 +19,7 @@ TABLE = f"the table of evidence; {COMMON}"
 class SuspectRow:
     """One suspect and its score."""
 
-    suspect: str = result("code", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
+    suspect: str = result("suspect", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
     score: Number = result("sum of what counts", digits=2, basis="its lines", source=TABLE)
     words: str = result("what it is", basis="as listed", source=COMMON)
 

@@ -33,7 +33,7 @@ def lacks(i: Any) -> frozenset[str]:
         VALVES: i.cycle == "two_stroke",
         CRANKCASE: i.cycle == "four_stroke",
         DECOMPRESSOR: "none" in (i.decompressor, i.decompressor_state),
-        SEVERAL_CYLINDERS: i.cylinders == 1,
+        SEVERAL_CYLINDERS: i.cylinder_count == 1,
         LIQUID_COOLING: i.cooling == AIR,
     }
     return frozenset(name for name, lacking in known.items() if lacking)

@@ -46,9 +46,9 @@ def next_test(
     if word == headline.NOTHING:
         return None
     if word == headline.DECOMPRESSOR_FIRST:
-        return _of(BY_ID["decompressor_or_lash"], ("DC", str(at.first)))
+        return _of(BY_ID["decompressor_or_lash"], ("decompressor", str(at.first)))
     if word == headline.LASH_FIRST:
-        return _of(BY_ID["valve_or_lash"], ("LT", str(at.first)))
+        return _of(BY_ID["valve_or_lash"], ("lash_tight", str(at.first)))
     if at.first is None or at_most(at.score, 0.0):
         return _of_some(i, at_hand, [test for test in NEXT_TESTS if test.begins])
     if word == headline.LEADS:

@@ -41,7 +41,7 @@ class Outputs:
         choices=SUSPECT_WORDS,
         default=None,
     )
-    first_words: str | None = result("what that is", basis="as listed", source=COMMON, default=None)
+    first_label: str | None = result("what that is", basis="as listed", source=COMMON, default=None)
     lead: float | None = result(
         "by how much, over the next or over those that nothing spoke of",
         digits=2,
@@ -124,7 +124,7 @@ def compute(inputs: Inputs) -> Outputs:
     scores = weighing.scores(found)
     silent = tuple(name for name in SUSPECTS if name not in scores and name not in out)
     return Outputs(
-        **_complained(inputs.complaint_kind),
+        **_complained(inputs.complaint),
         **_concluded(inputs, known, concluding.standing(scores, silent), figures),
         suspects=tuple(
             rows.SuspectRow(suspect=name, score=score, words=SUSPECT_WORDS[name])
@@ -158,7 +158,7 @@ def _concluded(
     following = next_test(i, known, word, at, figures)
     found: dict[str, Any] = {"headline": word, "statement": concluding.statement(word, at)}
     if at.first is not None and at.score > 0:
-        found |= {"first": at.first, "first_words": SUSPECT_WORDS[at.first], "lead": at.lead}
+        found |= {"first": at.first, "first_label": SUSPECT_WORDS[at.first], "lead": at.lead}
     if following is not None:
         found |= {"next_test": following.words, "reads_as": following.reads_as}
         found |= {"parts": following.parts or None}
@@ -178,7 +178,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=(tuple((name,) for name in (*NEEDS, "complaint_kind")),),
+    one_of=(tuple((name,) for name in (*NEEDS, "complaint")),),
     rules=notices.RULES,
     notices=notices.NOTICES,
     cautions=("compression_test", "leak_down", "symptom_run", "cooling_test", "battery"),

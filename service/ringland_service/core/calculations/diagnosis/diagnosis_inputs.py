@@ -75,8 +75,8 @@ NEEDS: tuple[str, ...] = (
 class OwnWeight:
     """A weight of the request's own, in place of the table's, or where the table has none."""
 
-    evidence: str = choice("evidence", EVIDENCE_WORDS, example="E141")
-    suspect: str = choice("suspect", SUSPECT_WORDS, example="RB")
+    evidence: str = choice("evidence", EVIDENCE_WORDS, example="dust_past_filter")
+    suspect: str = choice("suspect", SUSPECT_WORDS, example="rings_or_bore")
     weight: Number = number(
         "what it counts: above 0 for the suspect, below 0 against; 0 takes the line out",
         low=-20.0,
@@ -93,12 +93,12 @@ class Inputs:
     """The engine, the evidence told, the tests that are evidence by themselves, own weights."""
 
     cycle: str = choice("cycle", condition.CYCLE, example="four_stroke")
-    cylinders: int | None = same(displacement.Inputs, "cylinders")
+    cylinder_count: int | None = same(displacement.Inputs, "cylinder_count")
     valve_gear: str | None = same(LEVEL, "valve_gear")
     cooling: str | None = choice("cooling", COOLING, example=AIR, default=None)
     decompressor: str | None = same(LEVEL, "decompressor")
     decompressor_state: str | None = same(LEVEL, "decompressor_state")
-    complaint_kind: str | None = choice(
+    complaint: str | None = choice(
         "what the owner complains of, for what to look at and to test first",
         COMPLAINT_WORDS,
         example="blue_smoke",
@@ -107,7 +107,7 @@ class Inputs:
     evidence: tuple[str, ...] | None = some_of(
         "what was seen, heard or found; the evidence table has each with its words",
         TOLD_WORDS,
-        example=("E71", "E141"),
+        example=("blue_smoke_on_load", "dust_past_filter"),
         default=None,
     )
     throttle_open: bool | None = same(LEVEL, "throttle_open")

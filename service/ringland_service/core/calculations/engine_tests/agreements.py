@@ -42,7 +42,7 @@ VOLUMES = (
 
 
 def _pressure_allowed(known: Known, doubts: Doubts, *names: str) -> float:
-    repeat = 2.0 * float(known.get("repeat_kpa_diff", 0.0))
+    repeat = 2.0 * float(known.get("repeatability_kpa_diff", 0.0))
     share = SHARE * max(abs(float(known["reading_kpa"])), 1.0)
     return max(together(doubts, *names), repeat, share)
 
@@ -55,7 +55,7 @@ def _last_stroke_differs(known: Known, doubts: Doubts) -> bool:
 def _of_no_cylinder(known: Known, doubts: Doubts) -> bool:
     """Return whether the reading is none of the cylinders', all of which are read."""
     taken = known["readings_kpa"]
-    if len(taken) < known.get("cylinders", 0):
+    if len(taken) < known.get("cylinder_count", 0):
         return False
     allowed = _pressure_allowed(known, doubts, "reading_kpa", "readings_kpa")
     nearest = min(abs(known["reading_kpa"] - one) for one in taken)
@@ -76,8 +76,8 @@ READINGS = (
         "the reading of one of the cylinders; or the readings alone",
     ),
     Agreement(
-        ("readings_kpa", "cylinders"),
-        lambda known, _: len(known["readings_kpa"]) > known["cylinders"],
+        ("readings_kpa", "cylinder_count"),
+        lambda known, _: len(known["readings_kpa"]) > known["cylinder_count"],
         "more readings than the engine has cylinders",
         "one reading a cylinder, or the number of cylinders as it is",
     ),

@@ -39,7 +39,7 @@ def _torque(angle: str) -> str:
 class Inputs:
     """The air, the crank, and the angles that are asked about."""
 
-    supply_kpa: Number = quantity(
+    supply_pressure_kpa: Number = quantity(
         tests.LEAK_SUPPLY, "pressure that the cylinder is charged with, gauge"
     )
     bore_mm: Number = quantity(lengths.BORE, "cylinder bore", example=90.0)
@@ -71,7 +71,7 @@ class Outputs:
         "force of the air on the piston",
         kind=kinds.FORCE,
         digits=0,
-        formula="supply_kpa * pi / 4 * bore_mm**2 / 1000",
+        formula="supply_pressure_kpa * pi / 4 * bore_mm**2 / 1000",
         source="pressure times area",
     )
     free_peak_at_deg: Number = result(
@@ -131,7 +131,7 @@ class Outputs:
         "supply that keeps the peak at that torque, gauge",
         kind=kinds.PRESSURE_GAUGE,
         digits=0,
-        formula="supply_kpa * limit_used_nm / peak_torque_nm",
+        formula="supply_pressure_kpa * limit_used_nm / peak_torque_nm",
         source=CRANK,
         default=None,
     )
@@ -139,7 +139,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the force, the torque where asked, and the peak on the way down."""
-    force = charged.piston_force_n(inputs.supply_kpa, inputs.bore_mm)
+    force = charged.piston_force_n(inputs.supply_pressure_kpa, inputs.bore_mm)
     # Of one kilopascal: no doubt of the supply enters the supply for the limit.
     unit_force = charged.piston_force_n(1.0, inputs.bore_mm)
     free = charged.peak_angle_deg(inputs.stroke_mm, inputs.rod_mm)
@@ -219,8 +219,8 @@ CALCULATION = Calculation(
             "peak torque on the charged crank",
             "a mechanical crank lock; measure bore, stroke and supply for the low supply",
             _tool,
-            doubt_fails="a crank that turns can hurt: unless the peak is surely within the limit, "
-            "lock it",
+            inconclusive_fails="a crank that turns can hurt: unless the peak is surely within the "
+            "limit, lock it",
         ),
     ),
     rules=(*ROD_RULES, _opening_rule("held_at_deg"), _opening_rule("second_deg")),

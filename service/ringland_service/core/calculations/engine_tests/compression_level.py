@@ -78,7 +78,7 @@ class Inputs:
     gauge_error_pct: Number | None = quantity(
         quantities.GAUGE_ERROR, "maximum error of the gauge, ± share of the reading", default=None
     )
-    repeat_kpa_diff: Number | None = quantity(
+    repeatability_kpa_diff: Number | None = quantity(
         quantities.REPEAT, "how well the reading repeats, ±", default=None
     )
     hose_error_pct: Number | None = quantity(
@@ -114,7 +114,7 @@ class Inputs:
     plugs_out: bool | None = flag("all plugs out", default=None)
     air_filter_fitted: bool | None = flag("air filter fitted", default=None, example=False)
     battery_v: Number | None = quantity(quantities.BATTERY, "battery while cranking", default=None)
-    limit_given: Limit | None = limit_of("compression_reading")
+    limit_given: Limit | None = limit_of("compression_least")
 
 
 @record
@@ -128,11 +128,12 @@ class Outputs:
         formula="reading_kpa * 101.325 / air_pressure_here_kpa_abs",
         source=ATMOSPHERE,
     )
-    reading_at_limit_altitude_kpa: Number = result(
+    reading_at_expected_altitude_kpa: Number = result(
         "the reading brought to the altitude that the limit is stated for, gauge",
         kind=kinds.PRESSURE_GAUGE,
         digits=0,
-        formula="reading_kpa * air_pressure_at_limit_kpa_abs / air_pressure_here_kpa_abs",
+        formula="reading_kpa * air_pressure_at_expected_altitude_kpa_abs"
+        " / air_pressure_here_kpa_abs",
         source=ATMOSPHERE,
     )
     air_pressure_here_kpa_abs: Number = result(
@@ -143,7 +144,7 @@ class Outputs:
         "altitude, else 101.325",
         source=ATMOSPHERE,
     )
-    air_pressure_at_limit_kpa_abs: Number = result(
+    air_pressure_at_expected_altitude_kpa_abs: Number = result(
         "air pressure at the altitude that the limit is stated for, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
@@ -210,9 +211,9 @@ def compute(inputs: Inputs) -> Outputs:
     ]
     return Outputs(
         reading_at_sea_level_kpa=air.reading_at_pressure_kpa(reading, here, air.SEA_LEVEL_KPA),
-        reading_at_limit_altitude_kpa=air.reading_at_pressure_kpa(reading, here, there),
+        reading_at_expected_altitude_kpa=air.reading_at_pressure_kpa(reading, here, there),
         air_pressure_here_kpa_abs=here,
-        air_pressure_at_limit_kpa_abs=there,
+        air_pressure_at_expected_altitude_kpa_abs=there,
         gradeable=gradeable,
         unmet_conditions=conditions.unmet(inputs),
         ratio=ratio,
@@ -255,7 +256,7 @@ def _gauge_u_kpa(inputs: Inputs) -> Number | None:
 
 
 def _repeat_u_kpa(inputs: Inputs) -> Number | None:
-    return None if inputs.repeat_kpa_diff is None else inputs.repeat_kpa_diff / ROOT3
+    return None if inputs.repeatability_kpa_diff is None else inputs.repeatability_kpa_diff / ROOT3
 
 
 def _weather_u_kpa(inputs: Inputs, air_kpa: Number) -> Number | None:
@@ -271,7 +272,7 @@ def influences(inputs: Inputs) -> list[Influence]:
     on_reading = (Move(("reading_kpa",), quantities.SETTLED_COMPRESSION.span),)
     found = [
         Influence(name, u, on_reading)
-        for name, u in (("gauge", _gauge_u_kpa(inputs)), ("repeat", _repeat_u_kpa(inputs)))
+        for name, u in (("gauge", _gauge_u_kpa(inputs)), ("repeatability", _repeat_u_kpa(inputs)))
         if u is not None and np.any(u)
     ]
     return found + _weather_influence(inputs)
@@ -296,7 +297,7 @@ def _weather_influence(inputs: Inputs) -> list[Influence]:
 def _band(inputs: Inputs, outputs: Outputs) -> Limit | None:
     if inputs.expected_kpa is not None or not conditions.banded(inputs):
         return None
-    there = outputs.air_pressure_at_limit_kpa_abs
+    there = outputs.air_pressure_at_expected_altitude_kpa_abs
     return LIMITS[f"compression.{inputs.cycle}"].limit(there / air.SEA_LEVEL_KPA)
 
 
@@ -314,8 +315,8 @@ CALCULATION = Calculation(
     influences=influences,
     checks=(
         Check(
-            "compression_reading",
-            "reading_at_limit_altitude_kpa",
+            "compression_least",
+            "reading_at_expected_altitude_kpa",
             "compression, brought to the altitude of its limit",
             "read the air pressure on the spot, use a gauge of known error, and repeat the "
             "reading; a leak-down does not depend on the level",

@@ -51,7 +51,7 @@ class Inputs:
     expected_kpa: Number | None = quantity(
         quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
     )
-    cylinders: int | None = count(
+    cylinder_count: int | None = count(
         "number of cylinders; where fewer are read, the others are not told",
         low=1,
         high=8,
@@ -64,7 +64,7 @@ class Inputs:
         example=1175.0,
         default=None,
     )
-    repeat_kpa_diff: Number | None = quantity(
+    repeatability_kpa_diff: Number | None = quantity(
         quantities.REPEAT, "how well each reading repeats, ±", default=None
     )
 
@@ -142,7 +142,7 @@ def compute(inputs: Inputs) -> Outputs:
 
 def _not_all_told(inputs: Any) -> bool:
     """Return whether the engine has cylinders that are not read."""
-    return inputs.cylinders is not None and len(inputs.readings_kpa) < inputs.cylinders
+    return inputs.cylinder_count is not None and len(inputs.readings_kpa) < inputs.cylinder_count
 
 
 def _mismatch_pct(first_kpa: float, second_kpa: float) -> Number:
@@ -170,9 +170,9 @@ def _is_low_pair(each: Any, pair: tuple[int, int], mismatch_pct: Number) -> bool
 
 def influences(inputs: Inputs) -> list[Influence]:
     """Return the repeat of each reading; the error of the one gauge cancels in a ratio."""
-    if not inputs.repeat_kpa_diff:
+    if not inputs.repeatability_kpa_diff:
         return []
-    u, span = inputs.repeat_kpa_diff / math.sqrt(3.0), quantities.COMPRESSION.span
+    u, span = inputs.repeatability_kpa_diff / math.sqrt(3.0), quantities.COMPRESSION.span
     return [
         Influence(f"repeat of cylinder {k + 1}", u, (Move(("readings_kpa", k), span),))
         for k in range(len(inputs.readings_kpa))
@@ -230,8 +230,8 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
-            ("readings_kpa", "cylinders"),
-            lambda i: len(i.readings_kpa) > i.cylinders,
+            ("readings_kpa", "cylinder_count"),
+            lambda i: len(i.readings_kpa) > i.cylinder_count,
             "more readings than the engine has cylinders",
             "one reading a cylinder, or the number of cylinders as it is",
         ),

@@ -38,18 +38,18 @@ def _squared_flow(ratio: str) -> str:
     return f"({ratio}**(2 / 1.4) - {ratio}**(2.4 / 1.4))"
 
 
-SUPPLY = "(supply_kpa + air_pressure_here_kpa_abs)"
-CYLINDER = "(cylinder_kpa + air_pressure_here_kpa_abs)"
+SUPPLY = "(supply_pressure_kpa + air_pressure_here_kpa_abs)"
+CYLINDER = "(cylinder_pressure_kpa + air_pressure_here_kpa_abs)"
 
 
 @record
 class Inputs:
     """A reading, the tester that it was taken on, and the tester that it is wanted on."""
 
-    supply_kpa: Number = quantity(
+    supply_pressure_kpa: Number = quantity(
         tests.LEAK_SUPPLY, "pressure before the restrictor, gauge, read while the air flows"
     )
-    cylinder_kpa: Number = quantity(
+    cylinder_pressure_kpa: Number = quantity(
         tests.LEAK_CYLINDER, "pressure that the cylinder holds, gauge, of the same zero"
     )
     restrictor_mm: Number = quantity(
@@ -68,10 +68,10 @@ class Inputs:
         example=1.5,
         default=None,
     )
-    other_supply_kpa: Number | None = quantity(
+    other_supply_pressure_kpa: Number | None = quantity(
         tests.LEAK_SUPPLY, "supply of the other tester, gauge; absent, the same", default=None
     )
-    coefficient_doubt_pct: Number = quantity(
+    coefficient_uncertainty_pct: Number = quantity(
         tests.FLOW_COEFFICIENT_DOUBT,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
         default=usual(15.0),
@@ -98,7 +98,7 @@ class Outputs:
         "leak-down as read",
         kind=kinds.PERCENT,
         digits=1,
-        formula="100 * (supply_kpa - cylinder_kpa) / supply_kpa",
+        formula="100 * (supply_pressure_kpa - cylinder_pressure_kpa) / supply_pressure_kpa",
         source=NO_SOURCE,
     )
     restrictor_ratio: Number = result(
@@ -121,7 +121,7 @@ class Outputs:
         f" * sqrt({_squared_flow('restrictor_ratio')} / {_squared_flow('hole_ratio')})",
         source=NOZZLE,
     )
-    leak_hole_dia_mm: Number = result(
+    leak_hole_diameter_mm: Number = result(
         "diameter of that hole, were it round",
         kind=kinds.LENGTH,
         digits=2,
@@ -166,7 +166,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Turn the reading into a hole, and the hole into the other tester's reading."""
-    supply, cylinder = inputs.supply_kpa, inputs.cylinder_kpa
+    supply, cylinder = inputs.supply_pressure_kpa, inputs.cylinder_pressure_kpa
     air = condition.air_here_kpa(inputs)
     area = leak.leak_area_mm2(supply, cylinder, inputs.restrictor_mm, air)
     low, middle, high = _on_other(inputs, area, air)
@@ -176,7 +176,7 @@ def compute(inputs: Inputs) -> Outputs:
         restrictor_ratio=leak.nozzle_ratio(cylinder + air, supply + air),
         hole_ratio=leak.nozzle_ratio(air, cylinder + air),
         leak_area_mm2=area,
-        leak_hole_dia_mm=leak.hole_diameter_mm(area),
+        leak_hole_diameter_mm=leak.hole_diameter_mm(area),
         leak_area_per_100_mm_bore_mm2=(
             None if inputs.bore_mm is None else 100 * area / inputs.bore_mm
         ),
@@ -190,16 +190,16 @@ def _on_other(
     inputs: Inputs, area: Number, air: Number
 ) -> tuple[Number | None, Number | None, Number | None]:
     """Return the other tester's reading with the coefficient low, as it is, and high."""
-    restrictor, supply = inputs.other_restrictor_mm, inputs.other_supply_kpa
+    restrictor, supply = inputs.other_restrictor_mm, inputs.other_supply_pressure_kpa
     if restrictor is None and supply is None:
         return None, None, None
-    share = inputs.coefficient_doubt_pct / 100
+    share = inputs.coefficient_uncertainty_pct / 100
     # The three together: the solution's steps cost the same for one hole as for many.
     holes = np.stack(np.broadcast_arrays(area * (1 - share), area, area * (1 + share)))
     read = leak.leak_percent_on_tester(
         holes,
         inputs.restrictor_mm if restrictor is None else restrictor,
-        inputs.supply_kpa if supply is None else supply,
+        inputs.supply_pressure_kpa if supply is None else supply,
         air,
     )
     low, middle, high = np.asarray(read)
@@ -223,14 +223,14 @@ CALCULATION = Calculation(
     rules=(
         *condition.AIR_PRESSURE_RULES,
         Rule(
-            ("cylinder_kpa", "supply_kpa"),
-            lambda i: beyond(i.cylinder_kpa + LEAST_KPA, i.supply_kpa),
+            ("cylinder_pressure_kpa", "supply_pressure_kpa"),
+            lambda i: beyond(i.cylinder_pressure_kpa + LEAST_KPA, i.supply_pressure_kpa),
             "no pressure is lost that gauges could tell: there is no hole to size",
             "a cylinder 1 kPa or more below its supply; gauge pressures of one zero",
         ),
         Rule(
-            ("cylinder_kpa",),
-            lambda i: beyond(LEAST_KPA, i.cylinder_kpa),
+            ("cylinder_pressure_kpa",),
+            lambda i: beyond(LEAST_KPA, i.cylinder_pressure_kpa),
             "the cylinder holds no pressure: the hole is larger than this tester can tell",
             "1 kPa or more; check first that the piston is at firing top dead centre",
         ),
@@ -247,5 +247,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("leak_down",),
-    figures=(Figure("coefficient_doubt_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
+    figures=(Figure("coefficient_uncertainty_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
 )

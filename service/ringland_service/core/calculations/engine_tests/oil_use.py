@@ -22,7 +22,7 @@ from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 class Inputs:
     """Oil added, what it was used over, and how the level was read."""
 
-    oil_added_ml: Number = quantity(
+    added_ml: Number = quantity(
         tests.OIL_ADDED, "oil added to bring the level back to where it stood"
     )
     distance_km: Number | None = number(
@@ -56,7 +56,7 @@ class Outputs:
         "oil for each 1000 km",
         kind=kinds.LIQUID,
         digits=0,
-        formula="1000 * oil_added_ml / distance_km",
+        formula="1000 * added_ml / distance_km",
         source=COMMON,
         default=None,
     )
@@ -64,7 +64,7 @@ class Outputs:
         "oil for each hour",
         kind=kinds.LIQUID,
         digits=1,
-        formula="oil_added_ml / hours",
+        formula="added_ml / hours",
         source=COMMON,
         default=None,
     )
@@ -72,7 +72,7 @@ class Outputs:
         "oil as a share of the fuel, by volume",
         kind=kinds.PERCENT,
         digits=2,
-        formula="100 * oil_added_ml / (1000 * fuel_l)",
+        formula="100 * added_ml / (1000 * fuel_l)",
         source=COMMON,
         default=None,
     )
@@ -88,7 +88,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Relate the oil to whatever is known of distance, hours and fuel."""
-    oil, distance, hours = inputs.oil_added_ml, inputs.distance_km, inputs.hours
+    oil, distance, hours = inputs.added_ml, inputs.distance_km, inputs.hours
     share = None
     if inputs.fuel_l is not None:
         share = oil_use.oil_of_fuel_percent(oil, inputs.fuel_l)
@@ -168,7 +168,7 @@ CALCULATION = Calculation(
             "measure again",
         ),
         _stated(
-            "still_running_in",
+            "not_run_in_yet",
             "running_in",
             True,
             "an engine that is running in uses more oil: judge it once it is run in",

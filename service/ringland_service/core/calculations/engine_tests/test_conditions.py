@@ -37,9 +37,9 @@ def slow(i: Any, *_: Any) -> Any:
 
 
 def _not_repeating(i: Any, *_: Any) -> Any:
-    if i.repeat_kpa_diff is None:
+    if i.repeatability_kpa_diff is None:
         return False
-    return beyond(i.repeat_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
+    return beyond(i.repeatability_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
 
 
 def _gauge_unfit(i: Any, *_: Any) -> Any:

@@ -25,7 +25,7 @@ class Part:
     """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
 
     words: str = text("what this part is", example="bore gauge", longest=80, default="")
-    max_error: Quantified | None = any_quantity(
+    max_permissible_error: Quantified | None = any_quantity(
         "maximum error of the instrument, ± (rectangular)",
         example=(0.005, "mm"),
         default=None,
@@ -49,7 +49,7 @@ class Part:
         example="no",
         default="no",
     )
-    temperature_doubt_k: float | None = quantity(
+    temperature_uncertainty_k: float | None = quantity(
         quantities.TEMPERATURE_DOUBT,
         "standard uncertainty of the part's temperature",
         example=NO_EXAMPLE,
@@ -104,7 +104,7 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     """
     times = math.sqrt(2.0) if part.of_a_difference == "yes" else 1.0
     stated = (
-        _size(part.max_error, kind) / ROOT3,
+        _size(part.max_permissible_error, kind) / ROOT3,
         times * _size(part.resolution, kind) / (2.0 * ROOT3),
         _size(part.standard_deviation, kind) / math.sqrt(part.readings),
         _warmth(part),
@@ -113,8 +113,8 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     if len(found) != 1:
         raise Contradiction(
             "parts",
-            "each part states one of max_error, resolution, standard_deviation, or"
-            " temperature_doubt with alpha and size",
+            "each part states one of max_permissible_error, resolution, standard_deviation, or"
+            " temperature_uncertainty with alpha and size",
             "one member a part, above zero",
         )
     return found[0]
@@ -122,4 +122,6 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
 
 def _warmth(part: Part) -> float:
     """Return α·L·u(T), 0 where one of them is missing."""
-    return (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_doubt_k or 0.0)
+    return (
+        (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_uncertainty_k or 0.0)
+    )

@@ -38,7 +38,7 @@ class Inputs:
         example="iron",
         default=None,
     )
-    piston_mm: Number | None = quantity(
+    piston_size_mm: Number | None = quantity(
         lengths.LENGTH,
         "piston, or another part in that bore, as measured",
         example=71.982,
@@ -73,7 +73,7 @@ class Outputs:
         source="table of materials",
         default=None,
     )
-    bore_at_20_mm: Number = result(
+    bore_at_20c_mm: Number = result(
         "bore at 20 °C",
         kind=kinds.LENGTH,
         digits=4,
@@ -88,7 +88,7 @@ class Outputs:
         source="table of materials",
         default=None,
     )
-    piston_at_20_mm: Number | None = result(
+    piston_at_20c_mm: Number | None = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
         digits=4,
@@ -100,7 +100,7 @@ class Outputs:
         "diametral clearance as it seems, temperatures left out",
         kind=kinds.LENGTH,
         digits=4,
-        formula="bore_mm - piston_mm",
+        formula="bore_mm - piston_size_mm",
         source="difference of the two diameters",
         default=None,
     )
@@ -108,7 +108,7 @@ class Outputs:
         "diametral clearance at 20 °C",
         kind=kinds.LENGTH,
         digits=4,
-        formula="bore_at_20_mm - piston_at_20_mm",
+        formula="bore_at_20c_mm - piston_at_20c_mm",
         source="difference of the two diameters",
         default=None,
     )
@@ -150,22 +150,22 @@ def compute(inputs: Inputs) -> Outputs:
     )
     found = Outputs(
         bore_alpha_used_per_k=bore.alpha_per_k,
-        bore_at_20_mm=bore.length_mm,
+        bore_at_20c_mm=bore.length_mm,
     )
-    if inputs.piston_mm is None or inputs.piston_temperature_c is None:
+    if inputs.piston_size_mm is None or inputs.piston_temperature_c is None:
         return found
     piston = cooled(
-        inputs.piston_mm,
+        inputs.piston_size_mm,
         inputs.piston_temperature_c,
         inputs.piston_alpha_per_k,
         alpha_of_material_per_k(inputs.piston_material),
     )
-    apparent_mm = fits.clearance_mm(inputs.bore_mm, inputs.piston_mm)
+    apparent_mm = fits.clearance_mm(inputs.bore_mm, inputs.piston_size_mm)
     corrected_mm = fits.clearance_mm(bore.length_mm, piston.length_mm)
     return dataclasses.replace(
         found,
         piston_alpha_used_per_k=piston.alpha_per_k,
-        piston_at_20_mm=piston.length_mm,
+        piston_at_20c_mm=piston.length_mm,
         apparent_clearance_mm=apparent_mm,
         corrected_clearance_mm=corrected_mm,
         error_avoided_mm=apparent_mm - corrected_mm,
@@ -184,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(
         expansion_of_bore(
-            ("bore_alpha_used_per_k", "bore_at_20_mm", "corrected_clearance_mm"),
+            ("bore_alpha_used_per_k", "bore_at_20c_mm", "corrected_clearance_mm"),
             when=lambda i: True,
         ),
     ),

@@ -45,13 +45,13 @@ def by_stack_mm(i: Any) -> float | None:
 
 def squish_mm(i: Any) -> float | None:
     """Return the mean of the solder readings, else the stack."""
-    solder = i.solder_at_pin_axis_mm
+    solder = i.solder_mm
     return sum(solder) / len(solder) if solder else by_stack_mm(i)
 
 
 def smallest_mm(i: Any) -> float | None:
     """Return the smallest solder reading, else the stack."""
-    solder = i.solder_at_pin_axis_mm
+    solder = i.solder_mm
     return float(min(solder)) if solder else by_stack_mm(i)
 
 
@@ -88,8 +88,8 @@ def wanted_mm(i: Any) -> float | None:
 
 def doubt_mm(i: Any) -> float:
     """Return the doubt of the reading as given, else what solder amounts to."""
-    if i.squish_doubt_mm is not None:
-        return float(i.squish_doubt_mm)
+    if i.solder_uncertainty_mm is not None:
+        return float(i.solder_uncertainty_mm)
     return SOLDER_DOUBT_MM if i.usual else 0.0
 
 

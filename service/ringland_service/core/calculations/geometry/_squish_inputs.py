@@ -26,7 +26,7 @@ from ringland_service.core.quantities import lengths
 class Inputs:
     """The squish as measured, the cylinder, the gaskets at hand, and what they would move."""
 
-    solder_at_pin_axis_mm: tuple[float, ...] | None = readings(
+    solder_mm: tuple[float, ...] | None = readings(
         sizes.SQUISH,
         "crushed solder at the pin axis, one reading a side, head torqued down with its gasket; on "
         "the thrust axis the piston rocks",
@@ -52,7 +52,7 @@ class Inputs:
         "squish band of the head recessed in (+) or standing out of (−) its gasket face",
         default=None,
     )
-    squish_doubt_mm: float | None = quantity(
+    solder_uncertainty_mm: float | None = quantity(
         sizes.SQUISH_DOUBT,
         "doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed "
         "solder (common practice, no source)",
@@ -64,7 +64,7 @@ class Inputs:
     )
     bore_mm: float | None = quantity(lengths.BORE, "cylinder bore", example=56.0, default=None)
     stroke_mm: float | None = quantity(lengths.STROKE, "stroke", example=58.0, default=None)
-    bowl_dia_mm: float | None = quantity(
+    bowl_diameter_mm: float | None = quantity(
         sizes.BOWL, "diameter of the bowl inside the squish band", default=None
     )
     base_gasket_fitted_mm: float | None = quantity(
@@ -127,11 +127,11 @@ class Inputs:
 
 def influences(i: Any) -> list[Influence]:
     """Return the stated doubt of the squish: it moves all its points together."""
-    if i.squish_doubt_mm is None:
+    if i.solder_uncertainty_mm is None:
         return []
-    if i.solder_at_pin_axis_mm is None:
+    if i.solder_mm is None:
         moves: tuple[Move, ...] = (Move(("head_step_mm",), sizes.HEAD_STEP.scale),)
     else:
-        places = range(len(i.solder_at_pin_axis_mm))
-        moves = tuple(Move(("solder_at_pin_axis_mm", n), sizes.SQUISH.scale) for n in places)
-    return [Influence("squish_doubt", i.squish_doubt_mm / 2.0, moves)]
+        places = range(len(i.solder_mm))
+        moves = tuple(Move(("solder_mm", n), sizes.SQUISH.scale) for n in places)
+    return [Influence("solder_uncertainty", i.solder_uncertainty_mm / 2.0, moves)]

@@ -29,13 +29,13 @@ class Outputs:
         basis="smallest solder reading, else squish_by_stack",
         extreme=True,
     )
-    doubt_used_mm: float = _length(
+    uncertainty_used_mm: float = _length(
         "doubt taken off the smallest point",
-        basis="squish_doubt, else 0.04 mm of crushed solder",
+        basis="solder_uncertainty, else 0.04 mm of crushed solder",
         source=f"as given, else {COMMON}",
     )
-    smallest_less_doubt_mm: float = _length(
-        "smallest point less its doubt", formula="smallest_squish_mm - doubt_used_mm"
+    smallest_less_uncertainty_mm: float = _length(
+        "smallest point less its doubt", formula="smallest_squish_mm - uncertainty_used_mm"
     )
     side_difference_mm: float | None = _length(
         "difference of the solder readings",
@@ -51,7 +51,7 @@ class Outputs:
     squish_area_share: float | None = result(
         "area of the squish band over that of the bore",
         digits=3,
-        formula="1 - (bowl_dia_mm / bore_mm)**2",
+        formula="1 - (bowl_diameter_mm / bore_mm)**2",
         source=PLANE,
         default=None,
     )
@@ -86,9 +86,9 @@ class Outputs:
     squish_afters_mm: tuple[float, ...] | None = _length(
         "mean squish with each gasket", basis="squish − (fitted − gasket)", default=None
     )
-    less_doubt_afters_mm: tuple[float, ...] | None = _length(
+    less_uncertainty_afters_mm: tuple[float, ...] | None = _length(
         "smallest point less its doubt with each gasket",
-        basis="smallest − (fitted − gasket) − doubt_used",
+        basis="smallest − (fitted − gasket) − uncertainty_used",
         default=None,
     )
     outcomes: tuple[str, ...] | None = result(
@@ -110,9 +110,9 @@ class Outputs:
         basis="smallest distance from gasket_wanted; on a tie the thicker",
         default=None,
     )
-    nearest_less_doubt_mm: float | None = _length(
+    nearest_less_uncertainty_mm: float | None = _length(
         "smallest point less its doubt with the nearest gasket",
-        formula="smallest_less_doubt_mm - (base_gasket_fitted_mm - nearest_gasket_mm)",
+        formula="smallest_less_uncertainty_mm - (base_gasket_fitted_mm - nearest_gasket_mm)",
         default=None,
     )
     chosen_gasket_mm: float | None = _length(
@@ -142,9 +142,9 @@ class Outputs:
         formula="smallest_squish_mm - thinner_by_mm",
         default=None,
     )
-    after_less_doubt_mm: float | None = _length(
+    after_less_uncertainty_mm: float | None = _length(
         "smallest point less its doubt with the chosen gasket",
-        formula="smallest_less_doubt_mm - thinner_by_mm",
+        formula="smallest_less_uncertainty_mm - thinner_by_mm",
         default=None,
     )
     piston_proud_after_mm: float | None = _length(

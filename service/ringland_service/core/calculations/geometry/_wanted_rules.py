@@ -14,9 +14,9 @@ FELT = 0.05
 
 RULES = (
     Rule(
-        ("chamber_area_at_face_mm2", "bore_mm"),
+        ("chamber_area_mm2", "bore_mm"),
         lambda i: beyond(
-            i.chamber_area_at_face_mm2, CHAMBER_OVER_BORE * geometry.piston_area_mm2(i.bore_mm)
+            i.chamber_area_mm2, CHAMBER_OVER_BORE * geometry.piston_area_mm2(i.bore_mm)
         ),
         "a chamber more than 1.3 times as wide as the bore's area is not this cylinder's",
         "the area of the chamber at the head's face; check its unit",

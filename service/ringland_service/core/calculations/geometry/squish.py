@@ -27,8 +27,8 @@ def compute(inputs: Inputs) -> Outputs:
     return Outputs(
         squish_mm=gaskets.squish_mm(inputs) or 0.0,
         smallest_squish_mm=smallest,
-        doubt_used_mm=doubt,
-        smallest_less_doubt_mm=smallest - doubt,
+        uncertainty_used_mm=doubt,
+        smallest_less_uncertainty_mm=smallest - doubt,
         side_difference_mm=_side_difference_mm(inputs),
         squish_by_stack_mm=gaskets.by_stack_mm(inputs),
         floor_used_mm=gaskets.floor_mm(inputs),
@@ -36,25 +36,25 @@ def compute(inputs: Inputs) -> Outputs:
         gasket_wanted_mm=gaskets.gasket_wanted_mm(inputs),
         gaskets_mm=tuple(one.gasket_mm for one in among) or None,
         squish_afters_mm=tuple(one.squish_mm for one in among) or None,
-        less_doubt_afters_mm=tuple(one.less_doubt_mm for one in among) or None,
+        less_uncertainty_afters_mm=tuple(one.less_doubt_mm for one in among) or None,
         outcomes=tuple(one.outcome for one in among) or None,
         reason=gaskets.reason(inputs, place),
         nearest_gasket_mm=among[nearest[0]].gasket_mm if nearest else None,
-        nearest_less_doubt_mm=among[nearest[0]].less_doubt_mm if nearest else None,
+        nearest_less_uncertainty_mm=among[nearest[0]].less_doubt_mm if nearest else None,
         **_band(inputs),
         **_of_chosen(inputs, smallest, place),
     )
 
 
 def _side_difference_mm(i: Inputs) -> float | None:
-    solder = i.solder_at_pin_axis_mm
+    solder = i.solder_mm
     return max(solder) - min(solder) if solder else None
 
 
 def _band(i: Inputs) -> dict[str, Any]:
-    if i.bowl_dia_mm is None or i.bore_mm is None:
+    if i.bowl_diameter_mm is None or i.bore_mm is None:
         return {}
-    share = float(squish.squish_area_share(i.bore_mm, i.bowl_dia_mm))
+    share = float(squish.squish_area_share(i.bore_mm, i.bowl_diameter_mm))
     area = float(geometry.piston_area_mm2(i.bore_mm))
     return {"squish_area_share": share, "squish_area_mm2": area * share}
 
@@ -73,7 +73,7 @@ def _of_chosen(i: Inputs, smallest_mm: float, place: int) -> dict[str, Any]:
         "thinner_by_mm": thinner,
         "squish_after_mm": chosen.squish_mm,
         "smallest_after_mm": smallest_mm - thinner,
-        "after_less_doubt_mm": chosen.less_doubt_mm,
+        "after_less_uncertainty_mm": chosen.less_doubt_mm,
         **dataclasses.asdict(after(i, thinner)),
     }
 
@@ -97,7 +97,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("solder_at_pin_axis_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
+    one_of=((("solder_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
     checks=(
         Check(
             "smallest_squish",
@@ -119,7 +119,8 @@ CALCULATION = Calculation(
             "smallest point with the chosen gasket",
             SETTLE,
             _floor,
-            doubt_fails="a piston that meets the head breaks: the floor holds less the doubt",
+            inconclusive_fails="a piston that meets the head breaks: the floor holds less the "
+            "uncertainty",
         ),
     ),
     rules=_squish_rules.RULES,

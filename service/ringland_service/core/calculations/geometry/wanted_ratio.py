@@ -48,7 +48,7 @@ class Inputs:
     wanted_ratio: Number = number(
         "compression ratio wanted", low=4.0, high=18.0, example=9.4, warn=(6.0, 15.0)
     )
-    chamber_area_at_face_mm2: Number | None = quantity(
+    chamber_area_mm2: Number | None = quantity(
         sizes.CHAMBER_FACE,
         "area of the combustion chamber at the head's face, as measured: it shrinks with depth",
         default=None,
@@ -123,7 +123,7 @@ class Outputs:
     )
     skim_mm: Number | None = _height(
         "metal to take off the head's face; negative: no skim gives it",
-        "1000 * remove_cc / chamber_area_at_face_mm2",
+        "1000 * remove_cc / chamber_area_mm2",
         source=PRISM,
     )
     skim_in_all_mm: Number | None = result(
@@ -177,7 +177,7 @@ def compute(inputs: Inputs) -> Outputs:
     required_cc = geometry.clearance_for_ratio_cc(inputs.swept_cc, inputs.wanted_ratio)
     remove_cc = inputs.clearance_cc - required_cc
     bore_mm, fitted = inputs.bore_mm, inputs.gasket_thickness_mm
-    skim = _cut(remove_cc, inputs.chamber_area_at_face_mm2)
+    skim = _cut(remove_cc, inputs.chamber_area_mm2)
     gasket = _cut(remove_cc, opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2))
     deck = _cut(remove_cc, None if bore_mm is None else geometry.piston_area_mm2(bore_mm))
     done = 0.0 if inputs.skim_done_mm is None else inputs.skim_done_mm
@@ -217,7 +217,7 @@ def _squish_check(way: str, words: str) -> Check:
         f"squish {words}",
         SETTLE,
         _floor,
-        doubt_fails=MEETS,
+        inconclusive_fails=MEETS,
     )
 
 

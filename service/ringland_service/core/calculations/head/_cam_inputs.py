@@ -79,7 +79,7 @@ class Inputs:
         example=2.1,
         default=None,
     )
-    clay_doubt_mm: Number | None = quantity(
+    clay_uncertainty_mm: Number | None = quantity(
         sizes.CLAY_DOUBT,
         "doubt of either clearance, expanded (k = 2)",
         default=None,
@@ -109,13 +109,13 @@ class Inputs:
         "whether the lash is set again after the seats were cut: only then sink gives room",
         default=None,
     )
-    exhaust_loss_per_deg_mm: Number | None = quantity(
+    exhaust_loss_per_degree_mm: Number | None = quantity(
         sizes.LOSS_PER_DEGREE,
         "clearance that the exhaust valve loses for each crank degree of retard; where not given, "
         "0.06 mm near 10° before top dead centre (common practice, no source)",
         default=None,
     )
-    intake_loss_per_deg_mm: Number | None = quantity(
+    intake_loss_per_degree_mm: Number | None = quantity(
         sizes.LOSS_PER_DEGREE,
         "clearance that the intake valve loses for each crank degree of advance; where not given, "
         "0.06 mm (common practice, no source)",
@@ -126,10 +126,12 @@ class Inputs:
 
 def influences(i: Inputs) -> list[Influence]:
     """Return the stated doubt of the clearances: each reading has its own."""
-    if i.clay_doubt_mm is None:
+    if i.clay_uncertainty_mm is None:
         return []
     return [
-        Influence("clay_doubt", i.clay_doubt_mm / 2.0, (Move((name,), sizes.CLAY.scale),))
+        Influence(
+            "clay_uncertainty", i.clay_uncertainty_mm / 2.0, (Move((name,), sizes.CLAY.scale),)
+        )
         for name in ("clay_intake_mm", "clay_exhaust_mm")
         if getattr(i, name) is not None
     ]

@@ -38,7 +38,7 @@ class Outputs:
         formula="lobe_height_new_mm - lobe_height_mm",
         source=LOBE,
     )
-    sprocket_pitch_dia_mm: Number | None = _mm(
+    sprocket_pitch_diameter_mm: Number | None = _mm(
         "pitch diameter of the cam sprocket",
         formula="chain_pitch_mm / sind(180 / cam_sprocket_teeth)",
         source=SPROCKET,
@@ -104,9 +104,9 @@ class Outputs:
         "again − loss per degree · advance; the whole stack_lowered where the pocket is not square",
         source=ROOM,
     )
-    intake_less_doubt_mm: Number | None = _mm(
+    intake_less_uncertainty_mm: Number | None = _mm(
         "clearance of the intake valve after the change, less its doubt",
-        formula="intake_after_mm - clay_doubt_mm",
+        formula="intake_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )
     exhaust_after_mm: Number | None = _mm(
@@ -115,8 +115,8 @@ class Outputs:
         "again − loss per degree · retard; the whole stack_lowered where the pocket is not square",
         source=ROOM,
     )
-    exhaust_less_doubt_mm: Number | None = _mm(
+    exhaust_less_uncertainty_mm: Number | None = _mm(
         "clearance of the exhaust valve after the change, less its doubt",
-        formula="exhaust_after_mm - clay_doubt_mm",
+        formula="exhaust_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )

@@ -36,7 +36,7 @@ LENGTH_MM = 100.0
 class Inputs:
     """The straightedge's readings, the skim, and the chamber that it takes from."""
 
-    straightedge_gaps_mm: tuple[float, ...] = readings(
+    lines_mm: tuple[float, ...] = readings(
         sizes.STRAIGHTEDGE,
         "largest feeler that passes under the straightedge on each line: four edges and two "
         "diagonals; 0 where none passes",
@@ -60,7 +60,7 @@ class Inputs:
     skim_done_mm: float | None = quantity(
         faces.SKIM_DONE, "metal already taken off this face, in all", default=None
     )
-    chamber_area_at_face_mm2: float | None = quantity(
+    chamber_area_mm2: float | None = quantity(
         faces.CHAMBER_FACE,
         "area of the combustion chamber at the face, as measured: it shrinks with depth",
         default=None,
@@ -123,7 +123,7 @@ class Outputs:
         "volume that the skim takes from the chamber",
         kind=kinds.VOLUME,
         digits=3,
-        formula="chamber_area_at_face_mm2 * skim_mm / 1000",
+        formula="chamber_area_mm2 * skim_mm / 1000",
         source="solid geometry: volume of a prism",
         default=None,
     )
@@ -153,7 +153,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the flatness, the skim that it takes, and the ratio after."""
-    gaps = inputs.straightedge_gaps_mm
+    gaps = inputs.lines_mm
     flatness = max(gaps)
     skim = float(facing.skim_mm(flatness, inputs.skim_allowance_mm))
     return Outputs(
@@ -170,9 +170,9 @@ def _chamber(i: Inputs, skim_mm: float) -> dict[str, float]:
     found: dict[str, float] = {}
     if i.swept_cc is not None and i.clearance_cc is not None:
         found["ratio_before"] = float(geometry.compression_ratio(i.swept_cc, i.clearance_cc))
-    if i.chamber_area_at_face_mm2 is None:
+    if i.chamber_area_mm2 is None:
         return found
-    loss = float(facing.volume_of_cut_cc(skim_mm, i.chamber_area_at_face_mm2))
+    loss = float(facing.volume_of_cut_cc(skim_mm, i.chamber_area_mm2))
     found["chamber_loss_cc"] = loss
     if i.clearance_cc is None:
         return found

@@ -30,8 +30,8 @@ Readings = tuple[float, ...]
 class Inputs:
     """What gauge, micrometer and dial indicator read on one valve and its guide, both clean."""
 
-    valve: str = choice("which valve", VALVE, example="intake")
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    valve_kind: str = choice("which valve", VALVE, example="intake")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
     guide_bore_mm: Number | None = quantity(
         sizes.GUIDE, "largest bore of the guide: 3 heights on 2 axes", default=None
     )
@@ -51,7 +51,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    stem_mm: Number | None = quantity(
+    stem_size_mm: Number | None = quantity(
         sizes.STEM, "smallest diameter of the stem within the guide: 3 heights", default=None
     )
     stem_heights_mm: Readings | None = readings(
@@ -62,7 +62,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    rock_total_indicated_mm: Number | None = quantity(
+    rock_mm: Number | None = quantity(
         sizes.ROCK,
         "whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat",
         default=None,
@@ -70,7 +70,7 @@ class Inputs:
     guide_length_mm: Number | None = quantity(
         sizes.GUIDE_LENGTH, "length of the guide", default=None
     )
-    indicator_distance_beyond_guide_mm: Number | None = quantity(
+    rock_distance_mm: Number | None = quantity(
         sizes.BEYOND_GUIDE, "where the indicator touches, beyond the end of the guide", default=None
     )
 
@@ -136,8 +136,7 @@ class Outputs:
         "clearance that the rock implies in a guide of one bore all along",
         kind=kinds.LENGTH,
         digits=3,
-        formula="rock_total_indicated_mm * guide_length_mm"
-        " / (guide_length_mm + 2 * indicator_distance_beyond_guide_mm)",
+        formula="rock_mm * guide_length_mm / (guide_length_mm + 2 * rock_distance_mm)",
         source="similar triangles",
         default=None,
     )
@@ -147,7 +146,7 @@ def compute(inputs: Inputs) -> Outputs:
     """Take the stem from the guide, and the clearance from the rock."""
     i = inputs
     guide = i.guide_bore_mm if i.guide_along_mm is None else _largest(_all_guide(i))
-    stem = i.stem_mm if i.stem_heights_mm is None else _smallest(i.stem_heights_mm)
+    stem = i.stem_size_mm if i.stem_heights_mm is None else _smallest(i.stem_heights_mm)
     both = None if guide is None or stem is None else valves.guide_clearance_mm(guide, stem)
     return Outputs(
         guide_largest_mm=guide,
@@ -196,7 +195,7 @@ def _taper_mm(stem: Readings | None) -> Number | None:
 
 
 def _from_rock_mm(i: Inputs) -> Number | None:
-    rock, beyond = i.rock_total_indicated_mm, i.indicator_distance_beyond_guide_mm
+    rock, beyond = i.rock_mm, i.rock_distance_mm
     if rock is None or beyond is None or i.guide_length_mm is None:
         return None
     return valves.clearance_from_rock_mm(rock, i.guide_length_mm, beyond)
@@ -215,11 +214,11 @@ CALCULATION = Calculation(
     compute=compute,
     one_of=(
         (
-            ("guide_bore_mm", "stem_mm"),
-            ("guide_along_mm", "stem_mm"),
+            ("guide_bore_mm", "stem_size_mm"),
+            ("guide_along_mm", "stem_size_mm"),
             ("guide_bore_mm", "stem_heights_mm"),
             ("guide_along_mm", "stem_heights_mm"),
-            ("rock_total_indicated_mm",),
+            ("rock_mm",),
         ),
     ),
     checks=judged.CHECKS,

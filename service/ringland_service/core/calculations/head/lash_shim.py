@@ -33,7 +33,7 @@ class Outputs:
         "shim that would give just that lash",
         kind=kinds.LENGTH,
         digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - aimed_lash_mm)",
+        formula="shim_mm + stem_movement_per_lash * (found_mm - aimed_lash_mm)",
         source=GEOMETRY,
         default=None,
     )
@@ -41,7 +41,7 @@ class Outputs:
         "thinnest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
         digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - lash_high_mm)",
+        formula="shim_mm + stem_movement_per_lash * (found_mm - lash_high_mm)",
         source=GEOMETRY,
         default=None,
     )
@@ -49,7 +49,7 @@ class Outputs:
         "thickest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
         digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - lash_low_mm)",
+        formula="shim_mm + stem_movement_per_lash * (found_mm - lash_low_mm)",
         source=GEOMETRY,
         default=None,
     )
@@ -79,7 +79,7 @@ class Outputs:
         "lash that it gives",
         kind=kinds.LENGTH,
         digits=3,
-        formula="measured_lash_mm + (old_shim_mm - shim_chosen_mm) / stem_movement_per_lash",
+        formula="found_mm + (shim_mm - shim_chosen_mm) / stem_movement_per_lash",
         source=GEOMETRY,
         default=None,
     )
@@ -197,12 +197,12 @@ CALCULATION = Calculation(
     left_out=left_lying,
     one_of=(
         (
-            ("old_shim_mm", "measured_lash_mm", "lash_low_mm", "lash_high_mm"),
+            ("shim_mm", "found_mm", "lash_low_mm", "lash_high_mm"),
             ("valves",),
         ),
         (
-            ("shim_step_mm", "shim_least_mm", "shim_most_mm"),
-            ("shims_at_hand_mm",),
+            ("shim_step_mm", "shim_thinnest_mm", "shim_thickest_mm"),
+            ("shims_mm",),
             ("use_shims_taken_out",),
         ),
     ),

@@ -52,7 +52,7 @@ class Inputs:
         default=None,
     )
     wire_mm: Number | None = quantity(sizes.WIRE, "diameter of the wire", default=None)
-    mean_coil_dia_mm: Number | None = quantity(
+    mean_coil_diameter_mm: Number | None = quantity(
         sizes.COIL_DIAMETER, "mean diameter of the coils: outside less wire", default=None
     )
     active_coils: Number | None = number(
@@ -146,7 +146,7 @@ class Outputs:
     spring_index: Number | None = result(
         "mean coil diameter over wire",
         digits=1,
-        formula="mean_coil_dia_mm / wire_mm",
+        formula="mean_coil_diameter_mm / wire_mm",
         source=cited("{en_13906_1}"),
         default=None,
     )
@@ -154,7 +154,7 @@ class Outputs:
         "rate that the wire gives, as a cross-check",
         kind=kinds.SPRING_RATE,
         digits=2,
-        formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_dia_mm**3 * active_coils)",
+        formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_diameter_mm**3 * active_coils)",
         source=cited("{en_13906_1}"),
         default=None,
     )
@@ -209,12 +209,12 @@ def _of_loads(i: Inputs, open_mm: Number | None) -> dict[str, Number]:
 
 
 def _of_wire(i: Inputs) -> dict[str, Number]:
-    if i.wire_mm is None or i.mean_coil_dia_mm is None:
+    if i.wire_mm is None or i.mean_coil_diameter_mm is None:
         return {}
-    found = {"spring_index": i.mean_coil_dia_mm / i.wire_mm}
+    found = {"spring_index": i.mean_coil_diameter_mm / i.wire_mm}
     if i.active_coils is not None and i.shear_modulus_mpa is not None:
         found["rate_from_wire_n_per_mm"] = springs.rate_from_wire_n_per_mm(
-            i.shear_modulus_mpa, i.wire_mm, i.mean_coil_dia_mm, i.active_coils
+            i.shear_modulus_mpa, i.wire_mm, i.mean_coil_diameter_mm, i.active_coils
         )
     return found
 
@@ -237,7 +237,7 @@ CALCULATION = Calculation(
             ("free_length_mm", "free_length_new_mm"),
             ("free_length_mm", "lean_mm"),
             ("free_length_mm",),
-            ("wire_mm", "mean_coil_dia_mm", "active_coils", "shear_modulus_mpa"),
+            ("wire_mm", "mean_coil_diameter_mm", "active_coils", "shear_modulus_mpa"),
         ),
     ),
     checks=judged.CHECKS,

@@ -30,9 +30,9 @@ Bottom = optional(
             "big_end",
             "small_end_tip_rock_mm",
             "big_end_width_mm",
-            "runout_tir_left_mm",
-            "runout_tir_right_mm",
-            ("rod_fit", "fit"),
+            "runout_left_mm",
+            "runout_right_mm",
+            ("rod_condition", "condition"),
         ),
     ),
 )
@@ -86,10 +86,10 @@ Hone = optional(
     (
         crosshatch.Inputs,
         (
-            "spindle_rpm",
-            "hone_travel_mm",
-            "full_cycles_rpm",
-            "wanted_included_deg",
+            "spindle_speed_rpm",
+            "travel_mm",
+            "strokes_per_minute_rpm",
+            "included_angle_deg",
             "stroke_drive",
             "ring_kind",
         ),
@@ -107,8 +107,8 @@ Sleeve = optional(
             "held_by",
             "sleeve_temperature_c",
             "running_temperature_c",
-            "alpha_cylinder_per_k",
-            "alpha_sleeve_per_k",
+            "cylinder_alpha_per_k",
+            "sleeve_alpha_per_k",
         ),
     ),
 )
@@ -149,7 +149,7 @@ Clocking = optional(
 Fuel = optional(
     "Fuel",
     "Fuel and oil of a two-stroke.",
-    (premix.Inputs, ("fuel_l", "ratio_fuel_to_oil", "tank_has_l", "tank_ratio")),
+    (premix.Inputs, ("fuel_l", "ratio", "tank_has_l", "tank_ratio")),
 )
 RunIn = optional(
     "RunIn",
@@ -185,7 +185,7 @@ Price = optional(
             "labour_tax",
             "replacement_cost",
             "money_decimals",
-            ("price_of", "work"),
+            "of_way",
         ),
     ),
     (

@@ -38,7 +38,7 @@ class Choice:
         source="verdicts of the card",
         default=None,
     )
-    probability_within: float = result(
+    conformance_probability: float = result(
         "probability that the part is within its limit",
         digits=4,
         basis="verdicts of the card",
@@ -47,7 +47,7 @@ class Choice:
     probability_beyond: float = result(
         "probability that the part is beyond its limit",
         digits=4,
-        formula="1 - probability_within",
+        formula="1 - conformance_probability",
         source=one.CONFORMING,
     )
     expected_cost_of_reuse: float = result(
@@ -95,7 +95,7 @@ def _choice(inputs: Inputs, finding: Finding, within: float) -> Choice:
     return Choice(
         check=finding.check,
         of=finding.of or None,
-        probability_within=within,
+        conformance_probability=within,
         probability_beyond=float(weighed.beyond),
         expected_cost_of_reuse=float(weighed.expected),
         cheaper=weighed.cheaper,

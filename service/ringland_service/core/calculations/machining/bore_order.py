@@ -29,7 +29,7 @@ class Inputs:
     """The piston, what it needs around it, and the readings of the work returned."""
 
     bore_kind: str = choice("kind of bore", condition.BORE_KIND, example="iron_sleeve_in_aluminium")
-    piston_mm: Number = quantity(
+    piston_size_mm: Number = quantity(
         lengths.PISTON,
         "the piston that goes in, as measured across the thrust axis at the maker's height",
         example=68.461,
@@ -78,21 +78,21 @@ class Outputs:
         "finish bore, lower limit at 20 °C",
         kind=kinds.LENGTH,
         digits=3,
-        formula="piston_mm + clearance_low_mm",
+        formula="piston_size_mm + clearance_low_mm",
         source=DIFFERENCE,
     )
     finish_high_mm: Number = result(
         "finish bore, upper limit at 20 °C",
         kind=kinds.LENGTH,
         digits=3,
-        formula="piston_mm + clearance_high_mm",
+        formula="piston_size_mm + clearance_high_mm",
         source=DIFFERENCE,
     )
     bore_to_mm: Number = result(
         "diameter to bore to; the rest is the hone's",
         kind=kinds.LENGTH,
         digits=3,
-        formula="piston_mm + (clearance_low_mm + clearance_high_mm) / 2 - hone_stock_mm",
+        formula="piston_size_mm + (clearance_low_mm + clearance_high_mm) / 2 - hone_stock_mm",
         source=DIFFERENCE,
     )
     zone_mm: Number = result(
@@ -109,7 +109,7 @@ class Outputs:
         source=cited("{jcgm_106_capability}"),
         default=None,
     )
-    returned_min_mm: Number | None = result(
+    returned_smallest_mm: Number | None = result(
         "smallest reading of the work returned",
         kind=kinds.LENGTH,
         digits=3,
@@ -118,7 +118,7 @@ class Outputs:
         extreme=True,
         default=None,
     )
-    returned_max_mm: Number | None = result(
+    returned_largest_mm: Number | None = result(
         "largest reading of the work returned",
         kind=kinds.LENGTH,
         digits=3,
@@ -132,17 +132,17 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out limits and bore-to, and take the extremes of the readings."""
     low, high = inputs.clearance_low_mm, inputs.clearance_high_mm
-    finish = machining.finish_bore_mm(inputs.piston_mm, (low + high) / 2.0)
+    finish = machining.finish_bore_mm(inputs.piston_size_mm, (low + high) / 2.0)
     zone, doubt = high - low, inputs.size_uncertainty_mm
     returned = inputs.returned_readings_mm
     return Outputs(
-        finish_low_mm=machining.finish_bore_mm(inputs.piston_mm, low),
-        finish_high_mm=machining.finish_bore_mm(inputs.piston_mm, high),
+        finish_low_mm=machining.finish_bore_mm(inputs.piston_size_mm, low),
+        finish_high_mm=machining.finish_bore_mm(inputs.piston_size_mm, high),
         bore_to_mm=machining.bore_to_mm(finish, inputs.hone_stock_mm),
         zone_mm=zone,
         zone_over_2u=None if doubt is None else machining.zone_over_doubt(zone, doubt),
-        returned_min_mm=None if returned is None else min(returned),
-        returned_max_mm=None if returned is None else max(returned),
+        returned_smallest_mm=None if returned is None else min(returned),
+        returned_largest_mm=None if returned is None else max(returned),
     )
 
 

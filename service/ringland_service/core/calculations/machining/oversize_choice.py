@@ -48,7 +48,7 @@ class Offered:
         example="+0.50 mm",
         longest=40,
     )
-    piston_mm: float = quantity(
+    piston_size_mm: float = quantity(
         lengths.PISTON,
         "the piston as measured across the thrust axis, at the maker's height",
         example=68.461,
@@ -64,7 +64,7 @@ class Inputs:
     pistons: tuple[Offered, ...] = records(
         Offered, "pistons on offer, each with its measured size, in any order", most=12
     )
-    wanted_clearance_mm: float = quantity(
+    clearance_target_mm: float = quantity(
         sizes.WANTED_CLEARANCE, "clearance wanted, diametral; the middle of the maker's range"
     )
     hone_stock_mm: float = quantity(
@@ -73,7 +73,7 @@ class Inputs:
     nominal_bore_mm: float | None = quantity(
         lengths.BORE, "nominal bore of a standard piston", default=None
     )
-    makers_largest_oversize_mm: float | None = quantity(
+    largest_oversize_mm: float | None = quantity(
         sizes.LARGEST_OVERSIZE,
         "largest oversize that the maker allows, on the diameter, with nominal_bore",
         default=None,
@@ -98,7 +98,7 @@ class Outputs:
         "finish bore that each piston needs",
         kind=kinds.LENGTH,
         digits=3,
-        basis="piston as measured + wanted_clearance",
+        basis="piston as measured + clearance_target",
         source=DIFFERENCE,
     )
     bore_tos_mm: tuple[float, ...] = result(
@@ -147,7 +147,7 @@ class Outputs:
         "finish bore of the chosen piston",
         kind=kinds.LENGTH,
         digits=3,
-        formula="chosen_piston_mm + wanted_clearance_mm",
+        formula="chosen_piston_mm + clearance_target_mm",
         source=DIFFERENCE,
         default=None,
     )
@@ -201,7 +201,7 @@ def _of_chosen(chosen: Candidate | None) -> dict[str, Any]:
         return {}
     return {
         "chosen": chosen.mark,
-        "chosen_piston_mm": chosen.piston_mm,
+        "chosen_piston_mm": chosen.piston_size_mm,
         "chosen_finish_mm": chosen.finish_mm,
         "chosen_bore_to_mm": chosen.bore_to_mm,
         "chosen_margin_mm": chosen.margin_mm,

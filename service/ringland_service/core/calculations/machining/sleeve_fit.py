@@ -62,13 +62,13 @@ class Inputs:
         "temperature of sleeve and jacket when running, taken as one",
         default=None,
     )
-    alpha_cylinder_per_k: Number | None = quantity(
+    cylinder_alpha_per_k: Number | None = quantity(
         quantities.ALPHA,
         "expansion of the cylinder; aluminium where not given",
         example=2.2e-5,
         default=None,
     )
-    alpha_sleeve_per_k: Number | None = quantity(
+    sleeve_alpha_per_k: Number | None = quantity(
         quantities.ALPHA, "expansion of the sleeve; grey iron where not given", default=None
     )
 
@@ -96,18 +96,18 @@ class Outputs:
         kind=kinds.TEMPERATURE,
         digits=0,
         formula="20 + (interference_mm + drop_in_clearance_mm"
-        " + alpha_sleeve_used_per_k * sleeve_od_mm * (sleeve_temperature_c - 20))"
-        " / (alpha_cylinder_used_per_k * cylinder_bore_mm)",
+        " + sleeve_alpha_used_per_k * sleeve_od_mm * (sleeve_temperature_c - 20))"
+        " / (cylinder_alpha_used_per_k * cylinder_bore_mm)",
         source=EXPANSION,
     )
-    alpha_cylinder_used_per_k: Number = result(
+    cylinder_alpha_used_per_k: Number = result(
         "expansion of the cylinder that was used",
         kind=kinds.EXPANSION,
         digits=7,
         basis="as given, else of an aluminium cylinder",
         source=TABLE,
     )
-    alpha_sleeve_used_per_k: Number = result(
+    sleeve_alpha_used_per_k: Number = result(
         "expansion of the sleeve that was used",
         kind=kinds.EXPANSION,
         digits=7,
@@ -118,8 +118,8 @@ class Outputs:
         "interference left at the running temperature, diametral; negative: the sleeve is loose",
         kind=kinds.LENGTH,
         digits=4,
-        formula="interference_mm - (alpha_cylinder_used_per_k * cylinder_bore_mm"
-        " - alpha_sleeve_used_per_k * sleeve_od_mm) * (running_temperature_c - 20)",
+        formula="interference_mm - (cylinder_alpha_used_per_k * cylinder_bore_mm"
+        " - sleeve_alpha_used_per_k * sleeve_od_mm) * (running_temperature_c - 20)",
         source=EXPANSION,
         default=None,
     )
@@ -128,7 +128,7 @@ class Outputs:
         "what must be left",
         kind=kinds.LENGTH,
         digits=4,
-        basis="(alpha_cylinder_used − alpha_sleeve_used) · cylinder_bore · (running_temperature "
+        basis="(cylinder_alpha_used − sleeve_alpha_used) · cylinder_bore · (running_temperature "
         "− 20) + 0.010 mm to be left",
         source=f"linear expansion; what must be left: {NO_SOURCE}",
         common_practice=True,
@@ -149,8 +149,8 @@ def compute(inputs: Inputs) -> Outputs:
         heat_cylinder_to_c=sleeves.heat_cylinder_to_c(
             bore, od, inputs.drop_in_clearance_mm, inputs.sleeve_temperature_c, cylinder, sleeve
         ),
-        alpha_cylinder_used_per_k=cylinder,
-        alpha_sleeve_used_per_k=sleeve,
+        cylinder_alpha_used_per_k=cylinder,
+        sleeve_alpha_used_per_k=sleeve,
         interference_left_mm=None
         if running is None
         else sleeves.interference_left_mm(bore, od, running, cylinder, sleeve),
@@ -161,7 +161,7 @@ def compute(inputs: Inputs) -> Outputs:
 
 
 def _alphas_per_k(inputs: Inputs) -> tuple[Number, Number]:
-    cylinder, sleeve = inputs.alpha_cylinder_per_k, inputs.alpha_sleeve_per_k
+    cylinder, sleeve = inputs.cylinder_alpha_per_k, inputs.sleeve_alpha_per_k
     return (
         MATERIALS["aluminium_cylinder"].alpha if cylinder is None else cylinder,
         MATERIALS["grey_iron"].alpha if sleeve is None else sleeve,
@@ -256,8 +256,8 @@ CALCULATION = Calculation(
         ),
         Notice(
             "expansion_assumed",
-            "alpha_cylinder_used_per_k",
-            lambda i, _: i.alpha_cylinder_per_k is None or i.alpha_sleeve_per_k is None,
+            "cylinder_alpha_used_per_k",
+            lambda i, _: i.cylinder_alpha_per_k is None or i.sleeve_alpha_per_k is None,
             "worked out for an iron sleeve in an aluminium cylinder where no expansion was given",
         ),
         Notice(

@@ -51,9 +51,9 @@ class Inputs:
         "the exhaust side is marked on the cylinder", default=None
     )
     parts_sent: int | None = count("parts sent, counted", low=1, high=500, example=4, default=None)
-    piston_mm: Number | None = same(
+    piston_size_mm: Number | None = same(
         SIZES,
-        "piston_mm",
+        "piston_size_mm",
         words="the piston sent, as measured at 20 °C, 90° to the pin at the maker's height",
     )
     piston_mark: str | None = text(
@@ -62,7 +62,7 @@ class Inputs:
         longest=60,
         default=None,
     )
-    height_above_skirt_bottom_mm: Number | None = quantity(
+    measuring_height_mm: Number | None = quantity(
         lengths.HEIGHT_ABOVE_SKIRT,
         "height above the skirt bottom at which the piston was measured",
         default=None,

@@ -53,8 +53,10 @@ class Inputs:
         example="iron_sleeve_in_aluminium",
         default=None,
     )
-    piston_mm: Number | None = same(
-        bore_order.Inputs, "piston_mm", words="the piston as measured, where it is known besides"
+    piston_size_mm: Number | None = same(
+        bore_order.Inputs,
+        "piston_size_mm",
+        words="the piston as measured, where it is known besides",
     )
     clearance_low_mm: Number | None = quantity(
         sizes.WANTED_CLEARANCE, "least clearance wanted, diametral", example=0.03, default=None
@@ -115,7 +117,7 @@ def compute(inputs: Inputs) -> Outputs:
     clearance = card.sizes.clearance_mm or (None, None)
     return Outputs(
         usable=MUST_NOT if any(wrong.severity == REFUSE for wrong in found) else MAY,
-        piston_read_mm=card.sizes.piston_mm,
+        piston_read_mm=card.sizes.piston_size_mm,
         finish_low_read_mm=finish[0],
         finish_high_read_mm=finish[1],
         clearance_low_read_mm=clearance[0],
@@ -127,7 +129,7 @@ def compute(inputs: Inputs) -> Outputs:
 def _known(i: Inputs) -> Known:
     low, high = i.clearance_low_mm, i.clearance_high_mm
     both = None if low is None or high is None else (float(low), float(high))
-    return Known(i.bore_kind, None if i.piston_mm is None else float(i.piston_mm), both)
+    return Known(i.bore_kind, None if i.piston_size_mm is None else float(i.piston_size_mm), both)
 
 
 def _objection(wrong: Wrong) -> Objection:

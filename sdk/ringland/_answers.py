@@ -106,8 +106,8 @@ def read_answer(of: type[R] | None, data: Any, request_id: str) -> Answer[Any]:
     )
 
 
-def _one_or_each(doubt: Any) -> Uncertainty:
-    return tuple(doubt) if isinstance(doubt, list) else float(doubt)
+def _one_or_each(uncertainty: Any) -> Uncertainty:
+    return tuple(uncertainty) if isinstance(uncertainty, list) else float(uncertainty)
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ from ringland_service.api.routes.system_routes import ASSETS
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing.forms import further
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 from ringland_service.core.tables.sources import SOURCES
 from ringland_service.units import TABLE
 
@@ -253,7 +253,7 @@ def test_every_example_of_a_parameter_is_answered(client: FlaskClient) -> None:
     "calculation", [c for c in CALCULATIONS if offers_get(c)], ids=lambda c: c.name
 )
 def test_examples_of_body_and_address_are_one_question(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     item = document(client)["paths"][f"/v1/{calculation.name}"]["get"]
     query = {

@@ -113,8 +113,8 @@ def test_one_answer_in_full(ringland_client: Client) -> None:
         answer.verdict("bore")
 
 
-def test_the_doubt_of_a_quantity_arrives(ringland_client: Client) -> None:
-    # By hand: the relative doubt is twice the bore's: 239.691 x 2 x 0.01 / 68 = 0.0705.
+def test_the_uncertainty_of_a_quantity_arrives(ringland_client: Client) -> None:
+    # By hand: the relative uncertainty is twice the bore's: 239.691 x 2 x 0.01 / 68 = 0.0705.
     for bore in ("68 mm +/- 0.01", "68mm±0.01", Quantity(68, "mm", 0.01)):
         answer = ringland_client.displacement(bore=bore, stroke="66 mm")
         assert answer.result.displacement.uncertainty == pytest.approx(0.0705, abs=5e-5)

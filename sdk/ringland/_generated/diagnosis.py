@@ -517,7 +517,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
             white_smoke_coolant_falls: white smoke, coolant falls; uneven_one_cylinder_weak: uneven,
             one cylinder weak; knock_or_slap: knock or slap; overheats_or_seized: overheats, or
             seized; side_valve_weak: side-valve engine, weak; decompressor_suspected: decompressor
-            in doubt; lean_hot_surging: two-stroke runs lean, hot, surging)
+            in uncertainty; lean_hot_surging: two-stroke runs lean, hot, surging)
         evidence : Sequence[str], optional
             what was seen, heard or found; the evidence table has each with its words
         throttle_open : bool, optional

@@ -618,8 +618,8 @@ class JobCardSigns(TypedDict):
         kicks_back: kicks back, starter stalls; blue_smoke: blue smoke; white_smoke_coolant_falls:
         white smoke, coolant falls; uneven_one_cylinder_weak: uneven, one cylinder weak;
         knock_or_slap: knock or slap; overheats_or_seized: overheats, or seized; side_valve_weak:
-        side-valve engine, weak; decompressor_suspected: decompressor in doubt; lean_hot_surging:
-        two-stroke runs lean, hot, surging)
+        side-valve engine, weak; decompressor_suspected: decompressor in uncertainty;
+        lean_hot_surging: two-stroke runs lean, hot, surging)
     evidence : Sequence[str]
         what was seen, heard or found; the evidence table has each with its words
     cooling : Literal['air', 'liquid', 'unknown']
@@ -1243,8 +1243,8 @@ class JobCardSquish(TypedDict):
     head_step : QuantityLike
         squish band of the head recessed in (+) or standing out of (−) its gasket face
     solder_uncertainty : QuantityLike
-        doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed solder
-        (common practice, no source)
+        uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
+        solder (common practice, no source)
     bowl_diameter : QuantityLike
         diameter of the bowl inside the squish band
     base_gasket_fitted : QuantityLike
@@ -1598,7 +1598,7 @@ class JobCardCam(TypedDict):
     clay_exhaust : QuantityLike
         clearance of the exhaust valve before the change, lash set
     clay_uncertainty : QuantityLike
-        doubt of either clearance, expanded (k = 2)
+        uncertainty of either clearance, expanded (k = 2)
     valve_tilt : QuantityLike
         tilt of the valves from the cylinder axis; where not given, the whole height counts
     pocket_square : bool
@@ -2739,7 +2739,7 @@ class ConsequencesResult:
     choices : tuple[ConsequencesResultChoice, ...] | None
         verdicts too close to call, each with the choice that costs less on average
     not_by_cost : tuple[str | float, ...] | None
-        too close to call, and not judged by cost since doubt counts as a fail there
+        too close to call, and not judged by cost since uncertainty counts as a fail there
     """
 
     break_even_probability: float

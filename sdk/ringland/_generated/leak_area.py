@@ -39,9 +39,9 @@ class LeakAreaResult:
     other_leak : Quantity | None
         what the same hole reads on the other tester
     other_leak_low : Quantity | None
-        the same with the coefficient of the hole less by its doubt
+        the same with the coefficient of the hole less by its uncertainty
     other_leak_high : Quantity | None
-        the same with the coefficient of the hole more by its doubt
+        the same with the coefficient of the hole more by its uncertainty
     """
 
     air_pressure_here: Quantity

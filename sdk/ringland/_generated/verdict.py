@@ -36,9 +36,9 @@ class VerdictPart(TypedDict):
     temperature_uncertainty : QuantityLike
         standard uncertainty of the part's temperature
     alpha : QuantityLike
-        expansion of the part, with its temperature doubt
+        expansion of the part, with its temperature uncertainty
     size : QuantityLike
-        measured size of the part, with its temperature doubt
+        measured size of the part, with its temperature uncertainty
     """
 
     words: NotRequired[str]

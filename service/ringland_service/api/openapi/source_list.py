@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, Declared, asked, declared
+from ringland_service.core.declare import Calculation, Operation, declared, input_fields
 from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
@@ -46,13 +46,13 @@ def used_by(source: Source) -> dict[str, list[str]]:
     }
 
 
-def texts_of(of: Declared) -> Iterator[str]:
+def texts_of(of: Operation) -> Iterator[str]:
     """Yield the texts of a declaration that may cite a source.
 
     A composite has none of its parts' results: those are theirs.
     """
     yield of.summary
-    for field in asked(of.inputs).values():
+    for field in input_fields(of.inputs).values():
         yield from _texts_of_field(field)
     if isinstance(of, Calculation):
         yield from (notice.message for notice in of.notices)

@@ -11,7 +11,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from ringland_service import __version__
 from ringland_service.api import problems
-from ringland_service.api.faults import Faulty
+from ringland_service.api.faults import FieldErrors
 from ringland_service.api.openapi import listing, source_list
 from ringland_service.api.openapi.document import document
 from ringland_service.api.reading.query import unknown_parameters
@@ -68,7 +68,7 @@ def _constant(value: Any) -> Any:
 def _no_parameters() -> None:
     faults = unknown_parameters(request.args)
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
 def _health() -> Response:

@@ -282,7 +282,7 @@ ALPHA = QuantityType(
     7,
     instrument="table",
 )
-TEMPERATURE_DOUBT = QuantityType(
+TEMPERATURE_UNCERTAINTY = QuantityType(
     "temperature_uncertainty",
     kinds.TEMPERATURE_DIFFERENCE,
     0.001,

@@ -182,7 +182,7 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
     remarks = []
     if verdict["to_settle"] is not None:
         if verdict["inconclusive_fails"]:
-            remarks.append(f"Doubt counts as fail: {verdict['inconclusive_fails']}")
+            remarks.append(f"Uncertainty counts as fail: {verdict['inconclusive_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
     if verdict["why"] is not None:
         remarks.append(f"Because {WHY[verdict['why']]}")

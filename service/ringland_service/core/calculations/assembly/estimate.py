@@ -242,7 +242,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
+    any_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
     checks=(
         Check(
             "repair_over_replacement",

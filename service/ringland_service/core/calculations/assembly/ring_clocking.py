@@ -182,7 +182,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
+    any_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
     checks=(
         Check(
             "compression_gap_separation",

@@ -235,7 +235,7 @@ CALCULATION = Calculation(
             "clamp load over proof load",
             "a torque wrench of known error, and the maker's own torque and lubricant",
             _most_clamp,
-            inconclusive_fails="a stud that yields lets go of the head: doubt counts as too much",
+            inconclusive_fails="a stud that yields lets go of the head",
         ),
         Check(
             "thread_engagement",

@@ -148,7 +148,7 @@ class Outputs:
         kind=kinds.EXPANSION,
         digits=7,
         basis="as given, else of the kind of bore, else of grey iron; at 20 °C it matters only "
-        "through doubt of the temperature",
+        "through uncertainty of the temperature",
         source=TABLE,
     )
     piston_alpha_used_per_k: Number = result(
@@ -156,7 +156,7 @@ class Outputs:
         kind=kinds.EXPANSION,
         digits=7,
         basis="as given, else of the material, else of the kind of piston: low-silicon alloy where "
-        "forged, else eutectic cast alloy; at 20 °C it matters only through doubt of the "
+        "forged, else eutectic cast alloy; at 20 °C it matters only through uncertainty of the "
         "temperature",
         source=TABLE,
     )
@@ -288,7 +288,7 @@ CALCULATION = Calculation(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),
     ),
-    one_of=((("bore_largest_mm",), ("bore_survey",)),),
+    any_of=((("bore_largest_mm",), ("bore_survey",)),),
     checks=(
         Check(
             "piston_clearance_max",

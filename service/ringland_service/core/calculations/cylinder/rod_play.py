@@ -122,7 +122,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("big_end_side_mm",),
             ("big_end_radial_mm",),

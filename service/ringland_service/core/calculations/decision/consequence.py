@@ -1,7 +1,7 @@
 """What weighing a part too close to its limit by its consequences comes to.
 
 The costs are the user's own. Nothing here is a limit, and nothing speaks of a part whose failure
-hurts: there doubt counts as a fail.
+hurts: there uncertainty counts as a fail.
 """
 
 from dataclasses import dataclass
@@ -26,7 +26,7 @@ OWN_COSTS = (
 )
 NOT_BY_COST = (
     "parts whose failure hurts (rod bolts, the rim of a valve, anything cracked) are not judged by "
-    "cost: in doubt they are not used again"
+    "cost: in uncertainty they are not used again"
 )
 
 

@@ -13,8 +13,8 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     Rule,
-    held,
     kinds,
+    memoised,
     quantity,
     record,
     records,
@@ -53,10 +53,10 @@ class Inputs(Fitted):
     clearance_high_mm: float = quantity(
         sizes.WANTED_CLEARANCE, "largest clearance of a new fit, diametral", example=0.04
     )
-    held: int | None = held()
+    held: int | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one reading moved by its doubt keep it."""
+        """Hold the choice: copies with one reading moved by its uncertainty keep it."""
         if self.held is None:
             object.__setattr__(self, "held", _most_central(self))
 
@@ -184,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(expansion_of_bore(ALL),),
     columns=False,
-    one_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
+    any_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
     checks=(
         Check(
             "selected_piston_min",

@@ -140,7 +140,7 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out the force, the torque where asked, and the peak on the way down."""
     force = charged.piston_force_n(inputs.supply_pressure_kpa, inputs.bore_mm)
-    # Of one kilopascal: no doubt of the supply enters the supply for the limit.
+    # Of one kilopascal: no uncertainty of the supply enters the supply for the limit.
     unit_force = charged.piston_force_n(1.0, inputs.bore_mm)
     free = charged.peak_angle_deg(inputs.stroke_mm, inputs.rod_mm)
     peak_at = free if inputs.opens_deg is None else minimum(free, inputs.opens_deg)

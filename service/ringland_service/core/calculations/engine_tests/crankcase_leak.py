@@ -7,6 +7,7 @@ from ringland_service.core.calculations.engine_tests import crankcase_checks as 
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
+    field_like,
     flag,
     kinds,
     limit_side,
@@ -14,7 +15,6 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
-    same,
     usual_figures,
 )
 from ringland_service.core.engines import condition
@@ -87,7 +87,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     trapped_volume_cc: Number | None = quantity(
         tests.TRAPPED_VOLUME, "air shut in: crankcase, ducts and hose", default=None
     )
@@ -252,7 +254,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("start_kpa",), ("vacuum_start_kpa",)),),
+    any_of=((("start_kpa",), ("vacuum_start_kpa",)),),
     checks=judged.CHECKS,
     rules=(*judged.RULES, *condition.AIR_PRESSURE_RULES),
     notices=(*judged.NOTICES, *condition.AIR_PRESSURE_NOTICES),

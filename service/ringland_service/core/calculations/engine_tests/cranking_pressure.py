@@ -7,12 +7,12 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     number,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -45,7 +45,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     n_low: Number = number(
         "compression exponent of a slow, cold or leaky engine",
         low=1.0,

@@ -6,12 +6,12 @@ from ringland_service.core.declare import (
     Check,
     Figure,
     Notice,
+    field_like,
     kinds,
     number,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -50,7 +50,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
 
 
 @record

@@ -8,11 +8,11 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -61,7 +61,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     other_restrictor_mm: Number | None = quantity(
         tests.RESTRICTOR,
         "bore of the other tester's restrictor; absent, the same",
@@ -72,7 +74,7 @@ class Inputs:
         tests.LEAK_SUPPLY, "supply of the other tester, gauge; absent, the same", default=None
     )
     coefficient_uncertainty_pct: Number = quantity(
-        tests.FLOW_COEFFICIENT_DOUBT,
+        tests.FLOW_COEFFICIENT_UNCERTAINTY,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
         default=usual(15.0),
         exact=True,
@@ -147,7 +149,7 @@ class Outputs:
         default=None,
     )
     other_leak_low_pct: Number | None = result(
-        "the same with the coefficient of the hole less by its doubt",
+        "the same with the coefficient of the hole less by its uncertainty",
         kind=kinds.PERCENT,
         digits=1,
         basis="as the reading on the other tester, the area less by that share",
@@ -155,7 +157,7 @@ class Outputs:
         default=None,
     )
     other_leak_high_pct: Number | None = result(
-        "the same with the coefficient of the hole more by its doubt",
+        "the same with the coefficient of the hole more by its uncertainty",
         kind=kinds.PERCENT,
         digits=1,
         basis="as the reading on the other tester, the area more by that share",

@@ -121,7 +121,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("distance_km",), ("hours",), ("fuel_l",)),),
+    any_of=((("distance_km",), ("hours",), ("fuel_l",)),),
     checks=(
         Check(
             "oil_per_1000_km",

@@ -183,7 +183,7 @@ CALCULATION = Calculation(
             "size; a sound neighbour will do",
         ),
         Notice(
-            "gross_leak_or_doubtful_baseline",
+            "gross_leak_or_uncertain_baseline",
             "q",
             _above_baseline,
             "it comes up faster than a sound cylinder and stays short: a gross leak, or a baseline "

@@ -131,7 +131,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("altitude_m",), ("air_pressure_kpa_abs",)),),
+    any_of=((("altitude_m",), ("air_pressure_kpa_abs",)),),
     rules=condition.AIR_PRESSURE_RULES,
     notices=(
         Notice(

@@ -165,7 +165,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("crank_angle_deg",), ("travel_asked_mm",)),),
+    any_of=((("crank_angle_deg",), ("travel_asked_mm",)),),
     rules=(
         Rule(
             ("rod_mm", "stroke_mm", "pin_offset_mm"),

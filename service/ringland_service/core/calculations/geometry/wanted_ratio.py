@@ -32,7 +32,7 @@ PRISM = "solid geometry: volume of a prism"
 SETTLE = (
     "measure the squish again with fresh solder at the pin axis, head torqued down with its gasket"
 )
-MEETS = "a piston that meets the head breaks: the floor holds less the doubt"
+MEETS = "a piston that meets the head breaks: the floor holds less the uncertainty"
 
 
 @record

@@ -105,7 +105,7 @@ class Outputs:
         source=ROOM,
     )
     intake_less_uncertainty_mm: Number | None = _mm(
-        "clearance of the intake valve after the change, less its doubt",
+        "clearance of the intake valve after the change, less its uncertainty",
         formula="intake_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )
@@ -116,7 +116,7 @@ class Outputs:
         source=ROOM,
     )
     exhaust_less_uncertainty_mm: Number | None = _mm(
-        "clearance of the exhaust valve after the change, less its doubt",
+        "clearance of the exhaust valve after the change, less its uncertainty",
         formula="exhaust_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )

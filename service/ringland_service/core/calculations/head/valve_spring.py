@@ -230,7 +230,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("load_1_n", "length_1_mm", "load_2_n", "length_2_mm"),
             ("installed_height_mm", "valve_lift_mm", "coil_bind_length_mm"),

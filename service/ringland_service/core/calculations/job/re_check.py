@@ -10,12 +10,12 @@ from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import (
     Calculation,
     choice,
+    field_like,
     kinds,
     limit_of,
     quantity,
     record,
     result,
-    same,
 )
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
@@ -48,8 +48,8 @@ class Inputs:
     gap_bore_mm: float | None = quantity(
         lengths.BORE, "bore that the new rings run in", example=68.496, default=None
     )
-    top_factor: Number | None = same(ring_gap.Inputs, "top_factor")
-    second_factor: Number | None = same(ring_gap.Inputs, "second_factor")
+    top_factor: Number | None = field_like(ring_gap.Inputs, "top_factor")
+    second_factor: Number | None = field_like(ring_gap.Inputs, "second_factor")
     out_of_round: Limit | None = limit_of("returned_out_of_round")
     taper: Limit | None = limit_of("returned_taper")
     top_gap: Limit | None = limit_of("top_ring_gap_new")

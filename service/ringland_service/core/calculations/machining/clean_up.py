@@ -237,11 +237,11 @@ CALCULATION = Calculation(
             "mm; look for a crack beside it",
         ),
         Notice(
-            "score_depth_doubtful",
+            "score_depth_uncertain",
             "scores",
             lambda i, _: i.scores is not None,
             "score depth by feel is poor and counts twice on the diameter: pin gauge or replica, "
-            "and state the uncertainty of each depth_radial, else the doubt of the clean-up leaves "
+            "and state the uncertainty of each depth_radial, else that of the clean-up leaves "
             "it out",
             unless_uncertainty="depth_radial_mm",
         ),

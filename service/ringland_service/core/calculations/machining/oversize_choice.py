@@ -14,8 +14,8 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
-    held,
     kinds,
+    memoised,
     quantity,
     record,
     records,
@@ -78,10 +78,10 @@ class Inputs:
         "largest oversize that the maker allows, on the diameter, with nominal_bore",
         default=None,
     )
-    held: int | None = held()
+    held: int | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it."""
+        """Hold the choice: copies with one value moved by its uncertainty keep it."""
         if self.held is None:
             fit = that_clean_up(candidates(self))
             object.__setattr__(self, "held", fit[0] if fit else -1)

@@ -16,11 +16,11 @@ from ringland_service.core.declare import (
     Notice,
     Rule,
     choice,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     text,
 )
 from ringland_service.core.engines import condition
@@ -53,7 +53,7 @@ class Inputs:
         example="iron_sleeve_in_aluminium",
         default=None,
     )
-    piston_size_mm: Number | None = same(
+    piston_size_mm: Number | None = field_like(
         bore_order.Inputs,
         "piston_size_mm",
         words="the piston as measured, where it is known besides",

@@ -173,7 +173,7 @@ def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     values = [(None if c is None else c.values, rows) for c, rows in parts]
     uncertain = any(part is not None for part, _ in uncertainties)
     joined_uncertainties = _concatenated(uncertainties) if uncertain else None
-    return Column(_concatenated(values), unit, known.digits, joined_uncertainties, units)
+    return Column(_concatenated(values), unit, known.decimals, joined_uncertainties, units)
 
 
 def _units(

@@ -25,7 +25,7 @@ MEMBERS = [
     "basis",
 ]
 VERDICT = {
-    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
+    "check", "label", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
     "without_uncertainty", "conformance_probability", "margin", "rule",
     "inconclusive_fails", "to_settle",
 }  # fmt: skip
@@ -87,7 +87,7 @@ def test_inputs_are_echoed_in_canonical_units(client: FlaskClient) -> None:
     found = strict(get(client, "displacement", asked))["inputs"]
     assert found["bore"]["value"] == pytest.approx(2.677 * 25.4, rel=1e-15)
     assert found["bore"]["uncertainty"] == pytest.approx(0.0254, rel=1e-14)
-    assert found["stroke"] == {"value": 66.0, "unit": "mm", "digits": 2}
+    assert found["stroke"] == {"value": 66.0, "unit": "mm", "decimals": 2}
     assert found["cylinder_count"] == 1
 
 
@@ -108,7 +108,7 @@ UNITS = {
 def units_in(value: Any) -> list[str]:
     """Return the unit of every quantity in an answer, in order."""
     if isinstance(value, dict):
-        own = [value["unit"]] if "digits" in value else []
+        own = [value["unit"]] if "decimals" in value else []
         return own + [unit for inner in value.values() for unit in units_in(inner)]
     return [u for inner in value for u in units_in(inner)] if isinstance(value, list) else []
 
@@ -175,7 +175,7 @@ def test_digits_suggest_what_to_show(client: FlaskClient) -> None:
     """An inch is 25.4 mm: as many significant figures take one decimal more, thou two fewer."""
     metric = post(client, "displacement", ENGINE)
     us = post(client, "displacement?units=us", ENGINE)
-    assert metric["inputs"]["bore"]["digits"] == 3
-    assert us["inputs"]["bore"]["digits"] == 4
-    assert metric["result"]["displacement"]["digits"] == 1
-    assert us["result"]["displacement"]["digits"] == 2
+    assert metric["inputs"]["bore"]["decimals"] == 3
+    assert us["inputs"]["bore"]["decimals"] == 4
+    assert metric["result"]["displacement"]["decimals"] == 1
+    assert us["result"]["displacement"]["decimals"] == 2

@@ -49,9 +49,9 @@ def form(client: FlaskClient, asked: Asked, media_type: str) -> str:
 def leaves(value: Any) -> Iterator[str]:
     """Yield the cells that a JSON value must become, without units and suggested digits."""
     if isinstance(value, dict):
-        measured = value.keys() >= {"unit", "digits"}
+        measured = value.keys() >= {"unit", "decimals"}
         for name, inner in value.items():
-            if not (measured and name in ("unit", "digits")):
+            if not (measured and name in ("unit", "decimals")):
                 yield from leaves(inner)
     elif isinstance(value, list):
         for one in value:
@@ -133,13 +133,13 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         }.get(warning["code"], f"{where}: {warning['message']}")
         assert " ".join(said.split()) in told
     for quantity in quantities(results_of(answer)):
-        assert text.plain(quantity["value"], quantity["digits"]) in told
+        assert text.plain(quantity["value"], quantity["decimals"]) in told
 
 
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
     """Yield the quantities within a JSON value."""
     if isinstance(value, dict):
-        if value.keys() >= {"value", "unit", "digits"}:
+        if value.keys() >= {"value", "unit", "decimals"}:
             yield value
         else:
             for inner in value.values():
@@ -227,12 +227,12 @@ def test_every_result_has_a_shape() -> None:
 # A verdict that could not be passed says why; the forms carry it.
 NOT_PASSED = {
     "check": "compression_least",
-    "words": "reading, against the limit",
+    "label": "reading, against the limit",
     "of": None,
-    "value": {"value": 448.2, "unit": "kPa", "digits": 0},
+    "value": {"value": 448.2, "unit": "kPa", "decimals": 0},
     "uncertainty": None,
     "limit": {
-        "low": {"value": 620.5, "unit": "kPa", "digits": 0},
+        "low": {"value": 620.5, "unit": "kPa", "decimals": 0},
         "high": None,
         "standing": "maker",
         "source": "",
@@ -240,7 +240,7 @@ NOT_PASSED = {
     "verdict": "not_judged",
     "without_uncertainty": None,
     "conformance_probability": None,
-    "margin": {"value": -172.3, "unit": "kPa", "digits": 0},
+    "margin": {"value": -172.3, "unit": "kPa", "decimals": 0},
     "rule": "simple",
     "inconclusive_fails": None,
     "to_settle": None,

@@ -123,7 +123,7 @@ class DiagnosisResultSuspect:
         suspect
     score : float | None
         sum of what counts
-    words : str | None
+    label : str | None
         what it is
     """
 
@@ -146,7 +146,7 @@ class DiagnosisResultSuspect:
         | None
     ) = None
     score: float | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -201,13 +201,13 @@ class DiagnosisResultAtHandItem:
         id
     known_from : Literal['told', 'measured', 'derived'] | None
         whether told, measured or derived
-    words : str | None
+    label : str | None
         what it is
     """
 
     evidence: str | None = None
     known_from: Literal["told", "measured", "derived"] | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -2027,7 +2027,7 @@ class JobCardPricePart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2035,7 +2035,7 @@ class JobCardPricePart(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -2045,7 +2045,7 @@ class JobCardPriceMachineShopItem(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2053,7 +2053,7 @@ class JobCardPriceMachineShopItem(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 

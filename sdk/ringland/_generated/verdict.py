@@ -20,7 +20,7 @@ class VerdictPart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what this part is
     max_permissible_error : QuantityLike
         maximum error of the instrument, ± (rectangular)
@@ -41,7 +41,7 @@ class VerdictPart(TypedDict):
         measured size of the part, with its temperature uncertainty
     """
 
-    words: NotRequired[str]
+    label: NotRequired[str]
     max_permissible_error: NotRequired[QuantityLike]
     resolution: NotRequired[QuantityLike]
     standard_deviation: NotRequired[QuantityLike]

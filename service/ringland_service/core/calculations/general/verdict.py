@@ -164,7 +164,7 @@ def components(inputs: Inputs) -> list[Component]:
         return []
     move = Effect(("value", "value"), 1.0)
     return [
-        Component(part.words or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
+        Component(part.label or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
         for i, part in enumerate(inputs.parts)
     ]
 

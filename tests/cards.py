@@ -17,11 +17,11 @@ JOBS: dict[str, dict[str, Any]] = {
 CLEARANCE = {
     "about": {"job": "26-099", "complaint": "knocks when cold"},
     "cylinder": {
-        "bore_max": {"value": 73.052, "unit": "mm", "uncertainty": 0.006},
-        "bore_min": {"value": 73.040, "unit": "mm", "uncertainty": 0.006},
+        "bore_largest": {"value": 73.052, "unit": "mm", "uncertainty": 0.006},
+        "bore_smallest": {"value": 73.040, "unit": "mm", "uncertainty": 0.006},
     },
     "piston": {
-        "piston": {"value": 72.931, "unit": "mm", "uncertainty": 0.004},
+        "piston_size": {"value": 72.931, "unit": "mm", "uncertainty": 0.004},
         "fit": "used",
     },
     "compression": {"wet": {"value": 118, "unit": "psi"}},

@@ -3,23 +3,23 @@
 from typing import Any
 
 
-def mm(*values: float | None, **doubt: Any) -> dict[str, Any]:
+def mm(*values: float | None, **uncertainty: Any) -> dict[str, Any]:
     """Return readings in millimetres."""
-    return {"unit": "mm", "values": list(values), **doubt}
+    return {"unit": "mm", "values": list(values), **uncertainty}
 
 
 GAUGE = {"instrument": "gauge"}
 MEASURING = {
     "instruments": [{"id": "gauge", "kind": "bore_gauge"}],
     "readings_each": 3,
-    "temperature_doubt": {"value": 1, "unit": "K"},
+    "temperature_uncertainty": {"value": 1, "unit": "K"},
 }
 NOMINAL = {"value": 73.0, "unit": "mm"}
 DEPTH = mm(9, 24, 42, 60, 78)
 PIN = (73.041, 73.034, 73.025, 73.018, 73.009)
 THRUST = (73.063, 73.052, 73.038, 73.024, 73.011)
 PLAIN = {"depth": DEPTH, "pin_axis": mm(*PIN), "thrust_axis": mm(*THRUST)}
-DOUBTED = {
+UNCERTAINTYED = {
     "depth": DEPTH,
     "pin_axis": mm(*PIN, **GAUGE),
     "thrust_axis": mm(*THRUST, **GAUGE),
@@ -34,10 +34,10 @@ MAKER = {
 }
 DEPTHS = (5, 8, 10, 12, 15, 20, 30, 45, 60, 70, 75, 78)
 SURVEYS: dict[str, dict[str, Any]] = {
-    "doubt and limit": DOUBTED,
-    "no limit, no doubt": {**PLAIN, "defaults": "off"},
-    "limit on both sides": {**DOUBTED, "limits": {"bore_max": MAKER}},
-    "limit on the wear alone": {**PLAIN, "unworn_reference": {"value": 73.008, "unit": "mm"}},
+    "uncertainty and limit": UNCERTAINTYED,
+    "no limit, no uncertainty": {**PLAIN, "defaults": "off"},
+    "limit on both sides": {**UNCERTAINTYED, "limits": {"bore_largest": MAKER}},
+    "limit on the wear alone": {**PLAIN, "unworn": {"value": 73.008, "unit": "mm"}},
     "gaps": {
         "depth": DEPTH,
         "pin_axis": mm(73.041, None, 73.025, 73.018, 73.009, uncertainty=0.004),
@@ -59,8 +59,8 @@ SURVEYS: dict[str, dict[str, Any]] = {
         "depth": mm(*DEPTHS),
         "pin_axis": mm(*(68.02 - 0.001 * i for i in range(12)), **GAUGE),
         "thrust_axis": mm(*(68.05 - 0.003 * i for i in range(12)), **GAUGE),
-        "unworn_reference": {"value": 68.012, "unit": "mm"},
-        "use": "rering",
+        "unworn": {"value": 68.012, "unit": "mm"},
+        "bore_use": "re_ring",
         "measuring": MEASURING,
     },
     "twenty depths close together": {

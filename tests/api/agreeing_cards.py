@@ -33,7 +33,7 @@ PARTS = {
     "crevice": cc(0),
 }
 DEGREES = {"value": 90, "unit": "deg"}
-COOLANT = {"complaint_kind": "white_smoke_coolant_falls", "evidence": ["E141"]}
+COOLANT = {"complaint": "white_smoke_coolant_falls", "evidence": ["dust_past_filter"]}
 SURVEY = {
     "depth": {"values": [8, 30, 60], "unit": "mm"},
     "pin_axis": {"values": [68.06, 68.05, 68.01], "unit": "mm"},
@@ -41,15 +41,15 @@ SURVEY = {
 }
 OVERBORE = {
     "engine": FOUR | {"bore_kind": "iron", "bore": mm(68)},
-    "cylinder": {"survey": SURVEY, "unworn_bore": mm(68.01), "wear_side_share": 0.5},
+    "cylinder": {"bore_survey": SURVEY, "unworn": mm(68.01), "wear_side_share": 0.5},
 }
 PISTONS = {
-    "pistons": [{"mark": "+0.50 mm", "piston": mm(68.461)}],
+    "pistons": [{"mark": "+0.50 mm", "size": mm(68.461)}],
     "hone_stock": mm(0.06),
 }
 RANGE = {"clearance_low": mm(0.03), "clearance_high": mm(0.04)}
 SQUISH = {
-    "solder_at_pin_axis": {"values": [1.16, 1.2], "unit": "mm"},
+    "solder": {"values": [1.16, 1.2], "unit": "mm"},
     "base_gasket_fitted": mm(0.5),
     "base_gaskets": {"values": [0.2, 0.3, 0.4, 0.5], "unit": "mm"},
     "squish_wanted": mm(0.9),
@@ -93,14 +93,14 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
         {"/plan/new_bore", "/plan/pistons"},
     ),
     "new bore beside piston and one clearance": (
-        plan(wanted_clearance=mm(0.035), new_bore=mm(68.496)),
-        plan(wanted_clearance=mm(0.035), new_bore=mm(68.5)),
-        {"/plan/new_bore", "/plan/pistons", "/plan/wanted_clearance"},
+        plan(clearance_target=mm(0.035), new_bore=mm(68.496)),
+        plan(clearance_target=mm(0.035), new_bore=mm(68.5)),
+        {"/plan/new_bore", "/plan/pistons", "/plan/clearance_target"},
     ),
     "clearance wanted beside its range": (
-        {"plan": RANGE | {"wanted_clearance": mm(0.04)}},
-        {"plan": RANGE | {"wanted_clearance": mm(0.045)}},
-        {"/plan/wanted_clearance", "/plan/clearance_low", "/plan/clearance_high"},
+        {"plan": RANGE | {"clearance_target": mm(0.04)}},
+        {"plan": RANGE | {"clearance_target": mm(0.045)}},
+        {"/plan/clearance_target", "/plan/clearance_low", "/plan/clearance_high"},
     ),
     "piston of the order beside the one chosen": (
         plan(**RANGE) | {"order": {"piston_mark": "+0.50 mm"}},
@@ -108,7 +108,7 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
         | {
             "plan": RANGE
             | PISTONS
-            | {"pistons": [*PISTONS["pistons"], {"mark": "+0.75 mm", "piston": mm(68.711)}]},
+            | {"pistons": [*PISTONS["pistons"], {"mark": "+0.75 mm", "size": mm(68.711)}]},
             "order": {"piston_mark": "+0.75 mm"},
         },
         {"/order/piston_mark", "/plan/pistons"},
@@ -125,8 +125,8 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
         {"/compression/reading", "/compression/readings"},
     ),
     "readings beside the number of cylinders": (
-        {"engine": FOUR | {"cylinders": 3}, "compression": {"readings": kpa(900, 880)}},
-        {"engine": FOUR | {"cylinders": 2}, "compression": {"readings": kpa(900, 880, 870)}},
+        {"engine": FOUR | {"cylinder_count": 3}, "compression": {"readings": kpa(900, 880)}},
+        {"engine": FOUR | {"cylinder_count": 2}, "compression": {"readings": kpa(900, 880, 870)}},
         {"/compression/readings", "/engine/cylinders"},
     ),
     "two-stroke beside overhead valves": (
@@ -167,17 +167,17 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
             {"/engine/cycle", f"/{section}"},
         )
         for section, told in {
-            "valve": {"sink": mm(0.3)},
+            "valve": {"sink_cut": mm(0.3)},
             "spring": {"free_length": mm(40)},
-            "lash": {"lash_measured": mm(0.1)},
+            "lash": {"found": mm(0.1)},
             "cam": {"lobe_height": mm(30)},
         }.items()
     },
     **{
         f"complaint {complaint} of another engine, {name}": (
-            {"engine": fits, "signs": {"complaint_kind": complaint}},
-            {"engine": other, "signs": {"complaint_kind": complaint, **signs}},
-            {"/signs/complaint_kind", f"/{'signs' if signs else 'engine'}/{name}"},
+            {"engine": fits, "signs": {"complaint": complaint}},
+            {"engine": other, "signs": {"complaint": complaint, **signs}},
+            {"/signs/complaint", f"/{'signs' if signs else 'engine'}/{name}"},
         )
         for complaint, name, fits, other, signs in (
             ("lean_hot_surging", "cycle", TWO, FOUR, {}),
@@ -189,33 +189,51 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
                 {"valve_gear": "overhead_valves"},
                 {},
             ),
-            ("uneven_one_cylinder_weak", "cylinders", {"cylinders": 2}, {"cylinders": 1}, {}),
-            ("decompressor_in_doubt", "decompressor", {}, {"decompressor": "none"}, {}),
+            (
+                "uneven_one_cylinder_weak",
+                "cylinder_count",
+                {"cylinder_count": 2},
+                {"cylinder_count": 1},
+                {},
+            ),
+            ("decompressor_suspected", "decompressor", {}, {"decompressor": "none"}, {}),
             ("white_smoke_coolant_falls", "cooling", FOUR, FOUR, {"cooling": "air"}),
         )
     },
     "largest bore beside its survey": (
-        {"cylinder": {"survey": SURVEY, "bore_max": mm(68.092)}},
-        {"cylinder": {"survey": SURVEY, "bore_max": mm(68.12)}},
-        {"/cylinder/bore_max", "/cylinder/survey"},
+        {"cylinder": {"bore_survey": SURVEY, "bore_largest": mm(68.092)}},
+        {"cylinder": {"bore_survey": SURVEY, "bore_largest": mm(68.12)}},
+        {"/cylinder/bore_largest", "/cylinder/bore_survey"},
     ),
     "smallest bore beside its survey": (
-        {"cylinder": {"survey": SURVEY, "bore_max": mm(68.09), "bore_min": mm(68.01)}},
-        {"cylinder": {"survey": SURVEY, "bore_max": mm(68.09), "bore_min": mm(67.98)}},
-        {"/cylinder/bore_min", "/cylinder/survey"},
+        {
+            "cylinder": {
+                "bore_survey": SURVEY,
+                "bore_largest": mm(68.09),
+                "bore_smallest": mm(68.01),
+            }
+        },
+        {
+            "cylinder": {
+                "bore_survey": SURVEY,
+                "bore_largest": mm(68.09),
+                "bore_smallest": mm(67.98),
+            }
+        },
+        {"/cylinder/bore_smallest", "/cylinder/bore_survey"},
     ),
     "bore at the old gap beside the survey there": (
         {
-            "cylinder": {"survey": SURVEY},
+            "cylinder": {"bore_survey": SURVEY},
             "rings": {"old_gap_depth": mm(8), "old_gap_pin_axis": mm(68.061)},
         },
         {
-            "cylinder": {"survey": SURVEY},
+            "cylinder": {"bore_survey": SURVEY},
             "rings": {"old_gap_depth": mm(8), "old_gap_pin_axis": mm(68.1)},
         },
-        {"/rings/old_gap_pin_axis", "/cylinder/survey"},
+        {"/rings/old_gap_pin_axis", "/cylinder/bore_survey"},
     ),
-    # Squish 1.18 less 0.9 wanted asks for 0.22; 0.2 leaves 0.82 less its doubt, under the floor:
+    # Squish 1.18 less 0.9 wanted asks for 0.22; 0.2 leaves 0.82 less U, under the floor:
     # 0.3 is chosen, 0.2 thinner.
     "base gasket told beside the one chosen": (
         {"engine": PORTED | {"thinner_base_gasket_by": mm(0.2)}, "squish": SQUISH},
@@ -223,8 +241,8 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
         {"/engine/thinner_base_gasket_by", "/squish/base_gaskets"},
     ),
     "order beside the number of cylinders": (
-        {"engine": {"cylinders": 2}, "order": {"cylinder_number": 2}},
-        {"engine": {"cylinders": 2}, "order": {"cylinder_number": 3}},
+        {"engine": {"cylinder_count": 2}, "order": {"cylinder_number": 2}},
+        {"engine": {"cylinder_count": 2}, "order": {"cylinder_number": 3}},
         {"/order/cylinder_number", "/engine/cylinders"},
     ),
 }
@@ -238,32 +256,44 @@ FLAT: dict[str, tuple[str, dict[str, Any], dict[str, Any], set[str]]] = {
     ),
     "readings and cylinders": (
         "cylinder-spread",
-        {"readings": kpa(900, 880), "cylinders": 3},
-        {"readings": kpa(900, 880, 860), "cylinders": 2},
+        {"readings": kpa(900, 880), "cylinder_count": 3},
+        {"readings": kpa(900, 880, 860), "cylinder_count": 2},
         {"/readings", "/cylinders"},
     ),
     "clearance and range": (
         "cylinder-decision",
-        RANGE | {"wanted_clearance": mm(0.035)},
-        RANGE | {"wanted_clearance": mm(0.02)},
-        {"/wanted_clearance", "/clearance_low", "/clearance_high"},
+        RANGE | {"clearance_target": mm(0.035)},
+        RANGE | {"clearance_target": mm(0.02)},
+        {"/clearance_target", "/clearance_low", "/clearance_high"},
     ),
     "bore and survey": (
         "piston-clearance",
-        {"piston": mm(67.95), "survey": SURVEY, "bore_max": mm(68.12, uncertainty=0.04)},
-        {"piston": mm(67.95), "survey": SURVEY, "bore_max": mm(68.12, uncertainty=0.02)},
-        {"/bore_max", "/survey"},
+        {
+            "piston_size": mm(67.95),
+            "bore_survey": SURVEY,
+            "bore_largest": mm(68.12, uncertainty=0.04),
+        },
+        {
+            "piston_size": mm(67.95),
+            "bore_survey": SURVEY,
+            "bore_largest": mm(68.12, uncertainty=0.02),
+        },
+        {"/bore_largest", "/survey"},
     ),
     "complaint and cooling": (
         "diagnosis",
         FOUR
         | {
-            "complaint_kind": "white_smoke_coolant_falls",
+            "complaint": "white_smoke_coolant_falls",
             "cooling": "liquid",
-            "evidence": ["E141"],
+            "evidence": ["dust_past_filter"],
         },
         FOUR
-        | {"complaint_kind": "white_smoke_coolant_falls", "cooling": "air", "evidence": ["E141"]},
-        {"/complaint_kind", "/cooling"},
+        | {
+            "complaint": "white_smoke_coolant_falls",
+            "cooling": "air",
+            "evidence": ["dust_past_filter"],
+        },
+        {"/complaint", "/cooling"},
     ),
 }

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from hypothesis import strategies as st
-from possible_cylinders import one_of
+from possible_cylinders import any_of
 from possible_engines import Draw, Values, real, some
 
 # Threads of the metric coarse series, from memory (ISO 261): diameter to pitch [mm].
@@ -23,10 +23,10 @@ def torque_steps(draw: Draw) -> Values:
     }
     # Pitch and minor diameter of the basic profile, from memory (ISO 68-1).
     thread = {
-        "thread_dia_mm": size,
+        "thread_diameter_mm": size,
         "pitch_mm": pitch,
-        "thread_pitch_dia_mm": size - 0.6495 * pitch,
-        "thread_minor_dia_mm": size - 1.0825 * pitch,
+        "thread_pitch_diameter_mm": size - 0.6495 * pitch,
+        "thread_minor_diameter_mm": size - 1.0825 * pitch,
     }
     friction = {"thread_friction": draw(real(0.08, 0.2)), "head_friction": draw(real(0.08, 0.2))}
     more = {
@@ -93,14 +93,14 @@ def ring_clocking(draw: Draw) -> Values:
         "port_windows": windows,
         "ring_end_half_width_mm": draw(real(0.0, 2.0)),
     }
-    known = one_of(draw, {"gaps": gaps}, ports) if gaps else ports
+    known = any_of(draw, {"gaps": gaps}, ports) if gaps else ports
     more = {"zero_and_sense": "clockwise from the exhaust", "thrust_axis_deg": draw(real(-90, 360))}
     return {"bore_mm": draw(real(35, 120)), **known, **some(draw, more)}
 
 
 def premix(draw: Draw) -> Values:
     tank = {"tank_has_l": draw(real(0.0, 20.0)), "tank_ratio": draw(real(15, 100))}
-    values = {"fuel_l": draw(real(0.1, 60)), "ratio_fuel_to_oil": draw(real(15, 100))}
+    values = {"fuel_l": draw(real(0.1, 60)), "ratio": draw(real(15, 100))}
     return values | (tank if draw(st.booleans()) else {})
 
 
@@ -122,7 +122,7 @@ def lines(draw: Draw) -> list[Values]:
     """Return lines of an estimate; the same thing may stand there twice."""
     return [
         {
-            "words": draw(st.text(max_size=20)),
+            "label": draw(st.text(max_size=20)),
             "price": draw(real(0.0, 5000.0)),
             **some(draw, {"quantity": draw(real(0.0, 50.0))}),
         }
@@ -132,7 +132,7 @@ def lines(draw: Draw) -> list[Values]:
 
 def estimate(draw: Draw) -> Values:
     labour = {"labour_rate": draw(real(20, 200)), "labour_hours": draw(real(0, 80))}
-    priced = one_of(draw, {"parts": lines(draw)}, {"machine_shop": lines(draw)}, labour)
+    priced = any_of(draw, {"parts": lines(draw)}, {"machine_shop": lines(draw)}, labour)
     share = real(0.0, 0.4)
     more = {
         "consumables": draw(real(0, 300)),
@@ -142,7 +142,7 @@ def estimate(draw: Draw) -> Values:
         "labour_tax": draw(share),
         "replacement_cost": draw(real(50, 9000)),
         "money_decimals": draw(st.integers(0, 3)),
-        "work": draw(st.sampled_from(["re_ring", "overbore", "plated_cylinder", "head"])),
+        "of_way": draw(st.sampled_from(["re_ring", "overbore", "plated_cylinder", "head"])),
     }
     return {"currency": "EUR", "tax": draw(share), **priced, **some(draw, more)}
 

@@ -32,7 +32,7 @@ def bottom_end(draw: Draw) -> Values:
         "bore_mm": bore,
         "stroke_mm": stroke,
         "rod_mm": draw(real(max(31.0, 1.3 * stroke), min(295.0, 2.4 * stroke))),
-        "cylinders": draw(st.integers(1, min(8, int(2900 / swept)))),
+        "cylinder_count": draw(st.integers(1, min(8, int(2900 / swept)))),
         "clearance_cc": swept / (draw(real(5.5, 13.0)) - 1),
     }
 
@@ -46,7 +46,7 @@ def swept_cc(engine: Values) -> float:
     return float(math.pi / 4 * engine["bore_mm"] ** 2 * engine["stroke_mm"] / 1000)
 
 
-def oil_ml(draw: Draw, engine: Values) -> float:
+def wet_oil_ml(draw: Draw, engine: Values) -> float:
     """Return a dose of oil that does not lock the engine."""
     return float(min(max(0.06, engine["clearance_cc"] * draw(real(0.03, 0.2))), 75.0))
 
@@ -117,7 +117,7 @@ def cylinder_readings(draw: Draw) -> Values:
 def readings_of(draw: Draw, engine: Values, reading: float) -> Values:
     """Return readings of an engine's cylinders, one of them the reading; of a single, none."""
     values = cylinder_readings(draw)
-    count = min(len(values["readings_kpa"]), engine["cylinders"])
+    count = min(len(values["readings_kpa"]), engine["cylinder_count"])
     count -= count % 2 if values["layout"] != "in_line" else 0
     if count < 2:
         return {}
@@ -172,24 +172,24 @@ def piston_fit(draw: Draw, bore: float) -> Values:
     piston = bore - draw(real(0.01, 0.25))
     kind, of_bore, cycle = draw(st.sampled_from(FITS))
     more = {
-        "piston_new_mm": piston + draw(real(0.001, 0.1)),
-        "height_above_skirt_bottom_mm": draw(real(3, 30)),
+        "piston_size_new_mm": piston + draw(real(0.001, 0.1)),
+        "measuring_height_mm": draw(real(3, 30)),
         "skirt_coated": draw(st.booleans()),
         "bore_temperature_c": draw(real(5, 40)),
         "piston_temperature_c": draw(real(5, 40)),
     }
     kinds = {"piston_kind": kind, "bore_kind": of_bore, "cycle": cycle}
-    fit = {"fit": draw(st.sampled_from(["new", "used"]))}
-    return {"piston_mm": piston, **kinds, **fit, **some(draw, more)}
+    fit = {"piston_condition": draw(st.sampled_from(["new", "used"]))}
+    return {"piston_size_mm": piston, **kinds, **fit, **some(draw, more)}
 
 
 def ring_gaps(draw: Draw, bore: float) -> Values:
     """Return gaps of new rings in a bore, and those of an old one in its worn and unworn parts."""
     worn = {"pin": bore + draw(real(0.0, 0.1)), "thrust": bore + draw(real(0.0, 0.15))}
     new = {
-        "top_measured_mm": draw(real(0.05, 1.0)),
-        "second_measured_mm": draw(real(0.05, 1.0)),
-        "oil_rail_measured_mm": draw(real(0.1, 1.2)),
+        "top_gap_mm": draw(real(0.05, 1.0)),
+        "second_gap_mm": draw(real(0.05, 1.0)),
+        "oil_rail_gap_mm": draw(real(0.1, 1.2)),
         "top_factor": draw(real(0.003, 0.006)),
         "second_factor": draw(real(0.003, 0.006)),
     }
@@ -198,7 +198,7 @@ def ring_gaps(draw: Draw, bore: float) -> Values:
         "old_gap_depth_mm": draw(real(5, 60)),
         "old_gap_pin_axis_mm": worn["pin"],
         "old_gap_thrust_axis_mm": worn["thrust"],
-        "unworn_bore_mm": bore,
+        "unworn_mm": bore,
         "gap_when_new_mm": draw(real(0.1, 0.6)),
     }
     return some(draw, new) | (old if draw(st.booleans()) else {})

@@ -11,7 +11,7 @@ def wanted_ratio(draw: Draw) -> Values:
     engine = bottom_end(draw)
     area = math.pi / 4 * engine["bore_mm"] ** 2
     more = {
-        "chamber_area_at_face_mm2": min(max(101.0, area * draw(real(0.5, 1.2))), 1.25 * area),
+        "chamber_area_mm2": min(max(101.0, area * draw(real(0.5, 1.2))), 1.25 * area),
         "gasket_bore_mm": engine["bore_mm"] + draw(real(0.6, 8.0)),
         "gasket_thickness_mm": draw(real(0.1, 2.0)),
         "bore_mm": engine["bore_mm"],
@@ -41,10 +41,10 @@ def squish(draw: Draw) -> Values:
     engine = bottom_end(draw)
     known = taken(engine, "bore_mm", "stroke_mm", "clearance_cc")
     known |= {"cycle": draw(st.sampled_from(["two_stroke", "four_stroke"]))}
-    known |= {"bowl_dia_mm": engine["bore_mm"] * draw(real(0.3, 0.95))}
+    known |= {"bowl_diameter_mm": engine["bore_mm"] * draw(real(0.3, 0.95))}
     known |= {"squish_wanted_mm": draw(real(0.5, 2.0))}
     # Lists alone have no columns, so one single value is always there.
-    values = {**some(draw, known), "squish_doubt_mm": draw(real(0.01, 0.1))}
+    values = {**some(draw, known), "solder_uncertainty_mm": draw(real(0.01, 0.1))}
     if draw(st.booleans()):
         values |= {
             "deck_mm": draw(real(-0.1, 1.0)),
@@ -52,7 +52,7 @@ def squish(draw: Draw) -> Values:
             "head_step_mm": draw(real(0.0, 1.0)),
         }
         return values | some(draw, {"base_gasket_fitted_mm": draw(real(0.1, 0.9))})
-    values["solder_at_pin_axis_mm"] = draw(st.lists(real(0.6, 2.0), min_size=2, max_size=4))
+    values["solder_mm"] = draw(st.lists(real(0.6, 2.0), min_size=2, max_size=4))
     if draw(st.booleans()):
         gaskets = draw(st.lists(real(0.1, 1.0), min_size=1, max_size=6))
         values |= {"base_gasket_fitted_mm": 0.5, "base_gaskets_mm": gaskets}
@@ -69,13 +69,13 @@ def flatness(draw: Draw) -> Values:
         "rocks": draw(st.booleans()),
         "skim_allowance_mm": draw(real(0.001, 0.1)),
         "skim_done_mm": draw(real(0.001, 0.3)),
-        "chamber_area_at_face_mm2": max(101.0, math.pi / 4 * engine["bore_mm"] ** 2 * 0.8),
+        "chamber_area_mm2": max(101.0, math.pi / 4 * engine["bore_mm"] ** 2 * 0.8),
         "swept_cc": swept_cc(engine),
         "clearance_cc": engine["clearance_cc"],
         "gasket_kind": draw(st.sampled_from(["composite", "multi_layer_steel"])),
         "roughness_mm": draw(real(0.0004, 0.006)),
     }
-    return {"straightedge_gaps_mm": gaps, **some(draw, more)}
+    return {"lines_mm": gaps, **some(draw, more)}
 
 
 def cam_check(draw: Draw) -> Values:
@@ -97,14 +97,14 @@ def cam_check(draw: Draw) -> Values:
         "stack_lowered_mm": draw(real(-0.5, 0.5)),
         "cam_drive": draw(st.sampled_from(["chain", "crankcase"])),
         "event_lift_mm": 1.0,
-        "clay_doubt_mm": draw(real(0.02, 0.2)),
+        "clay_uncertainty_mm": draw(real(0.02, 0.2)),
         "valve_tilt_deg": draw(real(0.5, 30.0)),
         "pocket_square": draw(st.booleans()),
         "intake_sink_mm": draw(real(0.01, 0.5)),
         "exhaust_sink_mm": draw(real(0.01, 0.5)),
         "lash_reset": draw(st.booleans()),
-        "exhaust_loss_per_deg_mm": draw(real(0.02, 0.1)),
-        "intake_loss_per_deg_mm": draw(real(0.02, 0.1)),
+        "exhaust_loss_per_degree_mm": draw(real(0.02, 0.1)),
+        "intake_loss_per_degree_mm": draw(real(0.02, 0.1)),
     }
     groups = [group for group in (lobe, drive, events, clay) if draw(st.booleans())] or [lobe]
     found = {name: value for group in groups for name, value in group.items()}

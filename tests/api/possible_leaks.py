@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from hypothesis import strategies as st
-from possible_cylinders import one_of
+from possible_cylinders import any_of
 from possible_engines import Draw, Values, bottom_end, place, real, some, taken
 
 
@@ -12,30 +12,30 @@ def tester(draw: Draw) -> Values:
     supply = draw(real(60, 990))
     cylinder = supply * draw(real(0.1, 0.97))
     restrictor = {"restrictor_mm": draw(real(0.4, 2.8))}
-    return {"supply_kpa": supply, "cylinder_kpa": cylinder, **restrictor}
+    return {"supply_pressure_kpa": supply, "cylinder_pressure_kpa": cylinder, **restrictor}
 
 
 def leak_down(draw: Draw) -> Values:
     """Return a leak-down on a tester of any kind, its gauges and conditions told or not."""
     found = tester(draw)
     rocked = {
-        "rocked_forward_kpa": found["cylinder_kpa"] * draw(real(0.9, 1.01)),
-        "rocked_back_kpa": found["cylinder_kpa"] * draw(real(0.9, 1.01)),
+        "rocked_forward_pressure_kpa": found["cylinder_pressure_kpa"] * draw(real(0.9, 1.01)),
+        "rocked_back_pressure_kpa": found["cylinder_pressure_kpa"] * draw(real(0.9, 1.01)),
     }
-    span = {"gauge_full_scale_kpa": max(101.0, 1.1 * found["supply_kpa"])}
+    span = {"gauge_full_scale_kpa": max(101.0, 1.1 * found["supply_pressure_kpa"])}
     dial = span | {"gauge_error_pct": draw(real(0.5, 9.0))}
     compared = {"gauge_difference_kpa_diff": draw(real(0.0, 4.0))}
     residual = compared | {"gauge_residual_kpa_diff": draw(real(0.5, 10.0))}
     good = draw(real(2.0, 15.0))
     scale = {
-        "makers_good_to_pct": good,
-        "makers_serviceable_to_pct": 2.0 * good,
-        "makers_worn_to_pct": 3.0 * good,
+        "good_to_pct": good,
+        "serviceable_to_pct": 2.0 * good,
+        "worn_to_pct": 3.0 * good,
     }
     cycle = draw(st.sampled_from(["four_stroke", "two_stroke"]))
     more = {
         **rocked,
-        "use": draw(st.sampled_from(["normal", "racing"])),
+        "duty": draw(st.sampled_from(["normal", "racing"])),
         "piston_at": draw(st.sampled_from(["firing_tdc", "below_tdc", "unknown"])),
         "decompressor_state": draw(st.sampled_from(["none", "automatic_active", "unknown"])),
         "engine_warm": draw(st.booleans()),
@@ -50,8 +50,8 @@ def leak_area(draw: Draw) -> Values:
     """Return a reading, wanted on another tester or not."""
     other = {
         "other_restrictor_mm": draw(real(0.4, 2.8)),
-        "other_supply_kpa": draw(real(60, 990)),
-        "coefficient_doubt_pct": draw(real(0, 40)),
+        "other_supply_pressure_kpa": draw(real(60, 990)),
+        "coefficient_uncertainty_pct": draw(real(0, 40)),
         "bore_mm": draw(real(30, 120)),
     }
     return tester(draw) | place(draw) | some(draw, other)
@@ -67,7 +67,7 @@ def charged_crank_torque(draw: Draw) -> Values:
         "opens_deg": opens,
         "bar_mm": draw(real(100, 900)),
     }
-    return {"supply_kpa": draw(real(60, 990)), **engine, **some(draw, more)}
+    return {"supply_pressure_kpa": draw(real(60, 990)), **engine, **some(draw, more)}
 
 
 def crankcase_leak(draw: Draw) -> Values:
@@ -89,7 +89,7 @@ def crankcase_leak(draw: Draw) -> Values:
         "plates_soaped": draw(st.booleans()),
         "second_crank_position": draw(st.booleans()),
     }
-    tests = one_of(draw, pressure, under)
+    tests = any_of(draw, pressure, under)
     if "start_kpa" in tests and draw(st.booleans()):
         tests |= warm
     return tests | place(draw) | some(draw, seen)
@@ -99,8 +99,8 @@ def oil_use(draw: Draw) -> Values:
     """Return oil used over a distance, some hours, an amount of fuel, or all of them."""
     flags = ("leaks_seen", "level_read_alike", "overfilled", "fuel_in_oil", "running_in")
     return {
-        "oil_added_ml": draw(real(10, 5000)),
-        **one_of(
+        "added_ml": draw(real(10, 5000)),
+        **any_of(
             draw,
             {"distance_km": draw(real(50, 20000))},
             {"hours": draw(real(1, 1000))},

@@ -12,7 +12,6 @@ from possible_engines import (
     bottom_end,
     cranking,
     cylinder_readings,
-    oil_ml,
     piston_fit,
     place,
     ports,
@@ -25,6 +24,7 @@ from possible_engines import (
     swept_cc,
     taken,
     top_end,
+    wet_oil_ml,
 )
 from possible_geometry import GEOMETRY
 from possible_leaks import LEAKS
@@ -50,7 +50,7 @@ def warm_parts(draw: Draw) -> Values:
         "bore_mm": bore,
         "bore_temperature_c": draw(real(1, 49)),
         **(alpha if draw(st.booleans()) else {"bore_kind": "iron"}),
-        "piston_mm": bore - draw(real(-0.04, 0.4)),
+        "piston_size_mm": bore - draw(real(-0.04, 0.4)),
         "piston_temperature_c": draw(real(1, 49)),
         "piston_material": draw(st.sampled_from(["piston_cast_eutectic", "steel"])),
     }
@@ -72,7 +72,7 @@ def compression_level(draw: Draw) -> Values:
                 "expected_kpa": draw(real(200, 2900)),
                 "limit_altitude_m": draw(real(0, 3000)),
                 "gauge_error_pct": draw(real(0.5, 10)),
-                "repeat_kpa_diff": draw(real(0.5, 40)),
+                "repeatability_kpa_diff": draw(real(0.5, 40)),
             },
         ),
     }
@@ -80,7 +80,7 @@ def compression_level(draw: Draw) -> Values:
 
 def cylinder_spread(draw: Draw) -> Values:
     values = cylinder_readings(draw)
-    more = {"expected_kpa": draw(real(300, 1600)), "repeat_kpa_diff": draw(real(1, 40))}
+    more = {"expected_kpa": draw(real(300, 1600)), "repeatability_kpa_diff": draw(real(1, 40))}
     again = {"first_again_kpa": values["readings_kpa"][0]}
     return {**values, **some(draw, {**more, **again})}
 
@@ -88,9 +88,9 @@ def cylinder_spread(draw: Draw) -> Values:
 def wet_gain(draw: Draw) -> Values:
     engine = bottom_end(draw)
     dry = draw(real(100, 1500))
-    values = {"dry_kpa": dry, "wet_kpa": dry * draw(real(1.0, 1.6))}
+    values = {"reading_kpa": dry, "wet_kpa": dry * draw(real(1.0, 1.6))}
     doses = {
-        "oil_ml": oil_ml(draw, engine),
+        "wet_oil_ml": wet_oil_ml(draw, engine),
         "clearance_cc": engine["clearance_cc"],
         "effective_volume_cc": swept_cc(engine) * draw(real(0.6, 1.0)),
     }
@@ -123,7 +123,7 @@ def cranking_pressure(draw: Draw) -> Values:
 
 
 def displacement(draw: Draw) -> Values:
-    engine = taken(bottom_end(draw), "bore_mm", "stroke_mm", "cylinders")
+    engine = taken(bottom_end(draw), "bore_mm", "stroke_mm", "cylinder_count")
     wider = {"new_bore_mm": engine["bore_mm"] + draw(real(0.001, 1.0))}
     return engine | some(draw, wider | {"class_limit_cc": draw(real(20, 2900))})
 
@@ -175,8 +175,8 @@ def piston_clearance(draw: Draw) -> Values:
     bore = draw(real(30.0, 150.0))
     values = piston_fit(draw, bore)
     if draw(st.booleans()):
-        return values | {"survey": survey(draw, bore)}
-    sizes = {"bore_max_mm": bore + draw(real(0.001, 0.1)), "bore_min_mm": bore}
+        return values | {"bore_survey": survey(draw, bore)}
+    sizes = {"bore_largest_mm": bore + draw(real(0.001, 0.1)), "bore_smallest_mm": bore}
     return values | sizes
 
 
@@ -204,8 +204,8 @@ def tested(draw: Draw, engine: Values) -> Values:
     if draw(st.booleans()):
         values |= taken(engine, "bore_mm", "stroke_mm", "rod_mm", "clearance_cc")
         values |= ports(draw, engine["stroke_mm"]) if two_stroke else {"intake_closes_deg": 62.0}
-        values |= {"wet_kpa": 1.2 * values["reading_kpa"], "oil_ml": oil_ml(draw, engine)}
-    gauge = {"gauge_error_pct": draw(real(0.5, 8)), "repeat_kpa_diff": draw(real(1, 30))}
+        values |= {"wet_kpa": 1.2 * values["reading_kpa"], "wet_oil_ml": wet_oil_ml(draw, engine)}
+    gauge = {"gauge_error_pct": draw(real(0.5, 8)), "repeatability_kpa_diff": draw(real(1, 30))}
     manifold = {"throttle_closed_manifold_kpa_abs": draw(real(20, 45))}
     return values | some(draw, {**gauge, **manifold, "expected_kpa": draw(real(300, 1500))})
 
@@ -223,7 +223,7 @@ def job_card(draw: Draw) -> Values:
     engine |= {name: test[name] for name in test if name in moved - of_place}
     if "readings_kpa" in test:
         # One reading a cylinder: of fewer cylinders they would be of another engine.
-        engine["cylinders"] = len(test["readings_kpa"])
+        engine["cylinder_count"] = len(test["readings_kpa"])
     fit = piston_fit(draw, bore)
     warm = {"bore_temperature_c": fit.pop("bore_temperature_c", 20.0)}
     engine |= {"bore_kind": fit.pop("bore_kind"), "cycle": fit.pop("cycle")}
@@ -233,14 +233,14 @@ def job_card(draw: Draw) -> Values:
         "engine": engine,
         "place": {name: test[name] for name in test if name in of_place},
         "compression": {name: test[name] for name in test if name not in moved},
-        "cylinder": {"bore_max_mm": bore + 0.05, "bore_min_mm": bore, **warm},
+        "cylinder": {"bore_largest_mm": bore + 0.05, "bore_smallest_mm": bore, **warm},
         "piston": fit,
         "rings": {"gap_bore_mm": bore, **ring_gaps(draw, bore)},
         "plan": {"new_bore_mm": bore + draw(real(0.25, 0.55))},
     }
     if draw(st.booleans()):
-        known["cylinder"] = {"survey": survey(draw, bore), **warm}
-    known["rings"].pop("unworn_bore_mm", None)
+        known["cylinder"] = {"bore_survey": survey(draw, bore), **warm}
+    known["rings"].pop("unworn_mm", None)
     if "old_gap_depth_mm" in known["rings"]:
         # Between two depths of the survey, so that its axes are readings of their own.
         known["rings"]["old_gap_depth_mm"] = 12.0

@@ -1,4 +1,4 @@
-"""Batches of quantities of any kind: each row in the unit that it asks for, doubts with it."""
+"""Batches of quantities of any kind: each row in the unit that it asks for, with uncertainties."""
 
 import csv
 import io
@@ -17,7 +17,7 @@ def converted(client: FlaskClient, columns: dict[str, Any], **shared: Any) -> An
 
 def test_one_unit_for_all_rows(client: FlaskClient) -> None:
     found = converted(client, {"value": {"values": [1, None, 2], "unit": "in"}}, to="mm")
-    assert found == {"values": [25.4, None, 50.8], "unit": "mm", "digits": 6}
+    assert found == {"values": [25.4, None, 50.8], "unit": "mm", "decimals": 6}
 
 
 def test_a_unit_a_row(client: FlaskClient) -> None:
@@ -57,7 +57,7 @@ def test_units_of_the_rows_in_csv(client: FlaskClient) -> None:
     assert shown == [("25.4", "mm"), ("2.54", "cm")]
 
 
-def test_doubt_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
+def test_uncertainty_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
     """0.0745 against 0.080 by hand: margin 0.0055, under U = 0.0084 but above U = 0.005."""
     value = {"values": [0.0745] * 3, "unit": "mm", "uncertainty": [0.0084, 0.005, None]}
     body = {"columns": {"value": value}, "shared": {"high": {"value": 0.08, "unit": "mm"}}}
@@ -68,7 +68,7 @@ def test_doubt_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
         pytest.approx(0.005),
         None,
     ]
-    assert found["probability_within"][2] is None
+    assert found["conformance_probability"][2] is None
 
 
 @pytest.mark.parametrize("name", ["value", "air_pressure"])

@@ -169,12 +169,15 @@ def test_a_verdict_carries_and_echoes_its_uncertainty(
     assert found["result"]["judged_value"]["uncertainty"] == pytest.approx(expected, rel=1e-15)
     (verdict,) = found["verdicts"]
     assert verdict["uncertainty"]["value"] == pytest.approx(expected, rel=1e-15)
-    parts = [{"max_error": of(0.003, symbol)}, {"resolution": of(0.001, symbol)}]
+    parts = [{"max_permissible_error": of(0.003, symbol)}, {"resolution": of(0.001, symbol)}]
     by_parts = post(client, "verdict", {**body, "value": of(50.0, symbol), "parts": parts})
     whole = 2.0 * math.sqrt(0.003**2 / 3 + 0.001**2 / 12)
     assert by_parts["inputs"]["value"]["uncertainty"] == pytest.approx(whole, rel=1e-12)
     error, step = by_parts["inputs"]["parts"]
-    assert (error["max_error"]["value"], error["max_error"]["unit"]) == (0.003, symbol)
+    assert (error["max_permissible_error"]["value"], error["max_permissible_error"]["unit"]) == (
+        0.003,
+        symbol,
+    )
     assert (step["resolution"]["value"], step["resolution"]["unit"]) == (0.001, symbol)
 
 
@@ -190,18 +193,18 @@ def test_a_verdict_carries_and_echoes_its_uncertainty(
 def test_a_batch_carries_what_a_single_answer_does(
     client: FlaskClient, name: str, result: str, shared: dict[str, Any], system: str
 ) -> None:
-    numbers, doubts = [100.0, 120.0, 130.0, 140.0], [1.0, 0.07, None, 2.0]
-    columns = {"value": {"values": numbers, "unit": "psig", "uncertainty": doubts}}
+    numbers, uncertainties = [100.0, 120.0, 130.0, 140.0], [1.0, 0.07, None, 2.0]
+    columns = {"value": {"values": numbers, "unit": "psig", "uncertainty": uncertainties}}
     shared = {**shared, "air_pressure": of(94, "kPa")}
     body = {"columns": columns, "shared": shared}
     batch = client.post(f"/v1/{name}/batch?units={system}", json=body).json["results"][result]
-    for row, (number, doubt) in enumerate(zip(numbers, doubts, strict=True)):
-        more = {} if doubt is None else {"uncertainty": doubt}
+    for row, (number, uncertainty) in enumerate(zip(numbers, uncertainties, strict=True)):
+        more = {} if uncertainty is None else {"uncertainty": uncertainty}
         asked = {"value": of(number, "psig", **more), **shared}
         single = client.post(f"/v1/{name}?units={system}", json=asked).json["result"][result]
         assert batch["values"][row] == pytest.approx(single["value"], rel=1e-12)
         assert batch["uncertainties"][row] == (
-            None if doubt is None else pytest.approx(single["uncertainty"], rel=1e-12)
+            None if uncertainty is None else pytest.approx(single["uncertainty"], rel=1e-12)
         )
 
 

@@ -62,7 +62,7 @@ def measured(kind: str, **own: Any) -> tuple[str, dict[str, Any]]:
                    {"bore": {"value": 68.0, "unit": "mm"}, "stroke": {"value": 66.0, "unit": "mm"},
                     "plug_diameter": {"value": 13.35, "unit": "mm"},
                     "plug_reach": {"value": 19.0, "unit": "mm"}}),
-        "pressure_gauge": ("wet-gain", "dry", {"value": 660.0, "unit": "kPa"},
+        "pressure_gauge": ("wet-gain", "reading", {"value": 660.0, "unit": "kPa"},
                            {"wet": {"value": 930.0, "unit": "kPa"}}),
     }[reads]  # fmt: skip
     instrument = {"id": "it", "kind": kind, **own}
@@ -94,8 +94,8 @@ def test_the_usual_errors_of_an_instrument_stay_out(client: FlaskClient, kind: s
 
 def test_the_errors_told_of_an_instrument_count(client: FlaskClient) -> None:
     """By hand: ± 0.005 rectangular is 0.002887, twice that is 0.005774 on the bore."""
-    name, asked = measured("bore_gauge", max_error={"value": 0.005, "unit": "mm"})
-    bare = {"id": "it", "max_error": {"value": 0.005, "unit": "mm"}}
+    name, asked = measured("bore_gauge", max_permissible_error={"value": 0.005, "unit": "mm"})
+    bare = {"id": "it", "max_permissible_error": {"value": 0.005, "unit": "mm"}}
     own = {**asked, "measuring": {"instruments": [bare]}}
     told = post(client, name, off(asked))
     assert uncertainties(told) == pytest.approx(uncertainties(post(client, name, own)))

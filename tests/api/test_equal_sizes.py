@@ -26,7 +26,7 @@ PAIRS = [
     ("compression-ratio", "gasket_bore", "bore", PARTS),
     ("overbore-ratio", "new_bore", "bore", {**PARTS, "gasket_bore": WIDE}),
     ("overbore-ratio", "gasket_bore", "new_bore", {**PARTS, "bore": PISTON}),
-    ("piston-clearance", "bore_max", "bore_min", {"piston": PISTON}),
+    ("piston-clearance", "bore_largest", "bore_smallest", {"piston_size": PISTON}),
 ]
 
 
@@ -50,7 +50,7 @@ def test_depth_on_the_end_of_the_skirt_travel_counts_in_any_unit(client: FlaskCl
         "pin_axis": {"values": [68.0, 68.05], "unit": "mm"},
         "thrust_axis": {"values": [68.0, 68.02], "unit": "mm"},
     }
-    asked = {"piston": {"value": 67.95, "unit": "mm"}, "survey": survey}
+    asked = {"piston_size": {"value": 67.95, "unit": "mm"}, "bore_survey": survey}
     for end in (MM, INCH):
         found = post(client, "piston-clearance", {**asked, "skirt_to": end})
         assert found["result"]["clearance_max"]["value"] == pytest.approx(0.10)

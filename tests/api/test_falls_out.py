@@ -14,7 +14,7 @@ def mm(value: float) -> dict[str, Any]:
 
 HONE = {
     "spindle": {"value": 180, "unit": "rpm"},
-    "hone_travel": mm(96),
+    "travel": mm(96),
     "full_cycles": {"value": 80, "unit": "rpm"},
 }
 PARTS_OF_THE_VOLUME = {
@@ -66,7 +66,7 @@ def test_a_new_bore_on_plating_falls_out_and_the_card_stands(
         assert not set(names) & card["result"].get(part, {}).keys()
     assert not {"dynamic_ratio_after", "port_timing_after"} & card["result"].keys()
     assert card["result"]["ring_gap"]
-    assert card["result"]["cylinder_decision"]["decision"] == "select_piston"
+    assert card["result"]["cylinder_decision"]["way"] == "select_piston"
     assert not any(
         reading["field"] == "plan.new_bore"
         for item in card["result"]["measure_next"]
@@ -97,11 +97,11 @@ def test_the_reasons_are_read_on_paper_too(client: FlaskClient, plated: dict[str
 def kept() -> dict[str, Any]:
     """Return the pump's job with a bore in order, so that no new bore is cut."""
     job = copy.deepcopy(JOBS["orchard_pump"])
-    job["cylinder"] |= {"surface": "clean", "pistons_stay_in": True}
+    job["cylinder"] |= {"surface": "clean", "piston_stays_in": True}
     del job["cylinder"]["scores"]
     for axis in ("pin_axis", "thrust_axis"):
-        values = job["cylinder"]["survey"][axis]["values"]
-        job["cylinder"]["survey"][axis]["values"] = [73.010] * len(values)
+        values = job["cylinder"]["bore_survey"][axis]["values"]
+        job["cylinder"]["bore_survey"][axis]["values"] = [73.010] * len(values)
     job["piston"] |= {"piston": {**job["piston"]["piston"], "value": 72.962}}
     for name in ("returned_readings", "returned_out_of_round", "returned_taper"):
         del job["plan"][name]
@@ -117,13 +117,13 @@ def test_after_figures_of_a_work_that_the_decision_rules_out_are_not_given(
     card = asked(client, kept)
     decision = card["result"]["cylinder_decision"]
     overbore = next(row for row in decision["ways"] if row["way"] == "overbore")
-    if decision["decision"] in ("overbore", "not_settled", "find_out"):
+    if decision["way"] in ("overbore", "not_settled", "find_out_the_kind"):
         pytest.fail(f"{decision['decision']}: {decision['reason']} {overbore}")
     kept["plan"] |= {"new_bore": mm(73.25)}
     # A size of its own, without pistons on offer: no finish size to contradict.
     del kept["plan"]["pistons"]
     card = asked(client, kept)
-    assert card["result"]["cylinder_decision"]["decision"] == decision["decision"]
+    assert card["result"]["cylinder_decision"]["way"] == decision["way"]
     out = fallen_out(card)
     assert "no new bore is cut" in out["overbore_ratio"]
     for part, names in AFTER_A_BORE.items():
@@ -136,7 +136,7 @@ def test_after_figures_of_a_work_that_the_decision_rules_out_are_not_given(
     [
         (
             "orchard_pump",
-            {"fuel": {"fuel": {"value": 5, "unit": "L"}, "ratio_fuel_to_oil": 40}},
+            {"fuel": {"fuel": {"value": 5, "unit": "L"}, "ratio": 40}},
             "premix",
             "two-stroke",
         ),

@@ -79,7 +79,15 @@ def test_any_address(client: FlaskClient, before: str, step: str) -> None:
 def test_any_parameter(client: FlaskClient, suffix: str, given: str) -> None:
     text = given.encode("utf-8", "surrogatepass")
     quoted = "".join(f"%{byte:02x}" for byte in text)
-    names = ("bore", "cylinders", "rule", "units", "pick", "limit.class_limit.high", "x" + quoted)
+    names = (
+        "bore",
+        "cylinder_count",
+        "rule",
+        "units",
+        "pick",
+        "limit.class_limit.high",
+        "x" + quoted,
+    )
     for name in names:
         query = f"bore=68mm&stroke=66mm&{name}={quoted}" if name != "bore" else f"bore={quoted}"
         answer = client.get(f"/v1/displacement{suffix}?{query}")

@@ -81,7 +81,7 @@ def alike(client: FlaskClient, instrument: dict[str, Any], fits: bool) -> None:
 def test_a_figure_is_bounded_in_each_unit(client: FlaskClient, name: str, symbol: str) -> None:
     most = figures()[symbol].most
     assert most == pytest.approx(most_in(symbol), rel=1e-12)
-    beside = {} if name in ERRORS else {"repeat": of(most / 2, symbol)}
+    beside = {} if name in ERRORS else {"repeatability": of(most / 2, symbol)}
     alike(client, {name: of(most, symbol), **beside}, True)
     alike(client, {name: of(math.nextafter(most, math.inf), symbol), **beside}, False)
     alike(client, {name: of(1e9, symbol), **beside}, False)
@@ -89,19 +89,19 @@ def test_a_figure_is_bounded_in_each_unit(client: FlaskClient, name: str, symbol
 
 
 def test_a_share_of_the_reading_is_bounded(client: FlaskClient) -> None:
-    alike(client, {"max_error": of(MOST_PERCENT, "%")}, True)
-    alike(client, {"max_error": of(math.nextafter(MOST_PERCENT, 99), "%")}, False)
+    alike(client, {"max_permissible_error": of(MOST_PERCENT, "%")}, True)
+    alike(client, {"max_permissible_error": of(math.nextafter(MOST_PERCENT, 99), "%")}, False)
 
 
 def test_a_figure_takes_no_uncertainty(client: FlaskClient) -> None:
-    told = {"max_error": {**of(0.005, "mm"), "uncertainty": 0.001}}
+    told = {"max_permissible_error": {**of(0.005, "mm"), "uncertainty": 0.001}}
     (fault,) = post(client, "displacement", described(**told), 422)["errors"]
     assert fault["code"] == "exact"
 
 
 def test_a_bore_gauge_of_50_mm_error(client: FlaskClient) -> None:
     """U = 2 · 50/√3 = 57.7 mm (by hand), where a tenth of 20 to 160 mm is 14 mm."""
-    asked = read_with(kind="bore_gauge", max_error=of(50, "mm"))
+    asked = read_with(kind="bore_gauge", max_permissible_error=of(50, "mm"))
     (fault,) = post(client, "displacement", asked, 422)["errors"]
     assert fault["code"] == "out_of_bounds"
     assert fault["pointer"] == "#/bore"
@@ -149,7 +149,7 @@ def test_zeros_in_the_place_of_all_typical_figures(client: FlaskClient, kind: st
     error=st.floats(0.0, 30.0),
     percent=st.floats(0.0, 25.0),
     setting=st.floats(0.0, 10.0),
-    repeat=st.floats(0.0, 10.0),
+    repeatability=st.floats(0.0, 10.0),
     step=st.floats(0.0, 30.0),
     scale=st.sampled_from([1e-3, 1e-1, 1.0]),
     each=st.integers(1, 9),
@@ -161,23 +161,23 @@ def test_on_a_reading_an_instrument_may_leave_what_could_be_stated(
     error: float,
     percent: float,
     setting: float,
-    repeat: float,
+    repeatability: float,
     step: float,
     scale: float,
     each: int,
     by_share: bool,
 ) -> None:
     """The same U, stated with the reading, is taken where the instrument is, and refused so too."""
-    error, setting, repeat, step = (v * scale for v in (error, setting, repeat, step))
+    error, setting, repeatability, step = (v * scale for v in (error, setting, repeatability, step))
     error = percent / 100.0 * bore if by_share else error
-    u = math.sqrt(error**2 / 3 + setting**2 / 3 + repeat**2 / each + step**2 / 12)
+    u = math.sqrt(error**2 / 3 + setting**2 / 3 + repeatability**2 / each + step**2 / 12)
     most = min(14.0, bore / 4.0)
-    if abs(2 * u - most) < 1e-6 or u < 1e-6 or max(error, setting, repeat, step) < 1e-3:
+    if abs(2 * u - most) < 1e-6 or u < 1e-6 or max(error, setting, repeatability, step) < 1e-3:
         return
     instrument = {
-        "max_error": of(percent, "%") if by_share else of(error, "mm"),
-        "setting_error": of(setting, "mm"),
-        "repeat": of(repeat, "mm"),
+        "max_permissible_error": of(percent, "%") if by_share else of(error, "mm"),
+        "zero_setting_error": of(setting, "mm"),
+        "repeatability": of(repeatability, "mm"),
         "resolution": of(step, "mm"),
     }
     asked = read_with(**instrument) | {"bore": {**of(bore, "mm"), "instrument": "mine"}}
@@ -195,14 +195,14 @@ def test_on_a_reading_an_instrument_may_leave_what_could_be_stated(
 def test_what_it_was_set_in_counts(client: FlaskClient) -> None:
     """A gauge set in a micrometer of ± 13 mm: 2 · 13/√3 = 15.0 mm (by hand), above 14 mm."""
     instruments = [
-        {"id": "mine", "repeat": of(0.001, "mm"), "set_in": "micrometer"},
-        {"id": "micrometer", "max_error": of(13, "mm")},
+        {"id": "mine", "repeatability": of(0.001, "mm"), "zero_set_in": "micrometer"},
+        {"id": "micrometer", "max_permissible_error": of(13, "mm")},
     ]
     asked = {"bore": {**BORE, "instrument": "mine"}, "stroke": STROKE}
     measuring = {"instruments": instruments}
     (fault,) = post(client, "displacement", {**asked, "measuring": measuring}, 422)["errors"]
     assert fault["pointer"] == "#/bore"
-    instruments[1]["max_error"] = of(12, "mm")
+    instruments[1]["max_permissible_error"] = of(12, "mm")
     post(client, "displacement", {**asked, "measuring": measuring})
 
 
@@ -212,7 +212,7 @@ def test_in_a_list_the_reading_is_named(client: FlaskClient) -> None:
         "pin_axis": {"values": [68.0, 68.01], "unit": "mm", "instrument": "mine"},
         "thrust_axis": {"values": [68.0, 68.02], "unit": "mm"},
         "depth": {"values": [10, 60], "unit": "mm"},
-        "measuring": {"instruments": [{"id": "mine", "max_error": of(22, "%")}]},
+        "measuring": {"instruments": [{"id": "mine", "max_permissible_error": of(22, "%")}]},
     }
     (fault,) = post(client, "bore-survey", survey, 422)["errors"]
     assert fault["code"] == "out_of_bounds"
@@ -222,7 +222,8 @@ def test_in_a_list_the_reading_is_named(client: FlaskClient) -> None:
 def test_a_row_of_a_batch_is_refused_alone(client: FlaskClient) -> None:
     """± 10 %: 2 · 0.1 · 100/√3 = 11.5 mm fits in 14 mm; of 150 mm it is 17.3 mm (by hand)."""
     lines = [
-        read_with(max_error=of(10, "%")) | {"bore": {**of(bore, "mm"), "instrument": "mine"}}
+        read_with(max_permissible_error=of(10, "%"))
+        | {"bore": {**of(bore, "mm"), "instrument": "mine"}}
         for bore in (100, 150)
     ]
     body = "\n".join(map(json.dumps, lines)).encode()
@@ -235,7 +236,7 @@ def test_a_row_of_a_batch_is_refused_alone(client: FlaskClient) -> None:
 
 def test_a_whole_job_names_its_own_field(client: FlaskClient) -> None:
     engine = {"bore": {**BORE, "instrument": "mine"}, "stroke": STROKE, "cycle": "four_stroke"}
-    measuring = {"instruments": [{"id": "mine", "max_error": of(50, "mm")}]}
+    measuring = {"instruments": [{"id": "mine", "max_permissible_error": of(50, "mm")}]}
     asked = {"engine": engine, "measuring": measuring}
     (fault,) = post(client, "job-card", asked, 422)["errors"]
     assert fault["pointer"] == "#/engine/bore"

@@ -46,9 +46,9 @@ MORE: dict[str, Any] = {
     "place.air_pressure": {"value": 96.0, "unit": "kPa"},
     "place.altitude": {"value": 300, "unit": "m"},
     "cylinder.damage": "none",
-    "cylinder.pistons_stay_in": True,
-    "signs.evidence": ["E20"],
-    "signs.complaint_kind": "hard_start_weak",
+    "cylinder.piston_stays_in": True,
+    "signs.evidence": ["wet_gain_large"],
+    "signs.complaint": "hard_start_weak",
     "leak_down.heard_at": "intake",
 }
 
@@ -58,7 +58,7 @@ def sizes(name: str) -> dict[str, Any]:
     bore = WHOLE[name]["engine"]["bore"]["value"]
     over = {
         "engine.gasket_bore": 1.6,
-        "cylinder.bore_max": 0.05,
+        "cylinder.bore_largest": 0.05,
         "rings.gap_bore": 0.01,
         "plan.new_bore": 0.25,
     }
@@ -127,10 +127,10 @@ def test_what_the_pump_says_at_each_stage() -> None:
     assert complaint["result"]["diagnosis"]["headline"] == "nothing_tested"
     assert complaint["result"]["diagnosis"]["first_tests"][0] == "dry and wet compression"
     assert {"compression_level", "wet_gain", "compression_ratio"} <= parts(tests)
-    assert tests["result"]["diagnosis"]["first"] == "RB"
+    assert tests["result"]["diagnosis"]["first"] == "rings_or_bore"
     assert tests["result"]["wet_gain"]["gain"]["value"] == pytest.approx(43.9024, rel=2e-5)
-    assert measured["result"]["cylinder_decision"]["decision"] == "not_settled"
-    assert ordered["result"]["cylinder_decision"]["decision"] == "overbore"
+    assert measured["result"]["cylinder_decision"]["way"] == "not_settled"
+    assert ordered["result"]["cylinder_decision"]["way"] == "overbore"
     assert ordered["result"]["order_card"]["complete"] == "complete"
     # The piston of +0.25 mm measures 73.205 mm; with 0.040 to 0.055 mm around it:
     order = ordered["result"]["order_card"]
@@ -148,7 +148,7 @@ def test_the_plated_two_stroke_is_never_sent_for_boring() -> None:
         card = asked(stage)
         assert not {"clean_up", "oversize_choice", "bore_order", "order_card"} & parts(card)
     decision = card["result"]["cylinder_decision"]
-    assert decision["decision"] == "select_piston"
+    assert decision["way"] == "select_piston"
     overbore = next(row for row in decision["ways"] if row["way"] == "overbore")
     assert "never sent for boring" in overbore["reasons"][0]
 
@@ -173,7 +173,7 @@ def test_what_is_asked_for_next_changes_the_card(name: str, stage: int) -> None:
             assert after.get(item["opens"]) not in (None, before), (item["why"], way)
 
 
-FIGURES = ("max_error", "setting_error", "repeat", "resolution")
+FIGURES = ("max_permissible_error", "zero_setting_error", "repeatability", "resolution")
 
 
 @pytest.mark.parametrize(("name", "stage"), EACH_STAGE)
@@ -187,7 +187,7 @@ def test_what_is_to_be_settled_is_settled_by_less_doubt(name: str, stage: int) -
         kept = {key: instrument[key] for key in ("id", "kind")}
         instrument.clear()
         instrument |= kept | dict.fromkeys(FIGURES, small)
-    request["measuring"]["temperature_doubt"] = {"value": 0.001, "unit": "K"}
+    request["measuring"]["temperature_uncertainty"] = {"value": 0.001, "unit": "K"}
     words = {(v["check"], v["verdict"]) for v in asked(request)["verdicts"]}
     assert not {(check, "too_close_to_call") for check in to_settle} & words
 

@@ -222,12 +222,12 @@ def test_a_part_in_every_unit_of_the_value_s_kind(
 ) -> None:
     """A part of ± 1 in a unit is u = 1/√3 of it, whatever else the symbol may mean."""
     told = {"value": of(500.0, symbol), "high": of(900.0, symbol), "kind": kind}
-    found = post(client, "verdict", {**told, "parts": [{"max_error": of(1.0, symbol)}]})
+    found = post(client, "verdict", {**told, "parts": [{"max_permissible_error": of(1.0, symbol)}]})
     step = canonical(kind, symbol, 1.0) - canonical(kind, symbol, 0.0)
     u = found["result"]["combined_uncertainty"]["value"]
     assert u == pytest.approx(step / math.sqrt(3.0), rel=1e-9)
     american = client.post("/v1/verdict?units=us", json={
-        **told, "parts": [{"max_error": of(1.0, symbol)}]
+        **told, "parts": [{"max_permissible_error": of(1.0, symbol)}]
     }).json  # fmt: skip
     shown = american["result"]["combined_uncertainty"]
     assert 2.0 * shown["value"] == pytest.approx(

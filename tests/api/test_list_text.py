@@ -17,7 +17,7 @@ from ringland_service.api.shapes.readings import ReadingsShape
 from ringland_service.api.shapes.tokens import ChoicesShape
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import asked, defaults
+from ringland_service.core.declare import defaults, input_fields
 
 # The longest address that a spreadsheet asks (common practice, no source).
 LONGEST_ADDRESS = 2048
@@ -42,7 +42,7 @@ def test_the_calculations_of_lists_have_an_address() -> None:
 def test_the_form_shown_as_right_is_read(calculation: Any, name: str, listed: ListShape) -> None:
     text = listed.example_text()
     assert re.fullmatch(listed.pattern(), text)
-    core = next(n for n, f in asked(calculation.inputs).items() if f.public(n) == name)
+    core = next(n for n, f in input_fields(calculation.inputs).items() if f.public(n) == name)
     assert request_schema(calculation).fields[core].deserialize(listed.from_text(text))
 
 
@@ -96,12 +96,16 @@ def test_given_twice_shows_one_list(client: FlaskClient) -> None:
 
 def test_tokens(client: FlaskClient) -> None:
     known = {"cycle": "four_stroke"}
-    got = client.get("/v1/diagnosis", query_string={**known, "evidence": "E71; E141"})
-    assert strict(got) == post(client, "diagnosis", {**known, "evidence": ["E71", "E141"]})
+    got = client.get(
+        "/v1/diagnosis", query_string={**known, "evidence": "blue_smoke_on_load; dust_past_filter"}
+    )
+    assert strict(got) == post(
+        client, "diagnosis", {**known, "evidence": ["blue_smoke_on_load", "dust_past_filter"]}
+    )
     for text, status, place in (
-        ("E71;E7x", 400, "/1"),
-        ("E71;;E141", 400, "/1"),
-        ("E71;E71", 422, ""),
+        ("blue_smoke_on_load;E7x", 400, "/1"),
+        ("blue_smoke_on_load;;dust_past_filter", 400, "/1"),
+        ("blue_smoke_on_load;blue_smoke_on_load", 422, ""),
     ):
         answer = client.get("/v1/diagnosis", query_string={**known, "evidence": text})
         assert answer.status_code == status
@@ -132,15 +136,15 @@ def test_a_survey_in_every_form(client: FlaskClient) -> None:
 def test_a_column_of_lists_keeps_each_rows_uncertainty(client: FlaskClient) -> None:
     """Rows alike in their readings, apart in their uncertainty, are not taken together."""
     cells = [[120, 118, 95], "120;118;95", "120;118;95", None, "120;;95", [120, 9500]]
-    doubts = [1, 2, None, 1, 1, 1]
-    column = {"unit": "psi", "values": cells, "uncertainty": doubts}
+    uncertainties = [1, 2, None, 1, 1, 1]
+    column = {"unit": "psi", "values": cells, "uncertainty": uncertainties}
     found = post(client, "cylinder-spread/batch", {"columns": {"readings": column}})
     assert found["status"] == ["ok"] * 3 + ["refused"] * 3
     told = [(one["row"], one["code"]) for one in found["problems"]]
     assert told == [(4, "missing_field"), (5, "wrong_type"), (6, "out_of_bounds")]
     assert [one["detail"][:8] for one in found["problems"]][1:] == ["entry 2:"] * 2
-    for row, doubt in enumerate(doubts[:3]):
-        stated = {} if doubt is None else {"uncertainty": doubt}
+    for row, uncertainty in enumerate(uncertainties[:3]):
+        stated = {} if uncertainty is None else {"uncertainty": uncertainty}
         body = {"readings": {"values": [120, 118, 95], "unit": "psi", **stated}}
         alone = post(client, "cylinder-spread", body)["result"]["spread"]
         assert found["results"]["spread"]["values"][row] == alone["value"]
@@ -164,7 +168,7 @@ def test_a_sheet_holds_lists(client: FlaskClient) -> None:
 )
 def test_full_lists_fit_the_address_of_a_cell(calculation: Any) -> None:
     optional = defaults(calculation.inputs)
-    needed = {f.public(n) for n, f in asked(calculation.inputs).items() if n not in optional}
+    needed = {f.public(n) for n, f in input_fields(calculation.inputs).items() if n not in optional}
     query = {n: filled(f) for n, f in text_fields(calculation).items() if n in needed}
     assert (
         len(f"http://127.0.0.1:8000/v1/{calculation.name}.txt?{urlencode(query)}")
@@ -177,5 +181,5 @@ def filled(asked: InCells) -> str:
     if not isinstance(asked, ReadingsShape):
         return "" if isinstance(asked, ChoicesShape) else str(asked.parameter_example())
     field = asked.field
-    one = f"{field.type.example:.{field.type.digits}f}"
+    one = f"{field.type.example:.{field.type.decimals}f}"
     return f"{';'.join([one] * field.most)} {field.type.kind.unit} +/- {one}"

@@ -102,7 +102,7 @@ def test_sentences_with_commas_are_kept_apart(client: FlaskClient) -> None:
 
 def test_limits_as_columns_of_a_calculation_with_lists(client: FlaskClient) -> None:
     shared = {
-        "thread_dia": {"value": 8, "unit": "mm"},
+        "thread_diameter": {"value": 8, "unit": "mm"},
         "stress_area": {"value": 36.6, "unit": "mm2"},
         "proof_stress": {"value": 580, "unit": "MPa"},
         "nut_factor": 0.17,

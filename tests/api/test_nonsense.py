@@ -36,7 +36,7 @@ HEAD = {
 ORDER = {
     "work": "bore_and_hone",
     "bore_kind": "iron",
-    "piston": mm(68.461),
+    "piston_size": mm(68.461),
     "clearance_low": mm(0.030),
     "clearance_high": mm(0.040),
 }
@@ -55,13 +55,13 @@ REFUSED: list[tuple[str, dict[str, Any], str, str]] = [
     ),
     (
         "piston-clearance",
-        {"bore_max": mm(68.496), "piston": mm(68.711)},
+        {"bore_largest": mm(68.496), "piston_size": mm(68.711)},
         "#/piston",
         "the piston is more than 0.05 mm larger than the bore",
     ),
     (
         "cylinder-decision",
-        {"bore_kind": "iron", "survey": SOUND, "piston": mm(68.461)},
+        {"bore_kind": "iron", "bore_survey": SOUND, "piston_size": mm(68.461)},
         "#/piston",
         "the piston is more than 0.05 mm larger than the bore",
     ),
@@ -75,15 +75,15 @@ REFUSED: list[tuple[str, dict[str, Any], str, str]] = [
     ("bore-survey", MM_AS_INCH, "#/pin_axis/values/0", "off by a factor of 25.4? 68.06 mm"),
     (
         "job-card",
-        {"cylinder": {"survey": MM_AS_INCH}},
-        "#/cylinder/survey/pin_axis/values/0",
+        {"cylinder": {"bore_survey": MM_AS_INCH}},
+        "#/cylinder/bore_survey/pin_axis/values/0",
         "off by a factor of 25.4? 68.06 mm",
     ),
     ("bore-survey", ONE_DEPTH, "#/depth/values", "2 to 20 readings are needed, 1 given"),
     (
         "job-card",
-        {"cylinder": {"survey": ONE_DEPTH}},
-        "#/cylinder/survey/depth/values",
+        {"cylinder": {"bore_survey": ONE_DEPTH}},
+        "#/cylinder/bore_survey/depth/values",
         "depths below the deck",
     ),
     (
@@ -122,8 +122,8 @@ def test_a_bottom_wider_than_the_top_is_a_warning(client: FlaskClient, name: str
     wider = survey("mm", [8.0, 30.0, 60.0], [68.01, 68.02, 68.04], [68.01, 68.03, 68.05])
     asked = {
         "bore-survey": wider,
-        "cylinder-decision": {"survey": wider},
-        "job-card": {"cylinder": {"survey": wider}},
+        "cylinder-decision": {"bore_survey": wider},
+        "job-card": {"cylinder": {"bore_survey": wider}},
     }
     found = client.post(f"/v1/{name}", json=asked[name]).get_json()
     assert "bottom_wider_than_top" in {w["code"] for w in found["warnings"]}

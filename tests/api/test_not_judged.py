@@ -12,7 +12,7 @@ from ringland_service.core.calculations import CALCULATIONS, PARTS
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.unjudged import LOWERS, RAISES, WHY
 
-LOW_90_PSI = {"compression_reading": {"low": {"value": 90, "unit": "psi"}}}
+LOW_90_PSI = {"compression_least": {"low": {"value": 90, "unit": "psi"}}}
 SOUND = {"decompressor": "none", "throttle_open": True}
 LIFTER = {"decompressor": "automatic_exhaust_lifter", "decompressor_state": "automatic_active"}
 
@@ -35,7 +35,7 @@ LOWERED = [
 ]
 # And these leave open which way it is wrong.
 SPOILT = [
-    ({**SOUND, "repeat": {"value": 5, "unit": "psi"}}, "readings_not_repeating"),
+    ({**SOUND, "repeatability": {"value": 5, "unit": "psi"}}, "readings_not_repeating"),
     ({**SOUND, "hose_error": {"value": -10.5, "unit": "%"}}, "gauge_unfit"),
 ]
 
@@ -47,7 +47,7 @@ def test_a_low_reading_that_something_spoilt_is_not_judged(
     verdict = level(client, 65, **said)["verdicts"][0]
     assert (verdict["verdict"], verdict["why"]) == ("not_judged", why)
     assert verdict["to_judge"]
-    for absent in ("probability_within", "without_uncertainty", "to_settle"):
+    for absent in ("conformance_probability", "without_uncertainty", "to_settle"):
         assert verdict[absent] is None
     assert verdict["margin"]["value"] < 0
 
@@ -58,7 +58,7 @@ def test_a_pass_stands_where_the_reading_can_only_have_been_lowered(
 ) -> None:
     verdict = level(client, 95, **said)["verdicts"][0]
     assert (verdict["verdict"], verdict["why"]) == ("pass", None)
-    both = {"compression_reading": {**LOW_90_PSI["compression_reading"], "high": psi(120)}}
+    both = {"compression_least": {**LOW_90_PSI["compression_least"], "high": psi(120)}}
     verdict = level(client, 95, limits=both, **said)["verdicts"][0]
     # Lowered from above the upper limit it would stand between the two as well.
     assert (verdict["verdict"], verdict["why"]) == ("not_judged", why)
@@ -80,7 +80,7 @@ def test_a_reading_under_the_right_conditions_is_judged(
     client: FlaskClient, reading: float, word: str
 ) -> None:
     met = {**SOUND, "choke_off": True, "engine_warm": True, "plugs_out": True}
-    more = {"repeat": {"value": 3, "unit": "psi"}, "hose_error": {"value": -10, "unit": "%"}}
+    more = {"repeatability": {"value": 3, "unit": "psi"}, "hose_error": {"value": -10, "unit": "%"}}
     verdict = level(client, reading, rule="simple", **met, **more)["verdicts"][0]
     assert (verdict["verdict"], verdict["why"], verdict["to_judge"]) == (word, None, None)
 
@@ -88,7 +88,7 @@ def test_a_reading_under_the_right_conditions_is_judged(
 def test_a_limit_stated_with_the_decompressor_judges_such_a_reading_alone(
     client: FlaskClient,
 ) -> None:
-    limits = {"compression_reading": {"low": psi(60), "with_decompressor": True}}
+    limits = {"compression_least": {"low": psi(60), "with_decompressor": True}}
     found = level(client, 65, limits=limits, **LIFTER)["verdicts"][0]
     assert (found["verdict"], found["limit"]["with_decompressor"]) == ("pass", True)
     assert level(client, 55, limits=limits, **LIFTER)["verdicts"][0]["verdict"] == "fail"
@@ -96,8 +96,8 @@ def test_a_limit_stated_with_the_decompressor_judges_such_a_reading_alone(
     verdict = level(client, 65, limits=limits, **held)["verdicts"][0]
     assert (verdict["verdict"], verdict["why"]) == ("not_judged", "limit_with_decompressor")
     asked = (
-        "/v1/compression-level?reading=65psi&limit.compression_reading.low=60psi"
-        "&limit.compression_reading.with_decompressor=true"
+        "/v1/compression-level?reading=65psi&limit.compression_least.low=60psi"
+        "&limit.compression_least.with_decompressor=true"
         "&decompressor=automatic_exhaust_lifter&decompressor_state=automatic_active"
     )
     assert client.get(asked).get_json()["verdicts"][0]["verdict"] == "pass"
@@ -148,9 +148,9 @@ def test_leak_down(
 ) -> None:
     """Common practice, no source: an open valve or lifter can only add to a leak."""
     asked = {
-        "supply": LEAK["supply_pressure"],
+        "supply_pressure": LEAK["supply_pressure"],
         "restrictor": LEAK["restrictor"],
-        "cylinder": {"value": held, "unit": "kPa"},
+        "cylinder_pressure": {"value": held, "unit": "kPa"},
         **said,
     }
     verdict = post(client, "leak-down", asked)["verdicts"][0]
@@ -177,20 +177,20 @@ def test_rows_of_a_batch_are_judged_or_not_one_by_one(client: FlaskClient) -> No
         },
     }
     found = client.post("/v1/compression-level/batch", json=asked).get_json()
-    columns = found["verdicts"]["compression_reading"]
+    columns = found["verdicts"]["compression_least"]
     assert columns["verdict"] == ["not_judged", "fail", "pass", "pass"]
     assert columns["why"] == ["cranking_slow", None, None, None]
-    assert columns["probability_within"][0] is None
-    assert columns["probability_within"][1] is not None
+    assert columns["conformance_probability"][0] is None
+    assert columns["conformance_probability"][1] is not None
     table = client.post(
         "/v1/compression-level/batch", json=asked, headers={"Accept": "text/csv"}
     ).get_data(as_text=True)
     rows = list(csv.DictReader(io.StringIO(table)))
-    assert [row["compression_reading why"] for row in rows] == ["cranking_slow", "", "", ""]
+    assert [row["compression_least why"] for row in rows] == ["cranking_slow", "", "", ""]
 
 
 def test_text_says_why_and_what_to_do(client: FlaskClient) -> None:
-    asked = {"reading": "65psi", "limit.compression_reading.low": "90psi"}
+    asked = {"reading": "65psi", "limit.compression_least.low": "90psi"}
     text = " ".join(get(client, "compression-level.txt", asked).get_data(as_text=True).split())
     assert "NOT JUDGED (a decompressor may have let pressure off during the test)" in text
     assert "to judge it: find out whether the engine has a decompressor" in text
@@ -218,7 +218,10 @@ def test_a_bore_with_metal_smeared_on_it_has_no_size_to_judge(
         "thrust_axis": {"unit": "mm", "values": [68.04, 68.02, 68.0]},
     }
     found = post(client, "bore-survey", {**survey, "surface": surface})["verdicts"]
-    piston = {"piston": {"value": 67.9, "unit": "mm"}, "bore_max": {"value": 68.04, "unit": "mm"}}
+    piston = {
+        "piston_size": {"value": 67.9, "unit": "mm"},
+        "bore_largest": {"value": 68.04, "unit": "mm"},
+    }
     found += post(
         client, "piston-clearance", {**piston, "cycle": "four_stroke", "surface": surface}
     )["verdicts"]
@@ -247,5 +250,5 @@ def test_in_a_batch_it_is_said_of_the_rows_that_are_judged(client: FlaskClient) 
     }
     body = {"shared": {"limits": LOW_90_PSI}, "columns": columns}
     found = post(client, "compression-level/batch", body)
-    assert found["verdicts"]["compression_reading"]["verdict"] == ["fail", "not_judged", "pass"]
+    assert found["verdicts"]["compression_least"]["verdict"] == ["fail", "not_judged", "pass"]
     assert [w["rows"] for w in found["warnings"] if w["code"] == BARE] == [[1, 3]]

@@ -23,19 +23,19 @@ def codes(answer: dict[str, Any]) -> set[str]:
 
 
 RING_GAPS = {
-    "top_ring_gap": "gap of the new top ring, in its bore",
-    "second_ring_gap": "gap of the new second ring, in its bore",
+    "top_ring_gap_new": "gap of the new top ring, in its bore",
+    "second_ring_gap_new": "gap of the new second ring, in its bore",
 }
 
 
 @pytest.mark.parametrize("factor", [None, 0.0042, 0.006])
-@pytest.mark.parametrize("told", [(), ("top_ring_gap",), tuple(RING_GAPS)])
+@pytest.mark.parametrize("told", [(), ("top_ring_gap_new",), tuple(RING_GAPS)])
 @pytest.mark.parametrize("name", ["orchard_pump", "crawler_twin"])
 def test_a_ring_is_read_again_against_the_range_that_it_is_judged_by(
     client: FlaskClient, name: str, told: tuple[str, ...], factor: float | None
 ) -> None:
     job = copy.deepcopy(JOBS[name])
-    job["rings"] |= {"top_measured": mm(0.3), "second_measured": mm(0.4)}
+    job["rings"] |= {"top_gap": mm(0.3), "second_gap": mm(0.4)}
     if factor is not None:
         job["rings"] |= {"top_factor": factor, "second_factor": factor}
     for check in RING_GAPS:
@@ -60,9 +60,9 @@ def test_the_second_ring_is_filed_no_smaller_than_the_first(
     """Common practice, no source: pressure trapped under a smaller gap lifts the top ring."""
     asked = {
         "bore": mm(65.6),
-        "top_measured": mm(0.2),
-        "second_measured": mm(0.2),
-        "limits": {"top_ring_gap": {"low": mm(low), "high": mm(0.5)}},
+        "top_gap": mm(0.2),
+        "second_gap": mm(0.2),
+        "limits": {"top_ring_gap_new": {"low": mm(low), "high": mm(0.5)}},
     }
     found = post(client, "ring-gap", asked)
     second = found["result"]["second_wanted"]["value"]
@@ -84,7 +84,7 @@ def test_no_warning_denies_a_verdict_on_a_limit_stated_with_the_decompressor(
         "decompressor": kind,
         "decompressor_state": "automatic_active",
         "throttle_open": True,
-        "limits": {"compression_reading": limit},
+        "limits": {"compression_least": limit},
     }
     found = post(client, "compression-level", asked)
     word = found["verdicts"][0]["verdict"]
@@ -97,7 +97,7 @@ def test_no_warning_denies_a_verdict_on_a_limit_stated_with_the_decompressor(
 STAYS_IN = {
     "engine": {"cycle": "four_stroke", "bore": mm(70), "bore_kind": "iron"},
     "cylinder": {
-        "survey": {
+        "bore_survey": {
             "depth": {"unit": "mm", "values": [10, 35, 60]},
             "pin_axis": {
                 "unit": "mm",
@@ -115,9 +115,9 @@ STAYS_IN = {
         "damage": "none",
         "surface": "clean",
         "ridge": "none",
-        "pistons_stay_in": True,
+        "piston_stays_in": True,
     },
-    "piston": {"piston": mm(69.96, 0.003), "fit": "used"},
+    "piston": {"piston_size": mm(69.96, 0.003), "fit": "used"},
 }
 
 
@@ -128,16 +128,16 @@ STAYS_IN = {
         (20.0, 3.0, {}, "too_close_to_call"),
         (15.0, 50.0, {}, "too_close_to_call"),
         (15.0, 3.0, {"limit": 12.0}, "fail"),
-        (8.0, 3.0, {"leak_use": "racing"}, "fail"),
+        (8.0, 3.0, {"duty": "racing"}, "fail"),
     ],
 )
 def test_rings_seal_by_a_leak_down_only_where_its_own_verdict_passes(
-    client: FlaskClient, leak: float, doubt: float, more: dict[str, Any], verdict: str
+    client: FlaskClient, leak: float, uncertainty: float, more: dict[str, Any], verdict: str
 ) -> None:
     job = copy.deepcopy(STAYS_IN)
     job["leak_down"] = {
-        "supply": kpa(690),
-        "cylinder": kpa(690 * (1 - leak / 100), doubt),
+        "supply_pressure": kpa(690),
+        "cylinder_pressure": kpa(690 * (1 - leak / 100), uncertainty),
         "restrictor": mm(1),
         "piston_at": "firing_tdc",
         **{name: value for name, value in more.items() if name != "limit"},
@@ -150,4 +150,4 @@ def test_rings_seal_by_a_leak_down_only_where_its_own_verdict_passes(
     decision = card["result"]["cylinder_decision"]
     said = [why for way in decision["ways"] for why in way["reasons"] if "the rings seal" in why]
     assert bool(said) is (verdict == "pass")
-    assert (decision["decision"] == "leave_alone") is (verdict == "pass")
+    assert (decision["way"] == "leave_alone") is (verdict == "pass")

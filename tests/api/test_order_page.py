@@ -38,7 +38,7 @@ def test_order_card_leaves_room_for_what_is_missing(client: FlaskClient) -> None
     ]["still_to_fill"]
 
 
-def test_sizes_to_work_to_carry_no_doubt(client: FlaskClient) -> None:
+def test_sizes_to_work_to_carry_no_uncertainty(client: FlaskClient) -> None:
     asked = {**ORDER, "piston": {**ORDER["piston"], "uncertainty": 0.004}}
     assert post(client, "order-card", asked)["result"]["finish_low"]["uncertainty"] > 0
     assert "68.491 mm to 68.501 mm" in read(client, "order-card", asked).told("dd")
@@ -53,7 +53,7 @@ LINE = {"point": 4, "heading": "finish bore", "text": "Finish bore.", "stated": 
         {},
         {"lines": [LINE]},
         {"lines": [], "still_to_fill": ["4 finish bore: the piston"], "bore_to": None},
-        {"lines": [LINE], "bore_to": {"value": 68.4361, "unit": "mm", "digits": 3}},
+        {"lines": [LINE], "bore_to": {"value": 68.4361, "unit": "mm", "decimals": 3}},
     ],
 )
 def test_an_order_is_shown_whatever_it_lacks(result: Any) -> None:

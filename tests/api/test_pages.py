@@ -121,7 +121,7 @@ def test_head_of_a_job_card(client: FlaskClient) -> None:
     )
 
 
-def test_verdict_stands_with_doubt_limit_and_standing(client: FlaskClient) -> None:
+def test_verdict_stands_with_uncertainty_limit_and_standing(client: FlaskClient) -> None:
     """By hand: 73.052 - 72.931 = 0.121 mm, U = sqrt(0.006^2 + 0.004^2) = 0.0072 mm."""
     told = read(client, "job-card", CLEARANCE).told()
     at = told.index("largest clearance")
@@ -182,7 +182,7 @@ def test_tables_of_records() -> None:
     class Way:
         way: str = result("way")
         reasons: tuple[str, ...] | None = result("reasons", default=None)
-        size_mm: float | None = result("size", kind=LENGTH, digits=2, default=None)
+        size_mm: float | None = result("size", kind=LENGTH, decimals=2, default=None)
 
     @record
     class Found:
@@ -190,7 +190,7 @@ def test_tables_of_records() -> None:
 
     rows = [
         {"way": "hone", "reasons": ["a", "b"]},
-        {"way": "bore", "size": {"value": 1.0, "unit": "mm", "digits": 2}},
+        {"way": "bore", "size": {"value": 1.0, "unit": "mm", "decimals": 2}},
     ]
     found = blocks.table("ways", members(Found)["ways"], rows)
     assert found.heads == ("way", "reasons", "size")

@@ -1,4 +1,4 @@
-"""The forms of an answer: JSON, CSV, text, one number; headers, tags, digits."""
+"""The forms of an answer: JSON, CSV, text, one number; headers, tags, decimals."""
 
 import csv
 import io
@@ -13,7 +13,7 @@ from ringland_service.api.shapes import figures
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import flat_table, text
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 QUERY = {"bore": "68mm", "stroke": "66mm", "class_limit": "240cc"}
 SWEPT = 239.69095309828688  # π/4·68²·66/1000 by hand: 239.690953
@@ -57,7 +57,7 @@ def test_get_and_post_answer_alike(client: FlaskClient) -> None:
 
 
 def test_json_carries_full_floats(client: FlaskClient) -> None:
-    """repr of a float: 17 significant digits, so that nothing is lost on the wire."""
+    """repr of a float: 17 significant decimals, so that nothing is lost on the wire."""
     answer = get(client, "displacement", QUERY)
     assert repr(SWEPT) in answer.text
     assert strict(answer)["result"]["displacement"]["value"] == SWEPT
@@ -87,7 +87,7 @@ def test_text_in_csv_is_no_formula(danger: str) -> None:
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_text_is_for_people(client: FlaskClient, calculation: Declared) -> None:
+def test_text_is_for_people(client: FlaskClient, calculation: Operation) -> None:
     answer = client.post(
         f"/v1/{calculation.name}",
         json=example(calculation.inputs),
@@ -137,8 +137,8 @@ def test_pick_gives_the_word_of_a_check(client: FlaskClient) -> None:
 def test_pick_gives_a_member_of_a_result(client: FlaskClient) -> None:
     """U = 2·u·2·V/bore by hand, u(bore) = 0.01 mm."""
     asked = {**QUERY, "bore": "68mm±0.02", "pick": "displacement.uncertainty"}
-    doubt = float(get(client, "displacement.txt", asked).text)
-    assert doubt == pytest.approx(4 * 0.01 * SWEPT / 68, rel=1e-6)
+    uncertainty = float(get(client, "displacement.txt", asked).text)
+    assert uncertainty == pytest.approx(4 * 0.01 * SWEPT / 68, rel=1e-6)
 
 
 @pytest.mark.parametrize("pick", ["nothing", "", "bore", "displacement.x", "a.b.c"])
@@ -176,8 +176,8 @@ def test_errors_stay_errors_without_that_option(client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     "doubt", ["±0.02", " ± 0.02", "+/-0.02", " +/- 0.02", " /- 0.02", "/-0.02"]
 )
-def test_doubt_in_its_three_forms(client: FlaskClient, doubt: str) -> None:
-    found = strict(get(client, "displacement", {"bore": f"68mm{doubt}", "stroke": "66mm"}))
+def test_uncertainty_in_its_three_forms(client: FlaskClient, uncertainty: str) -> None:
+    found = strict(get(client, "displacement", {"bore": f"68mm{uncertainty}", "stroke": "66mm"}))
     assert found["inputs"]["bore"]["uncertainty"] == 0.02
     assert "uncertainty" not in found["inputs"]["stroke"]
 
@@ -201,7 +201,7 @@ WITH_GET = [c for c in CALCULATIONS if offers_get(c)]
 
 @pytest.mark.parametrize("calculation", WITH_GET, ids=lambda c: c.name)
 def test_tag_tells_an_answer_that_has_not_changed(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     asked = {
         name: str(one.parameter_example()).replace("True", "true").replace("False", "false")
@@ -267,7 +267,7 @@ def test_post_is_not_stored(client: FlaskClient) -> None:
 
 
 @pytest.mark.parametrize(
-    ("value", "digits", "shown"),
+    ("value", "decimals", "shown"),
     [
         (239.69, 1, "239.7"),
         (-0.0004, 3, "0.000"),
@@ -281,5 +281,5 @@ def test_post_is_not_stored(client: FlaskClient) -> None:
         (1.234567890123456e-9, None, "0.000000001234567890123456"),
     ],
 )
-def test_plain_numbers(value: float, digits: int | None, shown: str) -> None:
-    assert figures.plain(value, digits) == shown
+def test_plain_numbers(value: float, decimals: int | None, shown: str) -> None:
+    assert figures.plain(value, decimals) == shown

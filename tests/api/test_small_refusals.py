@@ -14,7 +14,7 @@ from flask.testing import FlaskClient
 from openapi_schema_validator import OAS31Validator
 from refusals_sent import answers
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.openapi.document import document
 from ringland_service.api.refusals import refusal
 
@@ -71,7 +71,7 @@ def test_faults_are_sorted_by_place_and_lists_by_number() -> None:
         "/A",
         "/²",
     ]
-    told = refusal([Fault("c", "d", pointer=pointer) for pointer in pointers])
+    told = refusal([FieldError("c", "d", pointer=pointer) for pointer in pointers])
     assert [entry["pointer"] for entry in told.entries] == [
         *("#", "#/A", "#/a", "#/a/2", "#/a/2/x", "#/a/10/x", "#/a/1000000000000000000000"),
         *("#/b", "#/²"),
@@ -86,11 +86,15 @@ def test_parameters_are_sorted(client: FlaskClient) -> None:
 NEAR = [
     ("displacement", {**ENGINE, "boar": 1}, "bore"),
     ("displacement", {**ENGINE, "Bore": 1}, "bore"),
-    ("displacement", {**ENGINE, "cylinder": 1}, "cylinders"),
+    ("displacement", {**ENGINE, "cylinder": 1}, "cylinder_count"),
     ("displacement", {"bore": {**BORE, "unti": "mm"}, "stroke": STROKE}, "unit"),
     ("displacement", {"bore": {**BORE, "unit": "THOU"}, "stroke": STROKE}, "thou"),
     ("displacement", {"bore": {**BORE, "unit": "inchs"}, "stroke": STROKE}, "inch"),
-    ("wet-gain", {"dry": {"value": 900, "unit": "kPs"}, "wet": {"value": 1, "unit": "psi"}}, "kPa"),
+    (
+        "wet-gain",
+        {"reading": {"value": 900, "unit": "kPs"}, "wet": {"value": 1, "unit": "psi"}},
+        "kPa",
+    ),
     ("convert", {"value": {"value": 1, "unit": "thuo"}, "to": "mm"}, "thou"),
     ("displacement", {**ENGINE, "rule": "gaurd_2u"}, "guard_2u"),
     ("displacement", {**ENGINE, "limits": {"clas_limit": {"high": cc(250)}}}, "class_limit"),
@@ -171,7 +175,10 @@ def test_no_unit_is_suggested_where_the_choice_is_the_users(
     ("address", "meant"),
     [
         ("displacement.txt?bore=68mm&stroke=66mm&pick=displacment", "displacement"),
-        ("piston-clearance.txt?bore_max=68mm&piston=67.9mm&pick=clearence_max", "clearance_max"),
+        (
+            "piston-clearance.txt?bore_largest=68mm&piston=67.9mm&pick=clearence_max",
+            "clearance_max",
+        ),
     ],
 )
 def test_near_result_is_suggested(client: FlaskClient, address: str, meant: str) -> None:
@@ -197,7 +204,7 @@ def test_over_long_texts_are_cut(client: FlaskClient, path: str, text: str) -> N
     for body in (
         *({text: 1}, {"bore": text}, {"bore": unit}, {"bore": {text: 1}}, {"rule": text}),
         *({"limits": {text: {}}}, {"limits": text}, {"measuring": {text: 1}}, {"defaults": text}),
-        {"measuring": {"instruments": [{"id": text, "kind": text, "set_in": text}]}},
+        {"measuring": {"instruments": [{"id": text, "kind": text, "zero_set_in": text}]}},
         *({"columns": {text: 1}}, {"columns": {text: {"values": [1]}}}, {"engine": {text: text}}),
         *({"columns": {"bore": unit}}, {"shared": {text: text}, "columns": {text: 1}}),
         *({"value": unit, "to": text}, text, [text], {"bore": {**BORE, "instrument": text}}),

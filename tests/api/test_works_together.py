@@ -14,7 +14,7 @@ from tests.cards import JOBS
 
 AFTER = (
     "ratio_after",
-    "cr_after",
+    "ratio_after",
     "geometric_ratio_after",
 )
 
@@ -45,11 +45,11 @@ WHOLE = {name: ENGINE[name] for name in ("cycle", "valve_gear", "bore_kind", "bo
 }
 WORKS: dict[str, dict[str, dict[str, Any]]] = {
     "bore": {"plan": {"new_bore": mm(65.5)}},
-    "sink": {"valve": {"sink": mm(0.4), "valve_head_dia": mm(30), "valves_cut": 1}},
+    "sink": {"valve": {"sink_cut": mm(0.4), "valve_head_diameter": mm(30), "valves_cut": 1}},
     "skim": {
         "head_face": {
-            "straightedge_gaps": {"values": [0.1] * 6, "unit": "mm"},
-            "chamber_area_at_face": {"value": 4000, "unit": "mm2"},
+            "lines": {"values": [0.1] * 6, "unit": "mm"},
+            "chamber_area": {"value": 4000, "unit": "mm2"},
         }
     },
     "crown": {"plan": {"new_dish": cc(1.0), "new_dome": cc(0.0)}},
@@ -100,7 +100,7 @@ def test_bore_and_sunk_valve_together(client: FlaskClient) -> None:
     assert all(r == pytest.approx(5.580, abs=5e-4) for r in alone["bore"].values())
     assert all(r == pytest.approx(5.481, abs=5e-4) for r in alone["sink"].values())
     together = ratios_after(asked(client, "bore", "sink"))
-    assert {"overbore_ratio.ratio_after", "valve_sink.cr_after"} <= together.keys()
+    assert {"overbore_ratio.ratio_after", "valve_sink.ratio_after"} <= together.keys()
     assert all(ratio == pytest.approx(5.550, abs=5e-4) for ratio in together.values())
 
 
@@ -130,7 +130,7 @@ def test_every_combination_has_one_ratio_after(
 
 def test_a_flat_face_is_not_skimmed_in_the_ratio_after(client: FlaskClient) -> None:
     job = {"engine": ENGINE, **copy.deepcopy(WORKS["skim"]), **WORKS["bore"]}
-    job["head_face"]["straightedge_gaps"]["values"] = [0.01] * 6
+    job["head_face"]["lines"]["values"] = [0.01] * 6
     card = client.post("/v1/job-card?units=metric", json=job).get_json()
     # By hand: the bore alone, 1 + 195.434/42.67.
     assert all(r == pytest.approx(5.580, abs=5e-4) for r in ratios_after(card).values())
@@ -161,8 +161,8 @@ def test_new_bore_and_base_gasket_of_a_two_stroke(client: FlaskClient) -> None:
     card = two_stroke(client, new_bore=mm(52.25))
     result = card["result"]
     thinner = result["squish"]["thinner_by"]["value"]
-    if result["cylinder_decision"]["decision"] not in ("overbore", "not_settled"):
-        pytest.fail(result["cylinder_decision"]["decision"])
+    if result["cylinder_decision"]["way"] not in ("overbore", "not_settled"):
+        pytest.fail(result["cylinder_decision"]["way"])
     assert thinner > 0
     # By hand: clearance 8.6 less the disc that the gasket gives up under the new bore; the trapped
     # volume is the disc from the exhaust port's top (24.6 below the deck) to the crown's edge.

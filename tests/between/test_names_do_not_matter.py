@@ -11,7 +11,7 @@ from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.declare import Calculation, Composite, Step, quantity, record, result
 from ringland_service.core.declare.kinds import LENGTH
 from ringland_service.core.quantities.lengths import BORE
-from ringland_service.engine.columnar import ColumnAnswer
+from ringland_service.engine.columnar import ColumnResponse
 
 
 @record
@@ -21,8 +21,8 @@ class Row:
     value: str = result("what it is")
     unit: str = result("whose it is")
     values: tuple[str, ...] = result("its names")
-    uncertainty: float = result("a share", digits=2)
-    low_mm: float | None = result("a size", kind=LENGTH, digits=3, default=None)
+    uncertainty: float = result("a share", decimals=2)
+    low_mm: float | None = result("a size", kind=LENGTH, decimals=3, default=None)
 
 
 @record
@@ -32,9 +32,9 @@ class Outputs:
     values: tuple[Row, ...] = result("rows", record=Row)
     value: str = result("a word")
     unit: str = result("another word")
-    digits: int = result("a count")
+    decimals: int = result("a count")
     uncertainty: bool = result("yes or no")
-    uncertainties: tuple[str, ...] = result("words")
+    uncertainties: tuple[str, ...] = result("label")
 
 
 @record
@@ -70,7 +70,7 @@ FOUND = Outputs(
     ),
     value="fits",
     unit="by hand",
-    digits=3,
+    decimals=3,
     uncertainty=True,
     uncertainties=("c", "d"),
 )
@@ -88,7 +88,7 @@ ROWS = [
     ("values 2", "uncertainty", "0.5", ""),
     ("result", "value", "fits", ""),
     ("result", "unit", "by hand", ""),
-    ("result", "digits", "3", ""),
+    ("result", "decimals", "3", ""),
     ("result", "uncertainty", "true", ""),
     ("result", "uncertainties 1", "c", ""),
     ("result", "uncertainties 2", "d", ""),
@@ -108,7 +108,7 @@ def test_in_csv() -> None:
 
 
 def test_in_a_batch_as_csv() -> None:
-    found = ColumnAnswer(NAMED, 1)
+    found = ColumnResponse(NAMED, 1)
     found.results |= {name: [getattr(FOUND, name)] for name in RESULT}
     (row,) = csv.DictReader(io.StringIO(batch_render.table(found, "metric")))
     assert row["values"] == (
@@ -132,12 +132,12 @@ def test_in_text() -> None:
 
 def test_on_a_page() -> None:
     section = blocks.results(NAMED, RESULT)
-    assert [(row.words, row.value) for row in section.rows] == [
+    assert [(row.label, row.value) for row in section.rows] == [
         ("a word", "fits"),
         ("another word", "by hand"),
         ("a count", "3"),
         ("yes or no", "yes"),
-        ("words", "c; d"),
+        ("label", "c; d"),
     ]
     (table,) = section.tables
     assert table.heads == ("value", "unit", "values", "uncertainty", "low")

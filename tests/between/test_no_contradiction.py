@@ -18,7 +18,7 @@ from questions import Asked, every
 from thinning import thinned
 
 from between_tally import Tally
-from ringland_service.api.reading.request import understood
+from ringland_service.api.reading.request import parsed
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
 from ringland_service.core.metrology.conformity import FAIL, PASS
@@ -55,14 +55,14 @@ RATIO_NOW = (
     "squish.ratio_before",
     "flatness.ratio_before",
     "wanted_ratio.ratio_now",
-    "valve_sink.cr_before",
+    "valve_sink.ratio_before",
     "overbore_ratio.ratio_before",
 )
 RATIO_AFTER = (
     "overbore_ratio.ratio_after",
     "squish.ratio_after",
     "flatness.ratio_after",
-    "valve_sink.cr_after",
+    "valve_sink.ratio_after",
     "dynamic_ratio_after.static_ratio",
     "port_timing_after.geometric_ratio",
     "port_timing.geometric_ratio_after",
@@ -130,7 +130,7 @@ def assert_judged_where_due(answer: Json, asked: Asked, tally: Tally) -> None:
     """Assert that no verdict stands where a condition of its test was not met, and none twice."""
     composite = asked.declaration
     assert isinstance(composite, Composite)
-    found = answer_composite(composite, understood(composite, asked.body))
+    found = answer_composite(composite, parsed(composite, asked.body))
     for part in found.parts.values():
         for verdict in part.verdicts:
             for unjudged in verdict.check.unjudged:
@@ -143,8 +143,10 @@ def assert_judged_where_due(answer: Json, asked: Asked, tally: Tally) -> None:
     assert len(judged) == len(set(judged))
 
 
-LEVEL, LEAK = frozenset({"compression_reading"}), frozenset({"leak_down"})
-BORE = frozenset({"bore_max", "out_of_round", "taper_pin_axis", "taper_thrust_axis", "bore_wear"})
+LEVEL, LEAK = frozenset({"compression_least"}), frozenset({"leak_down"})
+BORE = frozenset(
+    {"bore_largest", "out_of_round", "taper_pin_axis", "taper_thrust_axis", "bore_wear"}
+)
 # What a card may say of a test's conditions, in whichever section: then none of these fails.
 SPOILT: dict[tuple[str, Any], frozenset[str]] = {
     ("decompressor_state", "automatic_active"): LEVEL | LEAK,
@@ -200,7 +202,7 @@ def assert_whole(client: FlaskClient, asked: Asked, tally: Tally, refused: bool 
 
 # No default judges a compression reading; against these some pass and some fail.
 LIMITS = {
-    "compression_reading": {"low": {"value": 800, "unit": "kPa"}},
+    "compression_least": {"low": {"value": 800, "unit": "kPa"}},
     "leak_down": {"high": {"value": 15, "unit": "%"}},
 }
 

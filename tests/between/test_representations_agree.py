@@ -25,7 +25,7 @@ from ringland_service.api.shapes import figures, looks
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.writing import flat_table, forms, text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.metrology.conformity import WORDS
 from ringland_service.core.metrology.unjudged import WHY
@@ -50,9 +50,9 @@ def form(client: FlaskClient, asked: Asked, media_type: str) -> str:
 def leaves(value: Any) -> Iterator[str]:
     """Yield the cells that a JSON value must become, without units and suggested digits."""
     if isinstance(value, dict):
-        measured = value.keys() >= {"unit", "digits"}
+        measured = value.keys() >= {"unit", "decimals"}
         for name, inner in value.items():
-            if not (measured and name in ("unit", "digits")):
+            if not (measured and name in ("unit", "decimals")):
                 yield from leaves(inner)
     elif isinstance(value, list):
         for one in value:
@@ -134,13 +134,13 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         }.get(warning["code"], f"{where}: {warning['message']}")
         assert " ".join(said.split()) in told
     for quantity in quantities(results_of(answer)):
-        assert figures.plain(quantity["value"], quantity["digits"]) in told
+        assert figures.plain(quantity["value"], quantity["decimals"]) in told
 
 
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
     """Yield the quantities within a JSON value."""
     if isinstance(value, dict):
-        if value.keys() >= {"value", "unit", "digits"}:
+        if value.keys() >= {"value", "unit", "decimals"}:
             yield value
         else:
             for inner in value.values():
@@ -228,23 +228,23 @@ def test_every_result_has_a_shape() -> None:
 
 # A verdict that could not be passed says why; the forms carry it.
 NOT_PASSED = {
-    "check": "compression_reading",
-    "words": "reading, against the limit",
+    "check": "compression_least",
+    "label": "reading, against the limit",
     "of": None,
-    "value": {"value": 448.2, "unit": "kPa", "digits": 0},
+    "value": {"value": 448.2, "unit": "kPa", "decimals": 0},
     "uncertainty": None,
     "limit": {
-        "low": {"value": 620.5, "unit": "kPa", "digits": 0},
+        "low": {"value": 620.5, "unit": "kPa", "decimals": 0},
         "high": None,
         "standing": "maker",
         "source": "",
     },
     "verdict": "not_judged",
     "without_uncertainty": None,
-    "probability_within": None,
-    "margin": {"value": -172.3, "unit": "kPa", "digits": 0},
+    "conformance_probability": None,
+    "margin": {"value": -172.3, "unit": "kPa", "decimals": 0},
     "rule": "simple",
-    "doubt_fails": None,
+    "inconclusive_fails": None,
     "to_settle": None,
     "why": "decompressor_at_work",
     "to_judge": "read again with the decompressor off",
@@ -298,7 +298,7 @@ def test_pick_of_a_part_reads_on_into_its_results(client: FlaskClient) -> None:
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 def test_random_questions_in_every_form(
-    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+    client: FlaskClient, calculation: Operation, questions: Drawn, tally: Tally
 ) -> None:
     for i, body in enumerate(questions(calculation)):
         asked = Asked(calculation.name, f"drawn {i}", body)

@@ -12,8 +12,8 @@ from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import Composite
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.composite import CompositeResponse, answer_composite
+from ringland_service.engine.request import Request, Stated
 
 DECISION = BY_NAME["cylinder-decision"]
 assert isinstance(DECISION, Composite)
@@ -29,34 +29,34 @@ HEALTHY: dict[str, Any] = {
     "cycle": "four_stroke",
     "bore_mm": 60.0,
     "stroke_mm": 50.0,
-    "survey": LIGHT,
-    "unworn_bore_mm": 60.010,
+    "bore_survey": LIGHT,
+    "unworn_mm": 60.010,
     "damage": "none",
     "surface": "clean",
     "ridge": "none",
-    "pistons_stay_in": True,
-    "piston_mm": 59.950,
+    "piston_stays_in": True,
+    "piston_size_mm": 59.950,
     "old_gap_mm": 0.30,
     "old_gap_depth_mm": 60.0,
-    "rering_gap_mm": 0.20,
+    "new_rings_gap_mm": 0.20,
     "top_feeler_mm": 0.05,
     "pin_mm": 15.000,
     "piston_pin_bore_mm": 15.010,
 }
 LIMITS = {
-    "bore_max": Limit(None, 60.100),
+    "bore_largest": Limit(None, 60.100),
     "out_of_round": Limit(None, 0.025),
     "taper_pin_axis": Limit(None, 0.030),
     "taper_thrust_axis": Limit(None, 0.030),
     "piston_clearance_max": Limit(None, 0.100),
-    "old_ring_gap": Limit(None, 0.500),
+    "ring_gap_used": Limit(None, 0.500),
     "top_ring_side": Limit(None, 0.100),
     "pin_in_piston": Limit(None, 0.040),
     "liner_wall": Limit(2.0, None),
 }
 OVERSIZES = (
-    Offered(mark="+0.25 mm", piston_mm=60.215),
-    Offered(mark="+0.50 mm", piston_mm=60.465),
+    Offered(mark="+0.25 mm", piston_size_mm=60.215),
+    Offered(mark="+0.50 mm", piston_size_mm=60.465),
 )
 # Finish 60.250 and 60.500, bore-to 60.190 and 60.440.
 ON_THE_SHELF: dict[str, Any] = {
@@ -71,11 +71,11 @@ PLATED: dict[str, Any] = {
     **HEALTHY,
     "bore_kind": "plated_aluminium",
     "cycle": "two_stroke",
-    "piston_mm": 59.880,
+    "piston_size_mm": 59.880,
     "pistons": (
-        Offered(mark="A", piston_mm=59.940),
-        Offered(mark="B", piston_mm=59.950),
-        Offered(mark="C", piston_mm=59.960),
+        Offered(mark="A", piston_size_mm=59.940),
+        Offered(mark="B", piston_size_mm=59.950),
+        Offered(mark="C", piston_size_mm=59.960),
     ),
     "clearance_low_mm": 0.048,
     "clearance_high_mm": 0.072,
@@ -90,31 +90,33 @@ def ranked(**scores: float) -> tuple[Ranked, ...]:
 
 def asked(
     base: dict[str, Any],
-    doubts: dict[str, float] | None = None,
+    uncertainties: dict[str, float] | None = None,
     limits: dict[str, Limit] | None = None,
     **changed: Any,
-) -> CompositeAnswer:
+) -> CompositeResponse:
     """Return the decision for a cylinder with some things changed; None takes a thing away."""
     given = {name: value for name, value in {**base, **changed}.items() if value is not None}
     assert isinstance(DECISION, Composite)
-    stated = {tuple(name.split(".")): Stated(uncertainty=u) for name, u in (doubts or {}).items()}
-    question = Question(
-        inputs=DECISION.inputs(**given), doubts=stated, limits={**LIMITS, **(limits or {})}
+    stated = {
+        tuple(name.split(".")): Stated(uncertainty=u) for name, u in (uncertainties or {}).items()
+    }
+    request = Request(
+        inputs=DECISION.inputs(**given), uncertainties=stated, limits={**LIMITS, **(limits or {})}
     )
-    return answer_composite(DECISION, question)
+    return answer_composite(DECISION, request)
 
 
-def decided(found: CompositeAnswer) -> Any:
+def decided(found: CompositeResponse) -> Any:
     """Return the results of the decision."""
     return found.parts["cylinder_decision"].outputs
 
 
-def way(found: CompositeAnswer, name: str) -> Any:
+def way(found: CompositeResponse, name: str) -> Any:
     """Return one way's row."""
     return next(row for row in decided(found).ways if row.way == name)
 
 
-def wants(found: CompositeAnswer) -> set[str]:
+def wants(found: CompositeResponse) -> set[str]:
     """Return the fields that the decision asks for."""
     return {
         path[-1]

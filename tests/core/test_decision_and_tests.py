@@ -20,16 +20,16 @@ from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
 from ringland_service.core.calculations.decision.ways_kept import leave_alone
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Refused
 from ringland_service.engine.composite import answer_composite
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 
 # A cylinder left on its engine: nothing measured, the piston stays in.
 CLOSED: dict[str, Any] = {
     "bore_kind": "iron",
     "cycle": "four_stroke",
     "damage": "none",
-    "pistons_stay_in": True,
+    "piston_stays_in": True,
 }
 LEAK = {"leak_gradeable": "yes"}
 EXHAUST = {"heard_at": "exhaust"}
@@ -81,7 +81,7 @@ def test_tests_that_show_sealing_rings_stand_in_where_the_piston_stays_in(
 ) -> None:
     found = asked({**CLOSED, **tests})
     row = way(found, "leave_alone")
-    assert decided(found).decision == ("leave_alone" if seals else "not_settled")
+    assert decided(found).way == ("leave_alone" if seals else "not_settled")
     assert row.standing == ("taken" if seals else "open")
     assert any("the rings seal" in reason for reason in row.reasons) == seals
     assert decided(found).fault_shown is None
@@ -91,31 +91,31 @@ def test_tests_that_show_sealing_rings_stand_in_where_the_piston_stays_in(
 def test_what_would_show_sealing_rings_is_asked_for() -> None:
     found = asked(CLOSED)
     assert {"leak_pct", "leak_gradeable"} <= wants(found)
-    assert not wants(asked({**CLOSED, **LEAK, "leak_pct": 12.0})) & {"survey", "leak_pct"}
+    assert not wants(asked({**CLOSED, **LEAK, "leak_pct": 12.0})) & {"bore_survey", "leak_pct"}
 
 
 @pytest.mark.parametrize("told", [None, False])
 def test_tests_stand_in_only_where_the_piston_stays_in(told: bool | None) -> None:
-    found = asked({**CLOSED, **LEAK, "leak_pct": 5.0}, pistons_stay_in=told)
-    assert decided(found).decision == "not_settled"
+    found = asked({**CLOSED, **LEAK, "leak_pct": 5.0}, piston_stays_in=told)
+    assert decided(found).way == "not_settled"
 
 
 def test_what_is_measured_counts_all_the_same() -> None:
     """Only what is missing is stood in for; a reading that fails, or is too close, is not."""
     sealed = {**HEALTHY, **LEAK, "leak_pct": 5.0}
-    assert decided(asked(sealed, old_gap_mm=None)).decision == "leave_alone"
+    assert decided(asked(sealed, old_gap_mm=None)).way == "leave_alone"
     assert way(asked(sealed, old_gap_mm=0.60), "leave_alone").standing == "falls_out"
     assert way(asked(sealed, surface="glazed"), "leave_alone").standing == "falls_out"
     close = asked(
         {**sealed, "old_gap_mm": None},
-        doubts={"survey.pin_axis_mm": 0.007, "survey.thrust_axis_mm": 0.007},
-        limits={"bore_max": Limit(None, 60.025)},
+        uncertainties={"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007},
+        limits={"bore_largest": Limit(None, 60.025)},
     )
     assert way(close, "leave_alone").standing == "open"
 
 
 def test_the_gap_on_the_bench_needs_no_test() -> None:
-    assert decided(asked(HEALTHY)).decision == "leave_alone"
+    assert decided(asked(HEALTHY)).way == "leave_alone"
 
 
 @pytest.mark.parametrize("close", [HOLDS, UNKNOWN, BROKEN])
@@ -155,7 +155,7 @@ def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
 
     A small leak speaks for the rings where its verdict passes: the maker's limit may be narrower.
     """
-    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_reading"))
+    findings = tuple(Finding(name, verdict, "") for name in ("leak_down", "compression_least"))
     inputs = cylinder_ways.Inputs(**{**CLOSED, "findings": findings, **tests})
     assert leave_alone(inputs).standing == standing
 
@@ -189,15 +189,39 @@ def test_a_test_that_is_not_judged_speaks_neither_for_nor_against(
         ({"excess_gain_pct": 15.0}, "a gain of 15.0 % beyond the oil's own volume"),
         ({"excess_gain_pct": 14.99}, None),
         ({"excess_gain_pct": 25.0, "diagnosis_headline": "test_not_valid"}, None),
-        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.1, GS=2.0)}, "too much oil"),
-        ({"oil_use_grade": "find_out", "suspects": ranked(RB=3.0, GS=2.0)}, None),
-        ({"oil_use_grade": "find_out", "suspects": ranked(GS=4.0, RB=2.0)}, None),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(rings_or_bore=3.1, guide_or_stem_seal=2.0),
+            },
+            "too much oil",
+        ),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(rings_or_bore=3.0, guide_or_stem_seal=2.0),
+            },
+            None,
+        ),
+        (
+            {
+                "oil_use_grade": "find_out",
+                "suspects": ranked(guide_or_stem_seal=4.0, rings_or_bore=2.0),
+            },
+            None,
+        ),
         ({"oil_use_grade": "find_out"}, None),
-        ({"oil_use_grade": "worn", "suspects": ranked(RB=1.9)}, None),
-        ({"suspects": ranked(RB=2.0)}, "rings or bore lead"),
-        ({"suspects": ranked(RB=3.0), "diagnosis_headline": "test_not_valid"}, None),
-        ({"suspects": ranked(PS=4.0, RB=1.0)}, "the piston leads"),
-        ({"suspects": ranked(VX=5.0, RB=1.0), "diagnosis_headline": "leads"}, None),
+        ({"oil_use_grade": "worn", "suspects": ranked(rings_or_bore=1.9)}, None),
+        ({"suspects": ranked(rings_or_bore=2.0)}, "rings or bore lead"),
+        ({"suspects": ranked(rings_or_bore=3.0), "diagnosis_headline": "test_not_valid"}, None),
+        ({"suspects": ranked(piston_damage=4.0, rings_or_bore=1.0)}, "the piston leads"),
+        (
+            {
+                "suspects": ranked(exhaust_valve=5.0, rings_or_bore=1.0),
+                "diagnosis_headline": "leads",
+            },
+            None,
+        ),
     ],
 )
 def test_leaving_it_alone_falls_out_where_the_tests_speak_against_the_rings(
@@ -207,25 +231,25 @@ def test_leaving_it_alone_falls_out_where_the_tests_speak_against_the_rings(
     found = asked({**HEALTHY, **tests})
     row = way(found, "leave_alone")
     if said is None:
-        assert decided(found).decision == "leave_alone"
+        assert decided(found).way == "leave_alone"
         return
     assert row.standing == "falls_out"
     assert any(said in reason for reason in row.reasons), row.reasons
-    assert decided(found).decision == "hone_and_rering"
+    assert decided(found).way == "hone_and_re_ring"
 
 
 @pytest.mark.parametrize("place", ["exhaust", "intake"])
 def test_a_two_stroke_hears_its_rings_at_the_ports(place: str) -> None:
     """Air passes the rings to the port, or through the crankcase to the intake (C11)."""
     large = {**LEAK, "leak_pct": 45.0, "heard_at": place}
-    base = {**PLATED, "piston_mm": 59.950}
+    base = {**PLATED, "piston_size_mm": 59.950}
     assert way(asked({**base, **large}), "leave_alone").standing == "falls_out"
     four_stroke = {**HEALTHY, **large}
-    assert decided(asked(four_stroke)).decision == "leave_alone"
+    assert decided(asked(four_stroke)).way == "leave_alone"
 
 
 def test_a_two_stroke_has_no_breather() -> None:
-    with pytest.raises(Refused, match="neither oil filler nor breather"):
+    with pytest.raises(DomainError, match="neither oil filler nor breather"):
         asked({**PLATED, **LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"})
 
 
@@ -240,27 +264,27 @@ def test_against_goes_before_for() -> None:
 
 @pytest.mark.parametrize("leak", [5.79710, 5.07246, 6.08696])
 def test_first_job_sound_cylinders_are_left_alone(leak: float) -> None:
-    assert decided(asked({**CLOSED, **LEAK, "leak_pct": leak})).decision == "leave_alone"
+    assert decided(asked({**CLOSED, **LEAK, "leak_pct": leak})).way == "leave_alone"
 
 
 def test_first_job_a_burnt_valve_leaves_its_cylinder_alone() -> None:
-    """Excess 0.337289 %, 42.6087 % heard at the exhaust, VX 8.8 before LT 3.7."""
+    """Excess 0.337289 %, 42.6087 % heard at the exhaust, the exhaust valve before the lash."""
     weak = {
         **LEAK,
         "leak_pct": 42.6087,
         "heard_at": "exhaust",
         "excess_gain_pct": 0.337289,
         "level_ratio": 0.487522,
-        "suspects": ranked(VX=8.8, LT=3.7, RB=0.4),
+        "suspects": ranked(exhaust_valve=8.8, lash_tight=3.7, rings_or_bore=0.4),
         "diagnosis_headline": "leads",
     }
     found = asked({**CLOSED, **weak, "bore_kind": "plated_aluminium"})
-    assert decided(found).decision == "leave_alone"
+    assert decided(found).way == "leave_alone"
     assert "confirms it" in decided(found).reason
 
 
 def test_second_job_the_cylinder_that_stays_on() -> None:
-    """602 of 690 kPa: 12.7536 %; PS 2.0, RB 1.1, HG 1.1, CK -2.0 is not settled."""
+    """602 of 690 kPa: 12.7536 %; piston 2.0, rings and joint 1.1: not settled."""
     stays = {
         **CLOSED,
         **LEAK,
@@ -269,11 +293,13 @@ def test_second_job_the_cylinder_that_stays_on() -> None:
         "surface": "clean",
         "leak_pct": 12.7536,
         "heard_at": "nowhere",
-        "suspects": ranked(PS=2.0, RB=1.1, HG=1.1, CK=-2.0),
+        "suspects": ranked(
+            piston_damage=2.0, rings_or_bore=1.1, head_joint=1.1, crankcase_leak=-2.0
+        ),
         "diagnosis_headline": "not_settled",
     }
     found = asked(stays)
-    assert decided(found).decision == "leave_alone"
+    assert decided(found).way == "leave_alone"
     assert decided(found).fault_shown is None
 
 
@@ -289,8 +315,8 @@ def test_common_practice_switched_off_takes_the_steps_away() -> None:
     """What is left are a scale of the tester's maker, and the figures of the request."""
 
     def off(**more: Any) -> Any:
-        question = Question(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
-        return decided(answer_composite(DECISION, question)).decision
+        request = Request(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
+        return decided(answer_composite(DECISION, request)).way
 
     assert off(leak_pct=5.0, leak_gradeable="yes") == "not_settled"
     assert off(excess_gain_pct=1.0, level_ratio=0.95) == "not_settled"

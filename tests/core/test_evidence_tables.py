@@ -63,8 +63,8 @@ def test_the_figures_are_those_of_the_brief() -> None:
 
 def test_ids_are_unique_over_the_tables_of_evidence() -> None:
     assert len(FAMILIES_OF) == 4
-    assert all(re.fullmatch(r"E\d{2,3}", name) for name in EVIDENCE)
-    assert all(re.fullmatch(r"[A-Z]{2}", name) for name in SUSPECTS)
+    assert all(re.fullmatch(r"[a-z]+(_[a-z]+)+", name) for name in EVIDENCE)
+    assert all(re.fullmatch(r"[a-z]+(_[a-z]+)*", name) for name in SUSPECTS)
 
 
 @pytest.mark.parametrize("row", EVIDENCE.values(), ids=lambda row: row.id)
@@ -97,7 +97,7 @@ def test_next_tests_name_what_there_is(row: NextTest) -> None:
     assert {*row.fills, *row.after} <= FAMILIES
     assert {*row.seen, *row.once} <= EVIDENCE.keys()
     assert row.needs in ("", *LACKING)
-    assert row.words
+    assert row.label
     assert row.reads_as
 
 

@@ -14,52 +14,66 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, influences
+from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, components
 from ringland_service.core.metrology.propagation import propagate
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Measuring, Path, Question, Stated
+from ringland_service.engine.request import Measuring, Path, Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer
 
 BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
-GAUGE = Instrument("gauge", max_error=0.005, setting_error=0.002, repeat=0.002, resolution=0.001)
-NEAR_ITS_RING = Instrument(
-    "gauge", max_error=0.0015, setting_error=0.001, repeat=0.001, resolution=0.001
+GAUGE = Instrument(
+    "gauge",
+    max_permissible_error=0.005,
+    zero_setting_error=0.002,
+    repeatability=0.002,
+    resolution=0.001,
 )
-MICROMETER = Instrument("micrometer", max_error=0.003, repeat=0.0015, resolution=0.001)
-FEELER = Instrument("feeler", max_error=0.005, setting_error=0.01)
+NEAR_ITS_RING = Instrument(
+    "gauge",
+    max_permissible_error=0.0015,
+    zero_setting_error=0.001,
+    repeatability=0.001,
+    resolution=0.001,
+)
+MICROMETER = Instrument(
+    "micrometer", max_permissible_error=0.003, repeatability=0.0015, resolution=0.001
+)
+FEELER = Instrument("feeler", max_permissible_error=0.005, zero_setting_error=0.01)
 SIX_DIGITS = 5e-6
 
 
 def typical(kind: str) -> Instrument:
     """The instrument as described by its kind alone."""
-    figures = {k: v for k, v in TYPICAL[kind].items() if k not in {"kind", "words"}}
+    figures = {k: v for k, v in TYPICAL[kind].items() if k not in {"kind", "label"}}
     return Instrument(id=kind, **figures)
 
 
-def asked(name: str, inputs: dict[str, Any], doubts: dict[str, Any], **how: Any) -> Answer:
-    """Answer a calculation; a doubt is an instrument's id or an expanded uncertainty."""
+def asked(name: str, inputs: dict[str, Any], uncertainties: dict[str, Any], **how: Any) -> Response:
+    """Answer a calculation; an uncertainty is an instrument's id or an expanded uncertainty."""
     calculation = BY_NAME[name]
     assert isinstance(calculation, Calculation)
     stated: dict[Path, Stated] = {
         (field,): Stated(instrument=d) if isinstance(d, str) else Stated(uncertainty=d)
-        for field, d in doubts.items()
+        for field, d in uncertainties.items()
     }
     bench = {i.id: i for i in how.pop("instruments", ())}
     measuring = Measuring(instruments=bench, **how)
-    question = Question(inputs=calculation.inputs(**inputs), doubts=stated, measuring=measuring)
-    return answer(calculation, question)
+    request = Request(
+        inputs=calculation.inputs(**inputs), uncertainties=stated, measuring=measuring
+    )
+    return answer(calculation, request)
 
 
-def fit(bore: float, piston: float, gauge: Instrument, other: Instrument, **how: Any) -> Answer:
+def fit(bore: float, piston: float, gauge: Instrument, other: Instrument, **how: Any) -> Response:
     return asked(
         "piston-clearance",
         {
-            "bore_max_mm": bore,
-            "piston_mm": piston,
+            "bore_largest_mm": bore,
+            "piston_size_mm": piston,
             "bore_alpha_per_k": BORE_ALPHA,
             "piston_alpha_per_k": PISTON_ALPHA,
         },
-        {"bore_max_mm": gauge.id, "piston_mm": other.id},
+        {"bore_largest_mm": gauge.id, "piston_size_mm": other.id},
         instruments=(gauge, other),
         **how,
     )
@@ -70,8 +84,8 @@ def of_table(u: float, expanded: float) -> Any:
     return pytest.approx(u, rel=SIX_DIGITS)
 
 
-def ordinary(bore: float = 68.0, piston: float = 68.0) -> Answer:
-    return fit(bore, piston, GAUGE, MICROMETER, readings_each=3, temperature_doubt_k=1.0)
+def ordinary(bore: float = 68.0, piston: float = 68.0) -> Response:
+    return fit(bore, piston, GAUGE, MICROMETER, readings_each=3, temperature_uncertainty_k=1.0)
 
 
 def test_bore_ordinary() -> None:
@@ -79,7 +93,9 @@ def test_bore_ordinary() -> None:
 
 
 def test_bore_set_in_a_ring_near_its_size() -> None:
-    found = fit(68.0, 68.0, NEAR_ITS_RING, MICROMETER, readings_each=5, temperature_doubt_k=0.5)
+    found = fit(
+        68.0, 68.0, NEAR_ITS_RING, MICROMETER, readings_each=5, temperature_uncertainty_k=0.5
+    )
     assert found.u["bore_largest_at_20c_mm"] == of_table(0.00122741, 0.00245483)
 
 
@@ -93,21 +109,21 @@ def test_clearance_by_two_instruments() -> None:
 
 SET_IN_IT = Instrument(
     "gauge",
-    max_error=0.0015,
-    setting_error=0.0015,
-    repeat=0.001,
+    max_permissible_error=0.0015,
+    zero_setting_error=0.0015,
+    repeatability=0.001,
     resolution=0.001,
-    set_in="micrometer",
+    zero_set_in="micrometer",
 )
-STEADY = dataclasses.replace(MICROMETER, repeat=0.001)
+STEADY = dataclasses.replace(MICROMETER, repeatability=0.001)
 
 
 def test_clearance_with_the_gauge_set_in_the_same_micrometer() -> None:
-    found = fit(68.05, 68.0, SET_IN_IT, STEADY, readings_each=5, temperature_doubt_k=0.5)
+    found = fit(68.05, 68.0, SET_IN_IT, STEADY, readings_each=5, temperature_uncertainty_k=0.5)
     assert found.u["clearance_max_mm"] == of_table(0.0016409, 0.0032818)
     # The micrometer's own error drops out however large it is; it stays in the bore.
-    coarse = dataclasses.replace(STEADY, max_error=0.05)
-    worse = fit(68.05, 68.0, SET_IN_IT, coarse, readings_each=5, temperature_doubt_k=0.5)
+    coarse = dataclasses.replace(STEADY, max_permissible_error=0.05)
+    worse = fit(68.05, 68.0, SET_IN_IT, coarse, readings_each=5, temperature_uncertainty_k=0.5)
     assert worse.u["clearance_max_mm"] == pytest.approx(found.u["clearance_max_mm"], rel=1e-6)
     assert worse.u["bore_largest_at_20c_mm"] > 0.05 / math.sqrt(3.0)
 
@@ -120,18 +136,20 @@ class Difference:
 
 
 def difference(i: Any) -> Difference:
-    return Difference(i.bore_max_mm - i.bore_min_mm)
+    return Difference(i.bore_largest_mm - i.bore_smallest_mm)
 
 
-TWO = piston_clearance.Inputs(piston_mm=68.0, bore_max_mm=68.05, bore_min_mm=68.02, survey=None)
+TWO = piston_clearance.Inputs(
+    piston_size_mm=68.0, bore_largest_mm=68.05, bore_smallest_mm=68.02, bore_survey=None
+)
 
 
 def u_of_difference(gauge: Instrument) -> float:
     readings = [
         Measured("gauge", (name,), getattr(TWO, name), 210.0)
-        for name in ("bore_max_mm", "bore_min_mm")
+        for name in ("bore_largest_mm", "bore_smallest_mm")
     ]
-    return float(propagate(difference, TWO, influences({"gauge": gauge}, readings, 3))["y"])
+    return float(propagate(difference, TWO, components({"gauge": gauge}, readings, 3))["y"])
 
 
 def test_out_of_round_is_a_difference_of_one_gauge() -> None:
@@ -140,7 +158,7 @@ def test_out_of_round_is_a_difference_of_one_gauge() -> None:
     # Its U is about half of a diameter's; without a short-range error nothing of it cancels.
     assert u_of_difference(GAUGE) > 2.0 * u_of_difference(short)
     # Split in two, the error of one reading alone stays what it was.
-    found = fit(68.0, 68.0, short, MICROMETER, readings_each=3, temperature_doubt_k=1.0)
+    found = fit(68.0, 68.0, short, MICROMETER, readings_each=3, temperature_uncertainty_k=1.0)
     assert found.u["bore_largest_at_20c_mm"] == of_table(0.00341216, 0.00682432)
 
 
@@ -149,24 +167,24 @@ def test_a_short_range_error_beyond_the_maximum_error_adds_nothing() -> None:
     assert u_of_difference(wild) == pytest.approx(u_of_difference(GAUGE), rel=1e-9)
 
 
-RING = {"bore_mm": 68.496, "top_measured_mm": 0.21}
+RING = {"bore_mm": 68.496, "top_gap_mm": 0.21}
 OLD = {
     "old_gap_mm": 0.62,
     "old_gap_pin_axis_mm": 68.062,
     "old_gap_thrust_axis_mm": 68.094,
-    "unworn_bore_mm": 68.012,
+    "unworn_mm": 68.012,
 }
 
 
 def test_ring_gap_by_feeler() -> None:
-    found = asked("ring-gap", RING, {"top_measured_mm": "feeler"}, instruments=(FEELER,))
-    assert found.u["top_measured_mm"] == of_table(0.00645497, 0.0129099)
+    found = asked("ring-gap", RING, {"top_gap_mm": "feeler"}, instruments=(FEELER,))
+    assert found.u["top_gap_mm"] == of_table(0.00645497, 0.0129099)
 
 
 def test_a_rings_own_gap_less_the_bores_growth() -> None:
     """The table takes the growth as one difference of two readings: U = 0.00378594."""
-    doubts = {"old_gap_mm": "feeler", "unworn_bore_mm": 0.00378594}
-    found = asked("ring-gap", RING | OLD, doubts, instruments=(FEELER,))
+    uncertainties = {"old_gap_mm": "feeler", "unworn_mm": 0.00378594}
+    found = asked("ring-gap", RING | OLD, uncertainties, instruments=(FEELER,))
     assert found.u["gap_growth_mm"] == pytest.approx(0.00594694, rel=SIX_DIGITS)
     assert found.u["own_gap_mm"] == of_table(0.00877683, 0.0175537)
     # Reading by reading the mean of two axes is a little better than one of them.
@@ -191,7 +209,7 @@ def test_compression_at_700_kpa(
         "reading_kpa": 700.0,
         "altitude_m": 0.0,
         "gauge_error_pct": error,
-        "repeat_kpa_diff": 10.0,
+        "repeatability_kpa_diff": 10.0,
         "weather_kpa_diff": weather,
     }
     found = asked("compression-level", inputs, {})
@@ -202,7 +220,7 @@ def test_compression_at_700_kpa(
 def test_ratio_of_two_cylinders_by_one_gauge() -> None:
     """√2·10/(700·√3): the gauge's own error cancels. Readings 0.02 kPa apart, clear of the kink."""
     inputs = {"readings_kpa": (700.0, 699.98)}
-    stated = asked("cylinder-spread", inputs | {"repeat_kpa_diff": 10.0}, {})
+    stated = asked("cylinder-spread", inputs | {"repeatability_kpa_diff": 10.0}, {})
     assert stated.u["lowest_over_highest"] == pytest.approx(0.0116642, rel=2e-5)
     kind = "compression_gauge"
     by_gauge = asked(
@@ -216,7 +234,7 @@ def test_an_error_that_is_a_share_cancels_in_a_ratio_of_unlike_readings() -> Non
     inputs = {"readings_kpa": (1180.0, 760.0)}
     found = asked("cylinder-spread", inputs, {"readings_kpa": "gauge"}, instruments=(gauge,))
     assert found.u["lowest_over_highest"] < 1e-9
-    zero = Instrument("gauge", max_error=20.0, short_range_error=0.0)
+    zero = Instrument("gauge", max_permissible_error=20.0, short_range_error=0.0)
     found = asked("cylinder-spread", inputs, {"readings_kpa": "gauge"}, instruments=(zero,))
     # By hand: (20 / √3) · (1 − 760/1180) / 1180.
     expected = 20.0 / math.sqrt(3.0) * (1.0 - 760.0 / 1180.0) / 1180.0
@@ -235,13 +253,13 @@ def test_static_ratio() -> None:
         "dish_cc": 0.0,
         "crevice_cc": 0.4,
     }
-    doubts = {
+    uncertainties = {
         "chamber_cc": "burette",
         "gasket_thickness_mm": "depth_gauge",
         "deck_mm": "depth_gauge",
     }
     bench = (typical("burette"), typical("depth_gauge"))
-    found = asked("compression-ratio", parts, doubts, instruments=bench)
+    found = asked("compression-ratio", parts, uncertainties, instruments=bench)
     assert found.u["compression_ratio"] == of_table(0.0366991, 0.0733981)
 
 
@@ -265,16 +283,16 @@ def test_a_kind_alone_takes_the_typical_figures(kind: str, u: float) -> None:
         {"bore_mm": kind},
         instruments=(typical(kind),),
         readings_each=3,
-        temperature_doubt_k=1.0,
+        temperature_uncertainty_k=1.0,
     )
-    assert found.u["bore_at_20_mm"] / 68.0 == pytest.approx(u, rel=SIX_DIGITS)
+    assert found.u["bore_at_20c_mm"] / 68.0 == pytest.approx(u, rel=SIX_DIGITS)
 
 
 def test_typical_compression_gauge() -> None:
     """± 4 % of 700 and ± 10 kPa, both over √3: 16.1658 and 5.7735."""
     kind = "compression_gauge"
-    inputs, doubts = {"reading_kpa": 700.0, "altitude_m": 0.0}, {"reading_kpa": kind}
-    found = asked("compression-level", inputs, doubts, instruments=(typical(kind),))
+    inputs, uncertainties = {"reading_kpa": 700.0, "altitude_m": 0.0}, {"reading_kpa": kind}
+    found = asked("compression-level", inputs, uncertainties, instruments=(typical(kind),))
     expected = math.hypot(16.1658, 5.7735)
     assert found.u["reading_at_sea_level_kpa"] == pytest.approx(expected, rel=SIX_DIGITS)
 
@@ -282,42 +300,42 @@ def test_typical_compression_gauge() -> None:
 @pytest.mark.parametrize("kind", TYPICAL)
 def test_every_kind_has_figures(kind: str) -> None:
     instrument = typical(kind)
-    assert instrument.max_error > 0.0 or instrument.relative_error > 0.0
+    assert instrument.max_permissible_error > 0.0 or instrument.relative_error > 0.0
     assert instrument.reads
-    assert TYPICAL[kind]["words"]
+    assert TYPICAL[kind]["label"]
 
 
 def test_repeats_narrow_the_repeat_alone() -> None:
-    only = Instrument("gauge", repeat=0.002)
+    only = Instrument("gauge", repeatability=0.002)
     inputs = {"bore_mm": 68.0, "bore_temperature_c": 20.0, "bore_alpha_per_k": BORE_ALPHA}
     for n in (1, 4, 16):
         found = asked(
             "length-at-20c", inputs, {"bore_mm": "gauge"}, instruments=(only,), readings_each=n
         )
-        assert found.u["bore_at_20_mm"] == pytest.approx(0.002 / math.sqrt(n), rel=1e-8)
+        assert found.u["bore_at_20c_mm"] == pytest.approx(0.002 / math.sqrt(n), rel=1e-8)
 
 
-READING = Measured("gauge", ("bore_max_mm",), 68.05, 210.0)
+READING = Measured("gauge", ("bore_largest_mm",), 68.05, 210.0)
 
 
 def test_an_instrument_that_is_not_described() -> None:
     with pytest.raises(CoreError, match="no instrument 'gauge' is described"):
-        influences({}, [READING], 1)
+        components({}, [READING], 1)
 
 
 def test_a_setting_in_an_instrument_that_is_not_described() -> None:
     with pytest.raises(CoreError, match="no instrument 'micrometer' is described"):
-        influences({"gauge": SET_IN_IT}, [READING], 1)
+        components({"gauge": SET_IN_IT}, [READING], 1)
 
 
 def test_an_instrument_that_nothing_was_read_with() -> None:
-    assert influences({"gauge": GAUGE}, [], 1) == []
+    assert components({"gauge": GAUGE}, [], 1) == []
 
 
 def test_an_error_of_zero_still_hangs_together() -> None:
     """A micrometer without error: what was set in it keeps its own errors alone."""
     exact = Instrument("micrometer")
-    found = influences({"gauge": SET_IN_IT, "micrometer": exact}, [READING], 1)
+    found = components({"gauge": SET_IN_IT, "micrometer": exact}, [READING], 1)
     assert sum(i.u**2 for i in found) == pytest.approx(
         (0.0015**2 + 0.0015**2) / 3 + 0.001**2 + 0.001**2 / 12, rel=1e-12
     )

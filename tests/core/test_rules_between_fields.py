@@ -11,10 +11,10 @@ import pytest
 
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.calculations.assembly import _ring_pins as pins
-from ringland_service.core.declare import Rule, asked, defaults
+from ringland_service.core.declare import Rule, defaults, input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, NumberField, QuantityField
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
 
 Pair = tuple[Any, Rule, str, str]
@@ -23,7 +23,7 @@ Pair = tuple[Any, Rule, str, str]
 def pairs() -> Iterator[Pair]:
     """Yield every two quantities of one kind that a rule holds against each other."""
     for calculation in CALCULATIONS:
-        known = asked(calculation.inputs)
+        known = input_fields(calculation.inputs)
         for rule in calculation.rules:
             single = [n for n in rule.fields if type(known[n]) is QuantityField]
             for one, other in itertools.combinations(dict.fromkeys(single), 2):
@@ -42,7 +42,7 @@ def by_example(calculation: Any, rule: Rule, **changed: Any) -> Any:
     """Return inputs of the single values of the examples, and of the lists that must be there."""
     values: dict[str, Any] = {}
     optional = defaults(calculation.inputs)
-    for name, field in asked(calculation.inputs).items():
+    for name, field in input_fields(calculation.inputs).items():
         plain = type(field) is QuantityField or isinstance(field, NumberField)
         if (plain and field.example is not None) or name not in optional or name in rule.fields:
             values[name] = field.example
@@ -51,7 +51,7 @@ def by_example(calculation: Any, rule: Rule, **changed: Any) -> Any:
 
 def sizes(calculation: Any, one: str, other: str) -> list[float]:
     """Return sizes that both fields may have."""
-    known: Any = asked(calculation.inputs)
+    known: Any = input_fields(calculation.inputs)
     types = [known[name].type for name in (one, other)]
     low, high = max(t.low for t in types), min(t.high for t in types)
     within = [v for v in (0.0762, 3.0, 20.03, 76.2) if low <= v <= high]
@@ -94,21 +94,27 @@ def test_the_last_digit_breaks_no_rule_and_mends_none(
 AT_THE_BOUND: list[tuple[str, dict[str, Any]]] = [
     ("pin-fits", {"pin_mm": 20.03, "piston_pin_bore_mm": 20.0}),
     ("pin-fits", {"pin_mm": 18.4, "piston_pin_bore_mm": 18.9}),
-    ("hot-clearance", {"piston_mm": 68.05, "bore_mm": 68.0}),
-    ("hot-clearance", {"piston_mm": 65.1, "bore_mm": 68.1}),
-    ("piston-clearance", {"piston_mm": 68.05, "bore_max_mm": 68.0}),
-    ("piston-clearance", {"piston_mm": 65.1, "bore_max_mm": 68.1}),
-    ("piston-clearance", {"piston_mm": 67.9, "piston_new_mm": 67.89, "bore_max_mm": 68.0}),
-    ("piston-clearance", {"piston_mm": 67.1, "piston_new_mm": 68.1, "bore_max_mm": 68.1}),
-    ("length-at-20c", {"bore_mm": 68.1, "piston_mm": 65.1, "piston_temperature_c": 20.0}),
-    ("length-at-20c", {"bore_mm": 68.0, "piston_mm": 68.3, "piston_temperature_c": 20.0}),
+    ("hot-clearance", {"piston_size_mm": 68.05, "bore_mm": 68.0}),
+    ("hot-clearance", {"piston_size_mm": 65.1, "bore_mm": 68.1}),
+    ("piston-clearance", {"piston_size_mm": 68.05, "bore_largest_mm": 68.0}),
+    ("piston-clearance", {"piston_size_mm": 65.1, "bore_largest_mm": 68.1}),
+    (
+        "piston-clearance",
+        {"piston_size_mm": 67.9, "piston_size_new_mm": 67.89, "bore_largest_mm": 68.0},
+    ),
+    (
+        "piston-clearance",
+        {"piston_size_mm": 67.1, "piston_size_new_mm": 68.1, "bore_largest_mm": 68.1},
+    ),
+    ("length-at-20c", {"bore_mm": 68.1, "piston_size_mm": 65.1, "piston_temperature_c": 20.0}),
+    ("length-at-20c", {"bore_mm": 68.0, "piston_size_mm": 68.3, "piston_temperature_c": 20.0}),
     ("overbore-ratio", {"bore_mm": 68.0, "new_bore_mm": 68.4, "new_gasket_bore_mm": 80.4}),
     ("compression-ratio", {"bore_mm": 68.4, "gasket_bore_mm": 80.4}),
-    ("clean-up", {"unworn_reference_mm": 68.1, "bore_max_mm": 71.1}),
+    ("clean-up", {"unworn_mm": 68.1, "bore_largest_mm": 71.1}),
     ("sleeve-fit", {"sleeve_od_mm": 76.3, "cylinder_bore_mm": 76.0}),
     ("sleeve-fit", {"sleeve_od_mm": 68.4, "cylinder_bore_mm": 68.1}),
-    ("ring-side-clearance", {"top_ring_width_mm": 1.52, "top_groove_width_mm": 1.5}),
-    ("ring-side-clearance", {"top_ring_width_mm": 1.2, "top_groove_width_mm": 2.2}),
+    ("ring-side-clearance", {"top_width_mm": 1.52, "top_groove_mm": 1.5}),
+    ("ring-side-clearance", {"top_width_mm": 1.2, "top_groove_mm": 2.2}),
     ("bore-survey", {"pin_axis_mm": (71.1, 68.2), "thrust_axis_mm": (68.1, 67.6),
                      "depth_mm": (10.0, 60.0), "nominal_bore_mm": 68.1}),
 ]  # fmt: skip
@@ -117,8 +123,8 @@ AT_THE_BOUND: list[tuple[str, dict[str, Any]]] = [
 @pytest.mark.parametrize(("name", "given"), AT_THE_BOUND)
 def test_as_far_apart_as_may_be_is_not_too_far(name: str, given: dict[str, Any]) -> None:
     calculation = BY_NAME[name]
-    required = asked(calculation.inputs).keys() - defaults(calculation.inputs).keys()
-    examples = {n: asked(calculation.inputs)[n].example for n in required}
+    required = input_fields(calculation.inputs).keys() - defaults(calculation.inputs).keys()
+    examples = {n: input_fields(calculation.inputs)[n].example for n in required}
     inputs = calculation.inputs(**(examples | given))
     judged = [rule for rule in calculation.rules if set(rule.fields) <= given.keys()]
     assert judged
@@ -127,7 +133,7 @@ def test_as_far_apart_as_may_be_is_not_too_far(name: str, given: dict[str, Any])
 
 def test_a_limit_above_itself_by_a_last_digit() -> None:
     calculation = BY_NAME["verdict"]
-    sides = [asked(calculation.inputs)[n] for n in ("low", "high")]
+    sides = [input_fields(calculation.inputs)[n] for n in ("low", "high")]
     assert all(isinstance(side, AnyQuantityField) for side in sides)
     rule = calculation.rules[0]
 
@@ -147,11 +153,11 @@ def test_a_limit_above_itself_by_a_last_digit() -> None:
 
 def test_scores_as_large_as_the_largest_bore() -> None:
     calculation: Any = BY_NAME["clean-up"]
-    score = asked(calculation.inputs)["scores"].record  # type: ignore[attr-defined]
+    score = input_fields(calculation.inputs)["scores"].record  # type: ignore[attr-defined]
     for local, largest, unworn in ((76.2, 3 * 25.4, 76.1), (3 * 25.4, 76.3, 76.2)):
         scores = (score(local_mm=local, depth_radial_mm=0.05),)
-        inputs = calculation.inputs(unworn_reference_mm=unworn, bore_max_mm=largest, scores=scores)
-        assert answer(calculation, Question(inputs=inputs)).outputs.score_mm > 76.1
+        inputs = calculation.inputs(unworn_mm=unworn, bore_largest_mm=largest, scores=scores)
+        assert answer(calculation, Request(inputs=inputs)).outputs.score_mm > 76.1
 
 
 # 0.5 rad and its degrees, as conversions of either leave them.
@@ -176,5 +182,5 @@ def test_a_window_of_no_width_in_any_unit(dust: float) -> None:
         port_windows=(pins.window(EDGE_DEG, EDGE_DEG + dust),),
         ring_end_half_width_mm=0.8,
     )
-    with pytest.raises(Refused, match="nothing or more than half"):
-        answer(calculation, Question(inputs=inputs))
+    with pytest.raises(DomainError, match="nothing or more than half"):
+        answer(calculation, Request(inputs=inputs))

@@ -25,7 +25,7 @@ def _like(calculation: str, name: str, *without: str, **changes: Any) -> Case:
 def _squish(name: str, cycle: str, bore_mm: float, stroke_mm: float) -> Case:
     base = _first("squish")
     inputs = {
-        "solder_at_pin_axis_mm": [1.32, 1.36],
+        "solder_mm": [1.32, 1.36],
         "solder_wire_mm": 1.6,
         "cycle": cycle,
         "bore_mm": bore_mm,
@@ -36,8 +36,9 @@ def _squish(name: str, cycle: str, bore_mm: float, stroke_mm: float) -> Case:
 
 def _fit(piston_kind: str, bore_kind: str) -> Case:
     return _like(
-        "piston-clearance", f"new fit, {piston_kind}", "survey", "skirt_from_mm", "skirt_to_mm",
-        "piston_new_mm", "cycle", piston_mm=67.96, bore_max_mm=68.01, fit="new",
+        "piston-clearance", f"new fit, {piston_kind}", "bore_survey",
+        "skirt_from_mm", "skirt_to_mm", "piston_size_new_mm", "cycle",
+        piston_size_mm=67.96, bore_largest_mm=68.01, piston_condition="new",
         piston_kind=piston_kind, bore_kind=bore_kind,
     )  # fmt: skip
 
@@ -64,19 +65,19 @@ FURTHER: tuple[Case, ...] = (
     _squish("four-stroke of 100 cc", "four_stroke", 50.0, 50.0),
     _like("cylinder-spread", "spread of 17 %", readings_kpa=[1000.0, 830.0, 990.0, 995.0]),
     _like("wet-gain", "excess of about 17 %", wet_kpa=870.0),
-    _like("diagnosis", "weights of one's own, a score of 1.7", evidence=["E141"],
-          weights=[{"suspect": "RB", "evidence": "E141", "weight": 1.7}]),
-    _like("diagnosis", "weights of one's own, a lead of 0.9", evidence=["E141"],
-          weights=[{"suspect": "RB", "evidence": "E141", "weight": 3.0},
-                   {"suspect": "VX", "evidence": "E141", "weight": 2.1}]),
-    _like("cam-check", "what a degree costs is not told", "exhaust_loss_per_deg_mm"),
+    _like("diagnosis", "weights of one's own, a score of 1.7", evidence=["dust_past_filter"],
+          weights=[{"suspect": "rings_or_bore", "evidence": "dust_past_filter", "weight": 1.7}]),
+    _like("diagnosis", "weights of one's own, a lead of 0.9", evidence=["dust_past_filter"],
+          weights=[{"suspect": "rings_or_bore", "evidence": "dust_past_filter", "weight": 3.0},
+                   {"suspect": "exhaust_valve", "evidence": "dust_past_filter", "weight": 2.1}]),
+    _like("cam-check", "what a degree costs is not told", "exhaust_loss_per_degree_mm"),
     _like("order-card", "a bridge and the stock not told", "hone_stock_mm",
           cycle="two_stroke", exhaust_bridge=True, ring_kind="plain_iron"),
     _like("order-card", "a light hone", "hone_stock_mm", work="light_hone"),
     _warm("length-at-20c", "bore_alpha_per_k"),
     _warm("bore-survey"),
     _warm("piston-clearance"),
-    _warm("piston-clearance", "survey", "skirt_from_mm", "skirt_to_mm", bore_max_mm=68.05),
-    _warm("hone-and-rering", hone_removal_mm=0.01),
+    _warm("piston-clearance", "bore_survey", "skirt_from_mm", "skirt_to_mm", bore_largest_mm=68.05),
+    _warm("hone-and-re-ring", hone_removal_mm=0.01),
     _warm("piston-selection"),
 )  # fmt: skip

@@ -14,9 +14,9 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.rows import Rows, groups
 
 
@@ -26,7 +26,7 @@ def calculation(name: str) -> Calculation:
     return found
 
 
-SMALL: Row = {"bore_mm": 68.0, "stroke_mm": 66.0, "cylinders": 1.0, "new_bore_mm": None}
+SMALL: Row = {"bore_mm": 68.0, "stroke_mm": 66.0, "cylinder_count": 1.0, "new_bore_mm": None}
 DISPLACEMENT = calculation("displacement")
 
 
@@ -37,7 +37,7 @@ def test_bad_rows_and_gaps_keep_their_places() -> None:
         SMALL | {"bore_mm": 200.0, "stroke_mm": 190.0},
         SMALL | {"new_bore_mm": 68.496},
         SMALL | {"bore_mm": None},
-        SMALL | {"cylinders": None},
+        SMALL | {"cylinder_count": None},
     ]
     fault = OutOfBounds("bore_mm", "not a number")
     found = answer_rows(DISPLACEMENT, as_columns(rows, faults={3: [fault]}))
@@ -76,23 +76,23 @@ def test_rows_are_taken_together_by_their_words_and_gaps() -> None:
 def test_limits_by_row() -> None:
     """Floors of 900 kPa for the row that states one; U = 48 by gauge, repeat and weather."""
     of = calculation("compression-level")
-    row: Row = {"reading_kpa": 930.0, "gauge_error_pct": 4.0, "repeat_kpa_diff": 10.0}
+    row: Row = {"reading_kpa": 930.0, "gauge_error_pct": 4.0, "repeatability_kpa_diff": 10.0}
     row |= {"decompressor": "none"}
     rows = [row, row, row | {"reading_kpa": 890.0}]
-    limits = {("compression_reading", "low"): [900.0, None, 980.0]}
+    limits = {("compression_least", "low"): [900.0, None, 980.0]}
     found = answer_rows(of, as_columns(rows, limits=limits))
-    verdicts = found.verdicts["compression_reading"].verdict
+    verdicts = found.verdicts["compression_least"].verdict
     assert verdicts == ["too_close_to_call", None, "fail"]
     for i, floor in ((0, 900.0), (2, 980.0)):
-        alone = single(of, rows[i], {}, limits={"compression_reading": Limit(low=floor)})
+        alone = single(of, rows[i], {}, limits={"compression_least": Limit(low=floor)})
         assert_row(found, i, alone)
 
 
 def test_a_limit_that_the_arithmetic_uses_by_row() -> None:
     """A maker's least gap replaces the rule of thumb in the filing (by hand: 0.30 − 0.21)."""
     of = calculation("ring-gap")
-    rows = [{"bore_mm": 68.0, "top_measured_mm": 0.21}] * 2
-    found = answer_rows(of, as_columns(rows, limits={("top_ring_gap", "low"): [0.30, None]}))
+    rows = [{"bore_mm": 68.0, "top_gap_mm": 0.21}] * 2
+    found = answer_rows(of, as_columns(rows, limits={("top_ring_gap_new", "low"): [0.30, None]}))
     assert found.results["file_top_mm"] == pytest.approx([0.09, 0.004 * 68.0 - 0.21], rel=1e-9)
 
 
@@ -100,8 +100,8 @@ def test_common_practice_falls_away_in_a_batch_too() -> None:
     of = calculation("compression-level")
     row = example_row(of)
     with_it = answer_rows(of, as_columns([row, row]))
-    question = Question(inputs=None, defaults=False)
-    without = answer_rows(of, as_columns([row, row], question=question))
+    request = Request(inputs=None, defaults=False)
+    without = answer_rows(of, as_columns([row, row], request=request))
     assert "grade" in with_it.results
     assert "grade" not in without.results
     assert_row(without, 1, single(of, row, {}, defaults=False))
@@ -110,21 +110,21 @@ def test_common_practice_falls_away_in_a_batch_too() -> None:
 def test_one_uncertainty_for_all_rows() -> None:
     found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], uncertainty={"bore_mm": 0.0068}))
     alone = single(DISPLACEMENT, SMALL, {"bore_mm": 0.0068})
-    assert isinstance(alone, Answer)
+    assert isinstance(alone, Response)
     assert found.u["displacement_cc"] == pytest.approx([alone.u["displacement_cc"]] * 2, rel=1e-9)
 
 
-def test_a_row_without_doubt_has_none() -> None:
-    """Below 5 cc the dose is 0.5 mL whatever the clearance volume's doubt (by hand)."""
+def test_a_row_without_uncertainty_has_none() -> None:
+    """Below 5 cc the dose is 0.5 mL whatever the clearance volume's uncertainty (by hand)."""
     of = calculation("wet-gain")
-    row = {"dry_kpa": 660.0, "wet_kpa": 930.0, "oil_ml": 1.0, "clearance_cc": 29.0}
+    row = {"reading_kpa": 660.0, "wet_kpa": 930.0, "wet_oil_ml": 1.0, "clearance_cc": 29.0}
     rows = [row, row | {"clearance_cc": 4.0}]
     found = answer_rows(of, as_columns(rows, uncertainty={"clearance_cc": 0.2}))
     assert found.u["recommended_oil_ml"] == [pytest.approx(0.01, rel=1e-7), None]
 
 
-def test_a_verdict_without_doubt_has_no_probability() -> None:
-    """The floor of a ratio that rests on one row's doubt alone."""
+def test_a_verdict_without_uncertainty_has_no_probability() -> None:
+    """The floor of a ratio that rests on one row's uncertainty alone."""
     check = DISPLACEMENT.checks[0]
 
     def compute(inputs: Any) -> Any:
@@ -141,13 +141,13 @@ def test_a_verdict_without_doubt_has_no_probability() -> None:
 
 
 def test_instruments_are_answered_row_by_row() -> None:
-    gauge = Instrument("gauge", max_error=0.005)
-    question = Question(
+    gauge = Instrument("gauge", max_permissible_error=0.005)
+    request = Request(
         inputs=None,
-        doubts={("bore_mm",): Stated(instrument="gauge")},
+        uncertainties={("bore_mm",): Stated(instrument="gauge")},
         measuring=Measuring(instruments={"gauge": gauge}),
     )
-    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], question=question))
+    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], request=request))
     # By hand: 2 · 239.691 · (0.005 / √3) / 68.
     expected = 2.0 * 239.69095309828688 * 0.005 / math.sqrt(3.0) / 68.0
     assert found.u["displacement_cc"] == pytest.approx([expected] * 2, rel=1e-8)
@@ -157,8 +157,8 @@ def test_one_value_shared_by_all_rows() -> None:
     rows = Rows(
         count=2,
         columns={"bore_mm": [68.0, 68.496]},
-        shared={"stroke_mm": 66.0, "cylinders": 1.0},
-        question=Question(inputs=None),
+        shared={"stroke_mm": 66.0, "cylinder_count": 1.0},
+        request=Request(inputs=None),
     )
     found = answer_rows(DISPLACEMENT, rows)
     assert found.results["displacement_cc"] == pytest.approx([239.691, 243.2], rel=2e-5)

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from ringland_service.api.faults import Faulty
+from ringland_service.api.faults import FieldErrors
 from ringland_service.api.routes.answering import answered, answered_batch
 from ringland_service.api.routes.calculation_routes import as_text
 from ringland_service.api.shapes.examples import example
@@ -17,7 +17,7 @@ from ringland_service.api.writing import batch_render, flat_table
 from ringland_service.api.writing.pages import job_page
 from ringland_service.api.writing.printed import printed
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
-from ringland_service.core.declare import Calculation, asked, defaults
+from ringland_service.core.declare import Calculation, defaults, input_fields
 from ringland_service.core.declare.fields import QuantityField, ReadingsField
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.quantities.typical import typical_uncertainty
@@ -52,16 +52,16 @@ def single_readings(calculation: Calculation) -> dict[str, tuple[str, QuantityFi
     """The quantities of a calculation that are one reading each, by public name."""
     return {
         field.public(name): (name, field)
-        for name, field in asked(calculation.inputs).items()
+        for name, field in input_fields(calculation.inputs).items()
         if isinstance(field, QuantityField) and not isinstance(field, ReadingsField)
         if not field.exact
     }
 
 
-def stated(data: dict[str, Any], doubts: dict[str, float]) -> dict[str, Any]:
+def stated(data: dict[str, Any], uncertainties: dict[str, float]) -> dict[str, Any]:
     found = copy.deepcopy(data)
-    for name, doubt in doubts.items():
-        found[name]["uncertainty"] = doubt
+    for name, uncertainty in uncertainties.items():
+        found[name]["uncertainty"] = uncertainty
     return found
 
 
@@ -74,7 +74,7 @@ def asked_alone(calculation: Calculation) -> Iterator[tuple[str, dict[str, Any],
             try:
                 asked_ = stated(data, {public: float(usual) / 10.0})
                 yield public, asked_, answered(calculation, asked_, {})
-            except Faulty:
+            except FieldErrors:
                 continue
 
 
@@ -91,18 +91,18 @@ def test_an_input_is_named_where_stating_it_would_widen_the_result(calculation: 
                 continue
             try:
                 wide = expanded_of(answered(calculation, stated(data, {other: float(usual)}), {}))
-            except Faulty:
+            except FieldErrors:
                 continue
             for result, before in narrow.items():
                 ratio = wide[result] / before
                 if math.isclose(ratio, TENTH, rel_tol=NEAR):
                     continue
                 reading = name not in FIGURES and value != optional.get(name)
-                named = short(field.words) in names_in(told.get(result, ""))
+                named = short(field.description) in names_in(told.get(result, ""))
                 twin = [
                     n
                     for n, (_, f) in single_readings(calculation).items()
-                    if n != other and short(f.words) == short(field.words)
+                    if n != other and short(f.description) == short(field.description)
                 ]
                 assert named == (reading and ratio > TENTH) or twin, (public, other, result, ratio)
 
@@ -118,7 +118,7 @@ def test_many_answers_warn_and_many_do_not() -> None:
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
 def test_where_nothing_is_stated_nothing_is_missed(calculation: Calculation) -> None:
     found = answered(calculation, example(calculation.inputs), {})
-    if calculation.influences is None:
+    if calculation.components is None:
         assert remarks(found) == {}
     assert set(remarks(found)) <= {*expanded_of(found), *found["uncertainties"], *lists(found)}
 
@@ -131,7 +131,7 @@ def test_a_jump_is_no_slope() -> None:
     """The skirt travel begins at a depth read: moved, it lets that reading in or out."""
     fit = BY_NAME["piston-clearance"]
     data = example(fit.inputs)
-    assert data["skirt_from"]["value"] in data["survey"]["depth"]["values"]
+    assert data["skirt_from"]["value"] in data["bore_survey"]["depth"]["values"]
     alone = expanded_of(answered(fit, stated(data, {"piston": 0.004}), {}))["clearance_max"]
     both = stated(data, {"piston": 0.004, "skirt_from": 1.0})
     assert expanded_of(answered(fit, both, {}))["clearance_max"] == pytest.approx(alone, rel=1e-6)
@@ -143,35 +143,35 @@ WALL = BY_NAME["liner-wall"]
 OUTSIDE, SHIFT = "outside diameter of the liner", "distance of the bore's centre"
 
 
-def wall(**doubts: float) -> Any:
-    return answered(WALL, stated(example(WALL.inputs), doubts), {})
+def wall(**uncertainties: float) -> Any:
+    return answered(WALL, stated(example(WALL.inputs), uncertainties), {})
 
 
 def test_the_wall_names_core_shift_and_outside_diameter() -> None:
     """The case that showed it: ± 0.002 mm from the finish bore alone."""
-    found = wall(finish_bore_max=0.004)
+    found = wall(finish_high=0.004)
     said = remarks(found)["wall_thinnest"]
     assert said.startswith("uncertainty not stated: ")
     assert OUTSIDE in said
     assert SHIFT in said
     # The JSON keeps the number: half of 0.004, a wall being one side of a diameter.
     assert found["result"]["wall_thinnest"]["uncertainty"] == pytest.approx(0.002, rel=1e-9)
-    assert remarks(wall(finish_bore_max=0.004, liner_od=0.03, core_shift=0.05)) == {}
+    assert remarks(wall(finish_high=0.004, liner_od=0.03, core_shift=0.05)) == {}
     # 0.05 of the shift is large against the 0.013 that the outside would add.
-    assert remarks(wall(finish_bore_max=0.004, core_shift=0.05)).keys() == {"wall_mean"}
+    assert remarks(wall(finish_high=0.004, core_shift=0.05)).keys() == {"wall_mean"}
 
 
 def test_text_prints_the_remark_and_no_plus_minus() -> None:
-    lines = as_text(WALL, wall(finish_bore_max=0.004)).splitlines()
+    lines = as_text(WALL, wall(finish_high=0.004)).splitlines()
     told = next(line for line in lines if "wall thinnest" in line)
     assert "(uncertainty not stated: outside diameter" in told
     assert "±" not in "".join(lines)
-    sound = as_text(WALL, wall(finish_bore_max=0.004, liner_od=0.03, core_shift=0.05))
+    sound = as_text(WALL, wall(finish_high=0.004, liner_od=0.03, core_shift=0.05))
     assert "3.049 ± 0.052 mm" in sound  # by hand: √(0.002² + 0.015² + 0.05²) = 0.05224
 
 
 def test_the_table_names_them_beside_the_number() -> None:
-    found = printed(WALL, wall(finish_bore_max=0.004))
+    found = printed(WALL, wall(finish_high=0.004))
     rows = list(csv.DictReader(io.StringIO(flat_table.table(WALL, found))))
     told = [
         r for r in rows if r["name"] in ("wall_thinnest", "liner_wall") and r["part"] != "warning"
@@ -184,11 +184,11 @@ def test_the_table_names_them_beside_the_number() -> None:
 def test_a_batch_says_in_which_rows() -> None:
     assert isinstance(WALL, Calculation)
     shared = example(WALL.inputs)
-    doubts = [0.004, None, 1.0, 0.004]
-    finish = {"values": [68.501] * 4, "unit": "mm", "uncertainty": doubts}
+    uncertainties = [0.004, None, 1.0, 0.004]
+    finish = {"values": [68.501] * 4, "unit": "mm", "uncertainty": uncertainties}
     shift = {"values": [0.2] * 4, "unit": "mm", "uncertainty": [None, None, None, 0.05]}
-    del shared["finish_bore_max"], shared["core_shift"]
-    asked_ = {"shared": shared, "columns": {"finish_bore_max": finish, "core_shift": shift}}
+    del shared["finish_high"], shared["core_shift"]
+    asked_ = {"shared": shared, "columns": {"finish_high": finish, "core_shift": shift}}
     answers = answered_batch(WALL, asked_, never())
     found = batch_render.answer(answers, "metric")
     by_rows = {
@@ -197,8 +197,8 @@ def test_a_batch_says_in_which_rows() -> None:
         if w["code"] == UNSTATED and w["field"] == "wall_thinnest"
     }
     singles = {
-        0: remarks(wall(finish_bore_max=0.004)),
-        3: remarks(wall(finish_bore_max=0.004, core_shift=0.05)),
+        0: remarks(wall(finish_high=0.004)),
+        3: remarks(wall(finish_high=0.004, core_shift=0.05)),
     }
     expected = {
         (told["wall_thinnest"], (row,))
@@ -229,7 +229,7 @@ def test_what_a_part_leaves_out_is_said_by_the_parts_that_rest_on_it() -> None:
 
 
 def test_the_figures_left_alone_are_fields_that_there_are() -> None:
-    known = {name for c in EVERY if isinstance(c, Calculation) for name in asked(c.inputs)}
+    known = {name for c in EVERY if isinstance(c, Calculation) for name in input_fields(c.inputs)}
     assert known >= FIGURES
 
 
@@ -251,7 +251,7 @@ USUAL = {
 @pytest.mark.parametrize(("field", "usual"), USUAL.items(), ids=lambda x: str(x))
 def test_the_usual_uncertainty_of_a_reading(field: Any, usual: Any) -> None:
     of, name = field
-    found = asked(BY_NAME[of].inputs)[name]
+    found = input_fields(BY_NAME[of].inputs)[name]
     assert isinstance(found, QuantityField)
     value, expected = usual
     got = typical_uncertainty(found.type, value)

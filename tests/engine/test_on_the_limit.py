@@ -81,5 +81,5 @@ def test_advice_is_the_same_over_the_wire(
     assert response.status_code == 200, found
     verdict = found["verdicts"][0]
     assert verdict["verdict"] == CLOSE
-    assert verdict["to_settle"] == {"needed_uncertainty": None, "advice": ON_IT}
+    assert verdict["to_settle"] == {"target_uncertainty": None, "advice": ON_IT}
     assert verdict["margin"]["value"] == 0.0

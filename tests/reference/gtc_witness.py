@@ -12,8 +12,8 @@ import GTC
 from ringland_service.core.declare import declared
 from ringland_service.core.declare.expressions import names_in
 from ringland_service.core.declare.fields import ResultField
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Question, all_influences, fields_given
+from ringland_service.engine.request import Request, all_components, fields_given
+from ringland_service.engine.response import Response
 
 
 def degrees(function: Any) -> Any:
@@ -82,10 +82,10 @@ def clearance_bored(v: Any) -> Any:
 
 def of_profile(v: Any) -> tuple[Any, Any]:
     """Pitch and minor diameter of the metric profile, where not given (ISO 724, from memory)."""
-    pitch, minor = v.told("thread_pitch_dia_mm"), v.told("thread_minor_dia_mm")
+    pitch, minor = v.told("thread_pitch_diameter_mm"), v.told("thread_minor_diameter_mm")
     height = math.sqrt(3.0) / 2.0 * v.told("pitch_mm", 0.0)
-    pitch = v["thread_dia_mm"] - 3 / 4 * height if pitch is None else pitch
-    minor = v["thread_dia_mm"] - 17 / 12 * height if minor is None else minor
+    pitch = v["thread_diameter_mm"] - 3 / 4 * height if pitch is None else pitch
+    minor = v["thread_diameter_mm"] - 17 / 12 * height if minor is None else minor
     return pitch, minor
 
 
@@ -106,7 +106,7 @@ def stress_area(v: Any) -> Any:
 
 def nut_factor(v: Any) -> Any:
     """K = (P/(2π) + µ·d2/(2·cos 30°) + µ·1.3·d/2)/d (textbooks, from memory)."""
-    d, p = v["thread_dia_mm"], v["pitch_mm"]
+    d, p = v["thread_diameter_mm"], v["pitch_mm"]
     thread = v["thread_friction"] * of_profile(v)[0] / (2 * math.cos(math.pi / 6))
     return (p / (2 * math.pi) + thread + v["head_friction"] * 1.3 * d / 2) / d
 
@@ -124,7 +124,7 @@ def turns(v: Any) -> Any:
     """The screw's turns: the law of the lever where it sits at the cam's end."""
     at_cam = v["screw_at"] == "cam_end" and v.told("rocker_ratio") is not None
     ratio = v["rocker_ratio"] if at_cam else 1.0
-    off = FUNCTIONS["abs"](v["lash_measured_mm"] - v["lash_wanted_mm"])
+    off = FUNCTIONS["abs"](v["found_mm"] - v["target_mm"])
     return off / (ratio * v["screw_pitch_mm"])
 
 
@@ -142,9 +142,9 @@ IN_PROSE: dict[str, Any] = {
         v.told("gasket_area_mm2") or math.pi / 4 * v["gasket_bore_mm"] ** 2
     ),
     "bore_largest_at_20c_mm": lambda v: (
-        v["bore_max_mm"] / (1 + v["bore_alpha_used_per_k"] * (v["bore_temperature_c"] - 20))
+        v["bore_largest_mm"] / (1 + v["bore_alpha_used_per_k"] * (v["bore_temperature_c"] - 20))
     ),
-    "flatness_mm": lambda v: max(v["straightedge_gaps_mm"]),
+    "flatness_mm": lambda v: max(v["lines_mm"]),
     "stress_area_used_mm2": stress_area,
     "torsion_stress_mpa": torsion,
     "bore_alpha_used_per_k": lambda v: v["bore_alpha_per_k"],
@@ -160,23 +160,23 @@ IN_PROSE: dict[str, Any] = {
 class Witness(dict[str, Any]):
     """Inputs and results by name as GTC's uncertain numbers, the results by their formula texts.
 
-    Each influence is one uncertain number, and moves each input that it moves.
+    Each component is one uncertain number, and moves each input that it moves.
     """
 
-    def __init__(self, question: Question, found: Answer) -> None:
+    def __init__(self, request: Request, found: Response) -> None:
         super().__init__(FUNCTIONS)
         self.found = found
-        moves: dict[Any, Any] = {}
-        for influence in all_influences(question, found.calculation):
-            error = GTC.ureal(0.0, float(influence.u))
-            for move in influence.moves:
-                moves[move.path] = moves.get(move.path, 0.0) + error * float(move.by)
-        for path, _, value in fields_given(question.inputs):
+        effects: dict[Any, Any] = {}
+        for component in all_components(request, found.calculation):
+            error = GTC.ureal(0.0, float(component.u))
+            for move in component.effects:
+                effects[move.path] = effects.get(move.path, 0.0) + error * float(move.by)
+        for path, _, value in fields_given(request.inputs):
             if isinstance(value, tuple):
-                each = [v + moves.get((*path, i), 0.0) for i, v in enumerate(value) if number(v)]
+                each = [v + effects.get((*path, i), 0.0) for i, v in enumerate(value) if number(v)]
                 self[str(path[-1])] = each
             else:
-                self[str(path[-1])] = value + moves[path] if path in moves else value
+                self[str(path[-1])] = value + effects[path] if path in effects else value
 
     def told(self, name: str, absent: Any = None) -> Any:
         """An input as told."""
@@ -203,9 +203,9 @@ def number(value: Any) -> bool:
     return isinstance(value, float)
 
 
-def witnessed(question: Question, found: Answer, name: str) -> Any:
+def witnessed(request: Request, found: Response, name: str) -> Any:
     """GTC's expanded uncertainty of a result, or of each of a list; None where it has none."""
-    said = Witness(question, found)[name]
+    said = Witness(request, found)[name]
     return [expanded(y) for y in said] if isinstance(said, list) else expanded(said)
 
 

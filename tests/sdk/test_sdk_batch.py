@@ -33,7 +33,7 @@ def test_more_rows_than_one_request_holds(ringland_client: Client) -> None:
     sizes = np.linspace(60.0, 80.0, count)
     sizes[MOST_ROWS] = np.nan
     bores = (sizes, "mm")
-    columns: dict[str, Any] = {"bore": bores, "cylinders": [2] * count}
+    columns: dict[str, Any] = {"bore": bores, "cylinder_count": [2] * count}
     columns["limit.class_limit.high"] = ([500.0] * MOST_ROWS + [None] * (count - MOST_ROWS), "cc")
     found = ringland_client.displacement.batch(columns=columns, shared={"stroke": "66 mm"})
     assert (found.rows, found.answered, found.refused) == (count, count - 1, 1)
@@ -156,12 +156,12 @@ def test_why_rows_are_not_judged(ringland_client: Client) -> None:
     found = asked.batch(
         columns={
             "reading": ([65, 65, 65], "psi"),
-            "limit.compression_reading.low": ([60, 90, None], "psi"),
+            "limit.compression_least.low": ([60, 90, None], "psi"),
             "decompressor": ["none", None, "none"],
         },
-        shared={"altitude": "0 m", "limit_altitude": "0 m", "throttle_open": True},
+        shared={"altitude": "0 m", "expected_altitude": "0 m", "throttle_open": True},
     )
-    assert found.verdicts["compression_reading"].why == (None, "decompressor_unknown", None)
+    assert found.verdicts["compression_least"].why == (None, "decompressor_unknown", None)
 
 
 def test_rows_of_different_units_keep_theirs(ringland_client: Client) -> None:

@@ -79,10 +79,12 @@ def test_a_problem_of_the_service_becomes_its_error(
 
 def test_every_fault_of_a_request_is_told(ringland_client: Client) -> None:
     with pytest.raises(ringland.BadRequest) as caught:
-        ringland_client.ask("piston-clearance", nonsense=1, survey={"thrust_axis": {"unit": "mm"}})
+        ringland_client.ask(
+            "piston-clearance", nonsense=1, bore_survey={"thrust_axis": {"unit": "mm"}}
+        )
     by_field = {error.field: error for error in caught.value.errors}
     assert by_field["nonsense"].code == "unknown_field"
-    assert "bore_max" in by_field["nonsense"].allowed
+    assert "bore_largest" in by_field["nonsense"].allowed
     assert by_field["piston"].code == "missing_field"
     assert any(field.startswith("survey.") for field in by_field)
     assert all(str(error) in str(caught.value) for error in caught.value.errors)

@@ -45,19 +45,19 @@ def test_another_text_is_refused_with_the_right_form(text: str) -> None:
 NUMBERS = st.floats(-1e9, 1e9).filter(lambda x: x == 0 or abs(x) > 1e-9)
 
 
-@given(value=NUMBERS, doubt=st.none() | st.floats(1e-6, 1e3))
-def test_a_quantity_survives_its_text(value: float, doubt: float | None) -> None:
-    quantity = Quantity(value, "mm", doubt)
+@given(value=NUMBERS, uncertainty=st.none() | st.floats(1e-6, 1e3))
+def test_a_quantity_survives_its_text(value: float, uncertainty: float | None) -> None:
+    quantity = Quantity(value, "mm", uncertainty)
     assert Quantity.parse(str(quantity)) == quantity
 
 
 @pytest.mark.parametrize(
     ("quantity", "text"),
     [
-        (Quantity(239.6909, "cc", digits=1), "239.7 cc"),
-        (Quantity(0.1234, "mm", 0.004, digits=3), "0.123 mm ± 0.004"),
+        (Quantity(239.6909, "cc", decimals=1), "239.7 cc"),
+        (Quantity(0.1234, "mm", 0.004, decimals=3), "0.123 mm ± 0.004"),
         (Quantity(68, "mm"), "68 mm"),
-        (Quantity(7.0, "cc", 0.003, digits=1), "7.0 cc ± 0.003"),
+        (Quantity(7.0, "cc", 0.003, decimals=1), "7.0 cc ± 0.003"),
     ],
 )
 def test_the_digits_suggested_are_shown(quantity: Quantity, text: str) -> None:
@@ -72,7 +72,7 @@ def test_the_digits_suggested_are_shown(quantity: Quantity, text: str) -> None:
         ((np.float32(0.5), "mm"), {"value": 0.5, "unit": "mm"}),
         ((np.int64(68), "mm"), {"value": 68, "unit": "mm"}),
         (
-            Quantity(68, "mm", instrument="gauge", digits=2),
+            Quantity(68, "mm", instrument="gauge", decimals=2),
             {"value": 68, "unit": "mm", "instrument": "gauge"},
         ),
         (
@@ -147,10 +147,10 @@ def test_without_a_shape_only_what_is_clear_is_changed() -> None:
 
 
 def test_unknown_members_are_ignored() -> None:
-    data = {"value": 1, "unit": "mm", "digits": 2, "later": {"deep": []}}
-    assert read(Quantity, data) == Quantity(1.0, "mm", digits=2)
+    data = {"value": 1, "unit": "mm", "decimals": 2, "later": {"deep": []}}
+    assert read(Quantity, data) == Quantity(1.0, "mm", decimals=2)
     assert untyped({"x": [data], "y": {"values": [1, None], "unit": "mm", "later": 1}}) == {
-        "x": [Quantity(1.0, "mm", digits=2)],
+        "x": [Quantity(1.0, "mm", decimals=2)],
         "y": Readings((1.0, None), "mm"),
     }
 

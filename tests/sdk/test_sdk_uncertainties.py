@@ -25,7 +25,7 @@ def test_a_ratio_has_its_uncertainty(ringland_client: Client) -> None:
 
 def test_of_a_list_each_has_its_own(ringland_client: Client) -> None:
     found = ringland_client.cylinder_spread(
-        readings={"values": [1180.0, 1100.0], "unit": "kPa"}, repeat="10 kPa"
+        readings={"values": [1180.0, 1100.0], "unit": "kPa"}, repeatability="10 kPa"
     )
     highest, other = found.uncertainties["each_over_highest"]
     assert highest is None  # one over itself

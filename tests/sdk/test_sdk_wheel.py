@@ -134,7 +134,7 @@ def ask(client: Client) -> float:
             print(one.result.measure_next[0].why, batch.rows)
     clearance = client.piston_clearance(
         piston="51.95 mm",
-        survey={
+        bore_survey={
             "depth": ([10.0], "mm"),
             "thrust_axis": ([52.0], "mm"),
             "pin_axis": ([52.0], "mm"),

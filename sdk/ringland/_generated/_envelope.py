@@ -36,13 +36,13 @@ class MeasuringAskedInstrument(TypedDict):
     ----------
     id : str
     kind : str
-    set_in : str
-    max_error : QuantityLike
+    zero_set_in : str
+    max_permissible_error : QuantityLike
         a figure of an instrument, at most a tenth of the widest span of what it reads; or a share
         of the reading
-    setting_error : QuantityLike
+    zero_setting_error : QuantityLike
         a figure of an instrument, at most a tenth of the widest span of what it reads
-    repeat : QuantityLike
+    repeatability : QuantityLike
         a figure of an instrument, at most a tenth of the widest span of what it reads
     resolution : QuantityLike
         a figure of an instrument, at most a tenth of the widest span of what it reads
@@ -65,10 +65,10 @@ class MeasuringAskedInstrument(TypedDict):
             "lash_feeler",
         ]
     ]
-    set_in: NotRequired[str]
-    max_error: NotRequired[QuantityLike]
-    setting_error: NotRequired[QuantityLike]
-    repeat: NotRequired[QuantityLike]
+    zero_set_in: NotRequired[str]
+    max_permissible_error: NotRequired[QuantityLike]
+    zero_setting_error: NotRequired[QuantityLike]
+    repeatability: NotRequired[QuantityLike]
     resolution: NotRequired[QuantityLike]
     short_range_error: NotRequired[QuantityLike]
 
@@ -81,24 +81,24 @@ class MeasuringAsked(TypedDict):
     instruments : Sequence[MeasuringAskedInstrument]
     readings_each : int
         (default 1)
-    temperature_doubt : QuantityLike
+    temperature_uncertainty : QuantityLike
         standard uncertainty of each part's temperature
     """
 
     instruments: NotRequired[Sequence[MeasuringAskedInstrument]]
     readings_each: NotRequired[int]
-    temperature_doubt: NotRequired[QuantityLike]
+    temperature_uncertainty: NotRequired[QuantityLike]
 
 
 MEASURING: Shape = {
     "instruments": [
         {
-            "max_error": "quantity",
-            "setting_error": "quantity",
-            "repeat": "quantity",
+            "max_permissible_error": "quantity",
+            "zero_setting_error": "quantity",
+            "repeatability": "quantity",
             "resolution": "quantity",
             "short_range_error": "quantity",
         }
     ],
-    "temperature_doubt": "quantity",
+    "temperature_uncertainty": "quantity",
 }

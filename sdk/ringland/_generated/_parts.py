@@ -33,12 +33,12 @@ class MeasureNextWayItem:
     Attributes
     ----------
     field : str
-    words : str
+    description : str
     instrument : str
     """
 
     field: str
-    words: str
+    description: str
     instrument: str
 
 
@@ -67,12 +67,12 @@ class NotWorkedOut:
     Attributes
     ----------
     part : str
-    words : str
+    label : str
     why : str
     """
 
     part: str
-    words: str
+    label: str
     why: str
 
 
@@ -137,11 +137,11 @@ class ToSettle:
 
     Attributes
     ----------
-    needed_uncertainty : Quantity | float | None
+    target_uncertainty : Quantity | float | None
     advice : str
     """
 
-    needed_uncertainty: Quantity | float | None
+    target_uncertainty: Quantity | float | None
     advice: str
 
 
@@ -152,7 +152,7 @@ class Verdict:
     Attributes
     ----------
     check : str
-    words : str
+    label : str
     of : str | None
         of which, where several are judged
     value : Quantity | float
@@ -179,15 +179,15 @@ class Verdict:
     to_judge : str | None
         what would make a reading that is not judged one that can be
     without_uncertainty : Literal['pass', 'fail', 'too_close_to_call', None]
-    probability_within : float | None
+    conformance_probability : float | None
     margin : Quantity | float
     rule : Rule
-    doubt_fails : str | None
+    inconclusive_fails : str | None
     to_settle : ToSettle | None
     """
 
     check: str
-    words: str
+    label: str
     of: str | None
     value: Quantity | float
     uncertainty: Quantity | float | None
@@ -218,10 +218,10 @@ class Verdict:
     ]
     to_judge: str | None
     without_uncertainty: Literal["pass", "fail", "too_close_to_call", None]
-    probability_within: float | None
+    conformance_probability: float | None
     margin: Quantity | float
     rule: Rule
-    doubt_fails: str | None
+    inconclusive_fails: str | None
     to_settle: ToSettle | None
 
 

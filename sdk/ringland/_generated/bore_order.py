@@ -52,9 +52,9 @@ class BoreOrderResult:
         upper less lower limit of the finish bore
     zone_over_2u : float | None
         zone over twice the expanded uncertainty: what the measurement can prove
-    returned_min : Quantity | None
+    returned_smallest : Quantity | None
         smallest reading of the work returned
-    returned_max : Quantity | None
+    returned_largest : Quantity | None
         largest reading of the work returned
     """
 
@@ -63,8 +63,8 @@ class BoreOrderResult:
     bore_to: Quantity
     zone: Quantity
     zone_over_2u: float | None = None
-    returned_min: Quantity | None = None
-    returned_max: Quantity | None = None
+    returned_smallest: Quantity | None = None
+    returned_largest: Quantity | None = None
 
 
 class BoreOrder(Calculation[BoreOrderResult]):
@@ -78,7 +78,7 @@ class BoreOrder(Calculation[BoreOrderResult]):
     NAME = "bore-order"
     RESULT = BoreOrderResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "piston": "quantity",
+        "piston_size": "quantity",
         "clearance_low": "quantity",
         "clearance_high": "quantity",
         "hone_stock": "quantity",
@@ -106,7 +106,7 @@ class BoreOrder(Calculation[BoreOrderResult]):
             "chromed",
             "unknown",
         ],
-        piston: QuantityLike,
+        piston_size: QuantityLike,
         clearance_low: QuantityLike,
         clearance_high: QuantityLike,
         hone_stock: QuantityLike,
@@ -129,7 +129,7 @@ class BoreOrder(Calculation[BoreOrderResult]):
             kind of bore (iron: iron cylinder; iron_sleeve_in_aluminium: iron sleeve in an aluminium
             cylinder; plated_aluminium: plated aluminium; bare_silicon_aluminium: bare silicon
             aluminium, no plating; chromed: aluminium, bore hard-chromed; unknown: not known)
-        piston : QuantityLike
+        piston_size : QuantityLike
             the piston that goes in, as measured across the thrust axis at the maker's height
         clearance_low : QuantityLike
             least clearance wanted, diametral
@@ -168,7 +168,7 @@ class BoreOrder(Calculation[BoreOrderResult]):
         """
         fields = {
             "bore_kind": bore_kind,
-            "piston": piston,
+            "piston_size": piston_size,
             "clearance_low": clearance_low,
             "clearance_high": clearance_high,
             "hone_stock": hone_stock,

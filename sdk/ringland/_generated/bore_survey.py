@@ -20,7 +20,7 @@ class BoreSurveyLimits(TypedDict, total=False):
 
     Attributes
     ----------
-    bore_max : LimitAsked
+    bore_largest : LimitAsked
         largest bore
     out_of_round : LimitAsked
         largest out-of-round, difference of two diameters
@@ -32,7 +32,7 @@ class BoreSurveyLimits(TypedDict, total=False):
         wear of the bore
     """
 
-    bore_max: LimitAsked
+    bore_largest: LimitAsked
     out_of_round: LimitAsked
     taper_pin_axis: LimitAsked
     taper_thrust_axis: LimitAsked
@@ -45,17 +45,17 @@ class BoreSurveyResult:
 
     Attributes
     ----------
-    max : Quantity | None
+    largest : Quantity | None
         largest bore
-    max_at_depth : Quantity | None
+    largest_at_depth : Quantity | None
         depth of the largest bore; of equals the one nearer the deck
-    max_at_axis : Literal['pin', 'thrust'] | None
+    largest_at_axis : Literal['pin', 'thrust'] | None
         axis of the largest bore; of equals at one depth thrust
-    min : Quantity | None
+    smallest : Quantity | None
         smallest bore
-    min_at_depth : Quantity | None
+    smallest_at_depth : Quantity | None
         depth of the smallest bore; of equals the one nearer the deck
-    min_at_axis : Literal['pin', 'thrust'] | None
+    smallest_at_axis : Literal['pin', 'thrust'] | None
         axis of the smallest bore; of equals at one depth thrust
     mean : Quantity | None
         mean bore
@@ -70,15 +70,15 @@ class BoreSurveyResult:
         taper along the pin axis, the largest difference anywhere on it
     taper_thrust_axis : Quantity | None
         taper along the thrust axis, the largest difference anywhere on it
-    signed_taper_pin_top_minus_bottom : Quantity | None
+    signed_taper_pin_axis : Quantity | None
         pin axis, top less bottom: what some makers call taper
-    signed_taper_thrust_top_minus_bottom : Quantity | None
+    signed_taper_thrust_axis : Quantity | None
         thrust axis, top less bottom: what some makers call taper
     barrel : Quantity | None
         middle less ends: above zero wider in the middle
     wear : Quantity | None
         wear of the bore
-    wear_from : Literal['unworn_reference', 'nominal_bore'] | None
+    wear_from : Literal['unworn', 'nominal_bore'] | None
         what the wear is counted from
     shape : str
         shape of the bore lengthwise
@@ -86,23 +86,23 @@ class BoreSurveyResult:
         shape of the bore across
     """
 
-    max: Quantity | None = None
-    max_at_depth: Quantity | None = None
-    max_at_axis: Literal["pin", "thrust"] | None = None
-    min: Quantity | None = None
-    min_at_depth: Quantity | None = None
-    min_at_axis: Literal["pin", "thrust"] | None = None
+    largest: Quantity | None = None
+    largest_at_depth: Quantity | None = None
+    largest_at_axis: Literal["pin", "thrust"] | None = None
+    smallest: Quantity | None = None
+    smallest_at_depth: Quantity | None = None
+    smallest_at_axis: Literal["pin", "thrust"] | None = None
     mean: Quantity | None = None
     worn_zone: Quantity | None = None
     out_of_round: Quantity | None = None
     out_of_round_at_depth: Quantity | None = None
     taper_pin_axis: Quantity | None = None
     taper_thrust_axis: Quantity | None = None
-    signed_taper_pin_top_minus_bottom: Quantity | None = None
-    signed_taper_thrust_top_minus_bottom: Quantity | None = None
+    signed_taper_pin_axis: Quantity | None = None
+    signed_taper_thrust_axis: Quantity | None = None
     barrel: Quantity | None = None
     wear: Quantity | None = None
-    wear_from: Literal["unworn_reference", "nominal_bore"] | None = None
+    wear_from: Literal["unworn", "nominal_bore"] | None = None
     shape: Literal["straight", "tapered", "barrel", "hourglass", "bell_mouth"] | None = None
     cross_section: Literal["round", "oval"] | None = None
 
@@ -122,12 +122,12 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
         "depth": "readings",
         "pin_axis": "readings",
         "thrust_axis": "readings",
-        "unworn_reference": "quantity",
+        "unworn": "quantity",
         "nominal_bore": "quantity",
         "bore_temperature": "quantity",
         "bore_alpha": "quantity",
         "limits": {
-            "bore_max": {"low": "quantity", "high": "quantity"},
+            "bore_largest": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
             "taper_pin_axis": {"low": "quantity", "high": "quantity"},
             "taper_thrust_axis": {"low": "quantity", "high": "quantity"},
@@ -142,9 +142,9 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
         depth: ReadingsLike,
         pin_axis: ReadingsLike,
         thrust_axis: ReadingsLike,
-        unworn_reference: QuantityLike | None = None,
+        unworn: QuantityLike | None = None,
         nominal_bore: QuantityLike | None = None,
-        use: Literal["used", "rering", "fresh"] | None = None,
+        bore_use: Literal["used", "re_ring", "fresh"] | None = None,
         bore_kind: Literal[
             "iron",
             "iron_sleeve_in_aluminium",
@@ -174,12 +174,12 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
             bore along the piston pin at each depth, as a diameter
         thrust_axis : ReadingsLike
             bore across the piston pin (thrust) at each depth, as a diameter
-        unworn_reference : QuantityLike, optional
+        unworn : QuantityLike, optional
             bore where no ring runs, same gauge and temperature
         nominal_bore : QuantityLike, optional
             nominal bore, standard or the oversize it is at
-        use : str, optional
-            what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore,
+        bore_use : str, optional
+            what the bore is judged for (used: a used bore, to stay as it is; re_ring: a used bore,
             to be honed and given new rings; fresh: a freshly bored and honed one) (default used)
         bore_kind : str, optional
             kind of bore (iron: iron cylinder; iron_sleeve_in_aluminium: iron sleeve in an aluminium
@@ -218,9 +218,9 @@ class BoreSurvey(Calculation[BoreSurveyResult]):
             "depth": depth,
             "pin_axis": pin_axis,
             "thrust_axis": thrust_axis,
-            "unworn_reference": unworn_reference,
+            "unworn": unworn,
             "nominal_bore": nominal_bore,
-            "use": use,
+            "bore_use": bore_use,
             "bore_kind": bore_kind,
             "bore_temperature": bore_temperature,
             "bore_alpha": bore_alpha,

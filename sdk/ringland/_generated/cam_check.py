@@ -46,7 +46,7 @@ class CamCheckResult:
         lift of the lobe at the cam
     lobe_loss : Quantity | None
         height that the lobe has lost
-    sprocket_pitch_dia : Quantity | None
+    sprocket_pitch_diameter : Quantity | None
         pitch diameter of the cam sprocket
     cam_retard_cam : Quantity | None
         lag of the camshaft after the change of height, cam degrees; negative: it runs early
@@ -70,17 +70,17 @@ class CamCheckResult:
         lobe separation, cam degrees
     intake_after : Quantity | None
         clearance of the intake valve after the change
-    intake_less_doubt : Quantity | None
-        clearance of the intake valve after the change, less its doubt
+    intake_less_uncertainty : Quantity | None
+        clearance of the intake valve after the change, less its uncertainty
     exhaust_after : Quantity | None
         clearance of the exhaust valve after the change
-    exhaust_less_doubt : Quantity | None
-        clearance of the exhaust valve after the change, less its doubt
+    exhaust_less_uncertainty : Quantity | None
+        clearance of the exhaust valve after the change, less its uncertainty
     """
 
     lobe_lift: Quantity | None = None
     lobe_loss: Quantity | None = None
-    sprocket_pitch_dia: Quantity | None = None
+    sprocket_pitch_diameter: Quantity | None = None
     cam_retard_cam: Quantity | None = None
     cam_retard_crank: Quantity | None = None
     timing_moves: Literal["retarded", "advanced", "unchanged"] | None = None
@@ -92,9 +92,9 @@ class CamCheckResult:
     exhaust_centre_after: Quantity | None = None
     lobe_separation_cam: Quantity | None = None
     intake_after: Quantity | None = None
-    intake_less_doubt: Quantity | None = None
+    intake_less_uncertainty: Quantity | None = None
     exhaust_after: Quantity | None = None
-    exhaust_less_doubt: Quantity | None = None
+    exhaust_less_uncertainty: Quantity | None = None
 
 
 class CamCheck(Calculation[CamCheckResult]):
@@ -121,12 +121,12 @@ class CamCheck(Calculation[CamCheckResult]):
         "event_lift": "quantity",
         "clay_intake": "quantity",
         "clay_exhaust": "quantity",
-        "clay_doubt": "quantity",
+        "clay_uncertainty": "quantity",
         "valve_tilt": "quantity",
         "intake_sink": "quantity",
         "exhaust_sink": "quantity",
-        "exhaust_loss_per_deg": "quantity",
-        "intake_loss_per_deg": "quantity",
+        "exhaust_loss_per_degree": "quantity",
+        "intake_loss_per_degree": "quantity",
         "limits": {
             "lobe_height": {"low": "quantity", "high": "quantity"},
             "lobe_wear": {"low": "quantity", "high": "quantity"},
@@ -153,14 +153,14 @@ class CamCheck(Calculation[CamCheckResult]):
         event_lift: QuantityLike | None = None,
         clay_intake: QuantityLike | None = None,
         clay_exhaust: QuantityLike | None = None,
-        clay_doubt: QuantityLike | None = None,
+        clay_uncertainty: QuantityLike | None = None,
         valve_tilt: QuantityLike | None = None,
         pocket_square: bool | None = None,
         intake_sink: QuantityLike | None = None,
         exhaust_sink: QuantityLike | None = None,
         lash_reset: bool | None = None,
-        exhaust_loss_per_deg: QuantityLike | None = None,
-        intake_loss_per_deg: QuantityLike | None = None,
+        exhaust_loss_per_degree: QuantityLike | None = None,
+        intake_loss_per_degree: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -206,8 +206,8 @@ class CamCheck(Calculation[CamCheckResult]):
             clearance of the intake valve before the change, lash set
         clay_exhaust : QuantityLike, optional
             clearance of the exhaust valve before the change, lash set
-        clay_doubt : QuantityLike, optional
-            doubt of either clearance, expanded (k = 2)
+        clay_uncertainty : QuantityLike, optional
+            uncertainty of either clearance, expanded (k = 2)
         valve_tilt : QuantityLike, optional
             tilt of the valves from the cylinder axis; where not given, the whole height counts
         pocket_square : bool, optional
@@ -219,10 +219,10 @@ class CamCheck(Calculation[CamCheckResult]):
             how much deeper the exhaust valve sits than when the clearance was taken
         lash_reset : bool, optional
             whether the lash is set again after the seats were cut: only then sink gives room
-        exhaust_loss_per_deg : QuantityLike, optional
+        exhaust_loss_per_degree : QuantityLike, optional
             clearance that the exhaust valve loses for each crank degree of retard; where not given,
             0.06 mm near 10° before top dead centre (common practice, no source)
-        intake_loss_per_deg : QuantityLike, optional
+        intake_loss_per_degree : QuantityLike, optional
             clearance that the intake valve loses for each crank degree of advance; where not given,
             0.06 mm (common practice, no source)
         rule : Rule, optional
@@ -260,14 +260,14 @@ class CamCheck(Calculation[CamCheckResult]):
             "event_lift": event_lift,
             "clay_intake": clay_intake,
             "clay_exhaust": clay_exhaust,
-            "clay_doubt": clay_doubt,
+            "clay_uncertainty": clay_uncertainty,
             "valve_tilt": valve_tilt,
             "pocket_square": pocket_square,
             "intake_sink": intake_sink,
             "exhaust_sink": exhaust_sink,
             "lash_reset": lash_reset,
-            "exhaust_loss_per_deg": exhaust_loss_per_deg,
-            "intake_loss_per_deg": intake_loss_per_deg,
+            "exhaust_loss_per_degree": exhaust_loss_per_degree,
+            "intake_loss_per_degree": intake_loss_per_degree,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

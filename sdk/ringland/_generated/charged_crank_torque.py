@@ -76,7 +76,7 @@ class ChargedCrankTorque(Calculation[ChargedCrankTorqueResult]):
     NAME = "charged-crank-torque"
     RESULT = ChargedCrankTorqueResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "supply": "quantity",
+        "supply_pressure": "quantity",
         "bore": "quantity",
         "stroke": "quantity",
         "rod": "quantity",
@@ -91,7 +91,7 @@ class ChargedCrankTorque(Calculation[ChargedCrankTorqueResult]):
     def __call__(
         self,
         *,
-        supply: QuantityLike,
+        supply_pressure: QuantityLike,
         bore: QuantityLike,
         stroke: QuantityLike,
         rod: QuantityLike,
@@ -110,7 +110,7 @@ class ChargedCrankTorque(Calculation[ChargedCrankTorqueResult]):
 
         Parameters
         ----------
-        supply : QuantityLike
+        supply_pressure : QuantityLike
             pressure that the cylinder is charged with, gauge
         bore : QuantityLike
             cylinder bore
@@ -147,7 +147,7 @@ class ChargedCrankTorque(Calculation[ChargedCrankTorqueResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "supply": supply,
+            "supply_pressure": supply_pressure,
             "bore": bore,
             "stroke": stroke,
             "rod": rod,

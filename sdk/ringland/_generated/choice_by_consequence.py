@@ -21,7 +21,7 @@ class ChoiceByConsequenceResult:
 
     Attributes
     ----------
-    probability_within : float
+    conformance_probability : float
         probability that the part is within its limit
     probability_beyond : float
         probability that the part is beyond its limit
@@ -33,7 +33,7 @@ class ChoiceByConsequenceResult:
         cheaper choice on average; absent where the part's failure hurts
     """
 
-    probability_within: float
+    conformance_probability: float
     probability_beyond: float
     expected_cost_of_reuse: float
     break_even_probability: float
@@ -93,7 +93,7 @@ class ChoiceByConsequence(Calculation[ChoiceByConsequenceResult]):
         known_within : float, optional
             probability that the part is within its limit, as a verdict gives it
         value : QuantityLike, optional
-            the value in doubt, with its uncertainty
+            the value in uncertainty, with its uncertainty
         low : QuantityLike, optional
             lower limit
         high : QuantityLike, optional

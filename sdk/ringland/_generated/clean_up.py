@@ -80,8 +80,8 @@ class CleanUp(Calculation[CleanUpResult]):
     NAME = "clean-up"
     RESULT = CleanUpResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "unworn_reference": "quantity",
-        "bore_max": "quantity",
+        "unworn": "quantity",
+        "bore_largest": "quantity",
         "scores": [
             {"local": "quantity", "depth_radial": "quantity", "depth_from_deck": "quantity"}
         ],
@@ -91,8 +91,8 @@ class CleanUp(Calculation[CleanUpResult]):
     def __call__(
         self,
         *,
-        unworn_reference: QuantityLike,
-        bore_max: QuantityLike,
+        unworn: QuantityLike,
+        bore_largest: QuantityLike,
         wear_side_share: float | None = None,
         scores: Sequence[CleanUpScore] | None = None,
         rule: Rule | None = None,
@@ -105,10 +105,10 @@ class CleanUp(Calculation[CleanUpResult]):
 
         Parameters
         ----------
-        unworn_reference : QuantityLike
+        unworn : QuantityLike
             bore where it has not worn, at the bottom or above the ring travel: what the machinist
             centres on
-        bore_max : QuantityLike
+        bore_largest : QuantityLike
             largest bore of the survey
         wear_side_share : float, optional
             share of the wear on the side that wore most: 0.5 even, or boring centred on the worn
@@ -134,8 +134,8 @@ class CleanUp(Calculation[CleanUpResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "unworn_reference": unworn_reference,
-            "bore_max": bore_max,
+            "unworn": unworn,
+            "bore_largest": bore_largest,
             "wear_side_share": wear_side_share,
             "scores": scores,
             "rule": rule,

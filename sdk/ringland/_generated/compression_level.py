@@ -20,11 +20,11 @@ class CompressionLevelLimits(TypedDict, total=False):
 
     Attributes
     ----------
-    compression_reading : LimitAsked
+    compression_least : LimitAsked
         compression, brought to the altitude of its limit
     """
 
-    compression_reading: LimitAsked
+    compression_least: LimitAsked
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -35,11 +35,11 @@ class CompressionLevelResult:
     ----------
     reading_at_sea_level : Quantity
         the reading brought to sea level, gauge
-    reading_at_limit_altitude : Quantity
+    reading_at_expected_altitude : Quantity
         the reading brought to the altitude that the limit is stated for, gauge
     air_pressure_here : Quantity
         air pressure where the test was made, absolute
-    air_pressure_at_limit : Quantity
+    air_pressure_at_expected_altitude : Quantity
         air pressure at the altitude that the limit is stated for, absolute
     gradeable : str
         whether the level can be graded
@@ -56,9 +56,9 @@ class CompressionLevelResult:
     """
 
     reading_at_sea_level: Quantity
-    reading_at_limit_altitude: Quantity
+    reading_at_expected_altitude: Quantity
     air_pressure_here: Quantity
-    air_pressure_at_limit: Quantity
+    air_pressure_at_expected_altitude: Quantity
     gradeable: Literal[
         "yes", "decompressor_unknown", "decompressor_active", "conditions_not_met", "reading_unfit"
     ]
@@ -87,11 +87,11 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         "weather_report": "quantity",
         "limit_altitude": "quantity",
         "gauge_error": "quantity",
-        "repeat": "quantity",
+        "repeatability": "quantity",
         "hose_error": "quantity",
         "weather": "quantity",
         "battery": "quantity",
-        "limits": {"compression_reading": {"low": "quantity", "high": "quantity"}},
+        "limits": {"compression_least": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
 
@@ -105,7 +105,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         weather_report: QuantityLike | None = None,
         limit_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
-        repeat: QuantityLike | None = None,
+        repeatability: QuantityLike | None = None,
         hose_error: QuantityLike | None = None,
         weather: QuantityLike | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
@@ -155,7 +155,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
-        repeat : QuantityLike, optional
+        repeatability : QuantityLike, optional
             how well the reading repeats, ±
         hose_error : QuantityLike, optional
             error of the reading by the room in the gauge's hose; negative: it reads low
@@ -220,7 +220,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             "weather_report": weather_report,
             "limit_altitude": limit_altitude,
             "gauge_error": gauge_error,
-            "repeat": repeat,
+            "repeatability": repeatability,
             "hose_error": hose_error,
             "weather": weather,
             "cycle": cycle,

@@ -29,13 +29,13 @@ class CompressionTestLimits(TypedDict, total=False):
 
     Attributes
     ----------
-    compression_reading : LimitAsked
+    compression_least : LimitAsked
         compression, brought to the altitude of its limit
     lowest_over_highest : RatioLimitAsked
         lowest cylinder over the highest
     """
 
-    compression_reading: LimitAsked
+    compression_least: LimitAsked
     lowest_over_highest: RatioLimitAsked
 
 
@@ -83,11 +83,11 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "readings": "readings",
         "first_again": "quantity",
         "wet": "quantity",
-        "oil": "quantity",
+        "wet_oil": "quantity",
         "expected": "quantity",
         "limit_altitude": "quantity",
         "gauge_error": "quantity",
-        "repeat": "quantity",
+        "repeatability": "quantity",
         "hose_error": "quantity",
         "weather": "quantity",
         "altitude": "quantity",
@@ -108,7 +108,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "thinner_base_gasket_by": "quantity",
         "exhaust_duration_wanted": "quantity",
         "transfer_duration_wanted": "quantity",
-        "limits": {"compression_reading": {"low": "quantity", "high": "quantity"}},
+        "limits": {"compression_least": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
 
@@ -122,7 +122,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         first_again: QuantityLike | None = None,
         layout: Literal["in_line", "vee", "opposed"] | None = None,
         wet: QuantityLike | None = None,
-        oil: QuantityLike | None = None,
+        wet_oil: QuantityLike | None = None,
         n: float | None = None,
         cylinder_upright: bool | None = None,
         expected: QuantityLike | None = None,
@@ -131,7 +131,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         n_high: float | None = None,
         limit_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
-        repeat: QuantityLike | None = None,
+        repeatability: QuantityLike | None = None,
         hose_error: QuantityLike | None = None,
         weather: QuantityLike | None = None,
         altitude: QuantityLike | None = None,
@@ -161,7 +161,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         plugs_out: bool | None = None,
         air_filter_fitted: bool | None = None,
         battery: QuantityLike | None = None,
-        cylinders: int | None = None,
+        cylinder_count: int | None = None,
         bore: QuantityLike | None = None,
         stroke: QuantityLike | None = None,
         rod: QuantityLike | None = None,
@@ -203,7 +203,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             opposed: two opposed banks, read bank by bank)
         wet : QuantityLike, optional
             reading with the oil in, gauge, same gauge and starter
-        oil : QuantityLike, optional
+        wet_oil : QuantityLike, optional
             oil put in, measured by syringe
         n : float, optional
             compression exponent of the gain that oil's own volume makes
@@ -221,7 +221,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
-        repeat : QuantityLike, optional
+        repeatability : QuantityLike, optional
             how well the reading repeats, ±
         hose_error : QuantityLike, optional
             error of the reading by the room in the gauge's hose; negative: it reads low
@@ -267,7 +267,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             air filter fitted
         battery : QuantityLike, optional
             battery while cranking
-        cylinders : int, optional
+        cylinder_count : int, optional
             number of cylinders of this size
         bore : QuantityLike, optional
             cylinder bore
@@ -322,7 +322,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "first_again": first_again,
             "layout": layout,
             "wet": wet,
-            "oil": oil,
+            "wet_oil": wet_oil,
             "n": n,
             "cylinder_upright": cylinder_upright,
             "expected": expected,
@@ -331,7 +331,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "n_high": n_high,
             "limit_altitude": limit_altitude,
             "gauge_error": gauge_error,
-            "repeat": repeat,
+            "repeatability": repeatability,
             "hose_error": hose_error,
             "weather": weather,
             "altitude": altitude,
@@ -350,7 +350,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "plugs_out": plugs_out,
             "air_filter_fitted": air_filter_fitted,
             "battery": battery,
-            "cylinders": cylinders,
+            "cylinder_count": cylinder_count,
             "bore": bore,
             "stroke": stroke,
             "rod": rod,

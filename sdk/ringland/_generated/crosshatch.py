@@ -33,28 +33,28 @@ class CrosshatchResult:
 
     Attributes
     ----------
-    circumferential : Quantity
+    circumferential_speed : Quantity
         speed of the stones around the bore
-    axial : Quantity
+    axial_speed : Quantity
         mean speed of the stones along the bore
-    included_angle : Quantity
+    included_angle_reached : Quantity
         included angle of the crosshatch at the mean stroke speed
     each_line : Quantity
         angle of each line from horizontal
-    included_at_mid_stroke : Quantity | None
+    included_angle_at_mid_stroke : Quantity | None
         included angle at mid-stroke where a crank drives the stroke
-    cycles_for_wanted : Quantity | None
+    strokes_for_angle : Quantity | None
         full strokes a minute for the wanted included angle, at constant stroke speed
     finish : str | None
         surface that shops order for these rings; the ring maker's figure comes first
     """
 
-    circumferential: Quantity
-    axial: Quantity
-    included_angle: Quantity
+    circumferential_speed: Quantity
+    axial_speed: Quantity
+    included_angle_reached: Quantity
     each_line: Quantity
-    included_at_mid_stroke: Quantity | None = None
-    cycles_for_wanted: Quantity | None = None
+    included_angle_at_mid_stroke: Quantity | None = None
+    strokes_for_angle: Quantity | None = None
     finish: str | None = None
 
 
@@ -71,10 +71,10 @@ class Crosshatch(Calculation[CrosshatchResult]):
     RESULT = CrosshatchResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "bore": "quantity",
-        "spindle": "quantity",
-        "hone_travel": "quantity",
-        "full_cycles": "quantity",
-        "wanted_included": "quantity",
+        "spindle_speed": "quantity",
+        "travel": "quantity",
+        "strokes_per_minute": "quantity",
+        "included_angle": "quantity",
         "limits": {"included_angle": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -83,10 +83,10 @@ class Crosshatch(Calculation[CrosshatchResult]):
         self,
         *,
         bore: QuantityLike,
-        spindle: QuantityLike,
-        hone_travel: QuantityLike,
-        full_cycles: QuantityLike,
-        wanted_included: QuantityLike | None = None,
+        spindle_speed: QuantityLike,
+        travel: QuantityLike,
+        strokes_per_minute: QuantityLike,
+        included_angle: QuantityLike | None = None,
         stroke_drive: Literal["constant", "crank", "unknown"] | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
         ring_kind: Literal["plain_iron", "coated"] | None = None,
@@ -112,13 +112,13 @@ class Crosshatch(Calculation[CrosshatchResult]):
         ----------
         bore : QuantityLike
             bore being honed
-        spindle : QuantityLike
+        spindle_speed : QuantityLike
             spindle speed of the hone
-        hone_travel : QuantityLike
+        travel : QuantityLike
             travel of the hone, end to end, overtravel at both ends counted
-        full_cycles : QuantityLike
+        strokes_per_minute : QuantityLike
             full strokes, down and up, a minute; not single strokes
-        wanted_included : QuantityLike, optional
+        included_angle : QuantityLike, optional
             wanted included angle, between the two families of lines; twice what each line makes
             with horizontal
         stroke_drive : str, optional
@@ -157,10 +157,10 @@ class Crosshatch(Calculation[CrosshatchResult]):
         """
         fields = {
             "bore": bore,
-            "spindle": spindle,
-            "hone_travel": hone_travel,
-            "full_cycles": full_cycles,
-            "wanted_included": wanted_included,
+            "spindle_speed": spindle_speed,
+            "travel": travel,
+            "strokes_per_minute": strokes_per_minute,
+            "included_angle": included_angle,
             "stroke_drive": stroke_drive,
             "cycle": cycle,
             "ring_kind": ring_kind,

@@ -27,7 +27,7 @@ from ringland._generated.ring_side_clearance import RingSideClearanceResult
 from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
 
 
-class CylinderDecisionSurvey(TypedDict):
+class CylinderDecisionBoreSurvey(TypedDict):
     """Bore survey, in place of largest and smallest bore.
 
     Attributes
@@ -75,12 +75,12 @@ class CylinderDecisionPiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston : QuantityLike
+    piston_size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston: QuantityLike
+    piston_size: QuantityLike
 
 
 class CylinderDecisionSuspect(TypedDict):
@@ -89,18 +89,33 @@ class CylinderDecisionSuspect(TypedDict):
     Attributes
     ----------
     suspect : str
-        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
-        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
-        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
-        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
-        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
-        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
-        crankcase not tight, or its reed leaking)
+        suspect (rings_or_bore: rings or bore worn, a ring stuck or broken; exhaust_valve: exhaust
+        valve not sealing: seat, face, bent, carbon chip; intake_valve: intake valve not sealing:
+        seat, face, bent, carbon chip; guide_or_stem_seal: valve guides or stem seals worn;
+        head_joint: head gasket or joint leaking; carbon: carbon built up; lash_tight: valve lash
+        too tight; lash_loose: valve lash too loose; decompressor: decompressor at work, stuck or
+        out of adjustment; test_error: the test itself: throttle, speed, cold, gauge, hose, wrong
+        dead centre, altitude; piston_damage: piston damaged: holed, cracked, scored, a broken land;
+        cam_timing: cam timing out; crankcase_leak: crankcase not tight, or its reed leaking)
     score : float
         score of the diagnosis
     """
 
-    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    suspect: Literal[
+        "rings_or_bore",
+        "exhaust_valve",
+        "intake_valve",
+        "guide_or_stem_seal",
+        "head_joint",
+        "carbon",
+        "lash_tight",
+        "lash_loose",
+        "decompressor",
+        "test_error",
+        "piston_damage",
+        "cam_timing",
+        "crankcase_leak",
+    ]
     score: float
 
 
@@ -109,7 +124,7 @@ class CylinderDecisionLimits(TypedDict, total=False):
 
     Attributes
     ----------
-    bore_max : LimitAsked
+    bore_largest : LimitAsked
         largest bore
     out_of_round : LimitAsked
         largest out-of-round, difference of two diameters
@@ -147,13 +162,13 @@ class CylinderDecisionLimits(TypedDict, total=False):
         taper of the work returned
     liner_wall : LimitAsked
         thinnest wall after boring
-    top_ring_gap : LimitAsked
+    top_ring_gap_new : LimitAsked
         new top ring's gap
-    second_ring_gap : LimitAsked
+    second_ring_gap_new : LimitAsked
         new second ring's gap
-    oil_rail_gap : LimitAsked
+    oil_rail_gap_new : LimitAsked
         oil rails' gap
-    old_ring_gap : LimitAsked
+    ring_gap_used : LimitAsked
         used ring's own gap
     class_limit : LimitAsked
         displacement within its class
@@ -163,19 +178,19 @@ class CylinderDecisionLimits(TypedDict, total=False):
         gasket clear of the new bore on each side
     compression_ratio_after : RatioLimitAsked
         static compression ratio after the overbore within the maker's
-    rering_bore : LimitAsked
+    re_ring_bore : LimitAsked
         largest bore after the hone
-    rering_out_of_round : LimitAsked
+    re_ring_out_of_round : LimitAsked
         out-of-round of a bore to be kept, difference of two diameters
-    rering_taper_pin_axis : LimitAsked
+    re_ring_taper_pin_axis : LimitAsked
         pin-axis taper of a bore to be kept, difference of two diameters
-    rering_taper_thrust_axis : LimitAsked
+    re_ring_taper_thrust_axis : LimitAsked
         thrust-axis taper of a bore to be kept, difference of two diameters
-    rering_clearance : LimitAsked
+    re_ring_clearance : LimitAsked
         clearance after the hone
-    rering_ring_gap : LimitAsked
+    re_ring_ring_gap : LimitAsked
         gap of a new top ring in the worn zone
-    rering_score : LimitAsked
+    re_ring_score : LimitAsked
         deepest score against what the hone takes off, radial
     selected_piston_min : LimitAsked
         smallest clearance of each piston on offer
@@ -183,7 +198,7 @@ class CylinderDecisionLimits(TypedDict, total=False):
         largest clearance of each piston on offer
     """
 
-    bore_max: LimitAsked
+    bore_largest: LimitAsked
     out_of_round: LimitAsked
     taper_pin_axis: LimitAsked
     taper_thrust_axis: LimitAsked
@@ -202,27 +217,27 @@ class CylinderDecisionLimits(TypedDict, total=False):
     returned_out_of_round: LimitAsked
     returned_taper: LimitAsked
     liner_wall: LimitAsked
-    top_ring_gap: LimitAsked
-    second_ring_gap: LimitAsked
-    oil_rail_gap: LimitAsked
-    old_ring_gap: LimitAsked
+    top_ring_gap_new: LimitAsked
+    second_ring_gap_new: LimitAsked
+    oil_rail_gap_new: LimitAsked
+    ring_gap_used: LimitAsked
     class_limit: LimitAsked
     class_limit_after: LimitAsked
     gasket_clearance_per_side: LimitAsked
     compression_ratio_after: RatioLimitAsked
-    rering_bore: LimitAsked
-    rering_out_of_round: LimitAsked
-    rering_taper_pin_axis: LimitAsked
-    rering_taper_thrust_axis: LimitAsked
-    rering_clearance: LimitAsked
-    rering_ring_gap: LimitAsked
-    rering_score: LimitAsked
+    re_ring_bore: LimitAsked
+    re_ring_out_of_round: LimitAsked
+    re_ring_taper_pin_axis: LimitAsked
+    re_ring_taper_thrust_axis: LimitAsked
+    re_ring_clearance: LimitAsked
+    re_ring_ring_gap: LimitAsked
+    re_ring_score: LimitAsked
     selected_piston_min: LimitAsked
     selected_piston_max: LimitAsked
 
 
 @dataclass(frozen=True, kw_only=True)
-class HoneAndReringResult:
+class HoneAndReRingResult:
     """None is what cannot be known.
 
     Attributes
@@ -300,8 +315,8 @@ class CylinderWaysResultWay:
     way: (
         Literal[
             "leave_alone",
-            "hone_and_rering",
-            "deglaze_and_rering",
+            "hone_and_re_ring",
+            "deglaze_and_re_ring",
             "select_piston",
             "overbore",
             "replate",
@@ -320,7 +335,7 @@ class CylinderWaysResult:
 
     Attributes
     ----------
-    decision : str
+    way : str
         what to do with the cylinder
     reason : str
         why, in one line
@@ -337,17 +352,17 @@ class CylinderWaysResult:
         work that goes to the machine shop
     """
 
-    decision: Literal[
+    way: Literal[
         "leave_alone",
-        "hone_and_rering",
-        "deglaze_and_rering",
+        "hone_and_re_ring",
+        "deglaze_and_re_ring",
         "select_piston",
         "overbore",
         "replate",
         "sleeve",
         "replace",
         "not_settled",
-        "find_out",
+        "find_out_the_kind",
     ]
     reason: str
     fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
@@ -374,7 +389,7 @@ class CylinderDecisionResult:
     ring_gap : RingGapResult | None
     displacement : DisplacementResult | None
     overbore_ratio : OverboreRatioResult | None
-    hone_and_rering : HoneAndReringResult | None
+    hone_and_re_ring : HoneAndReRingResult | None
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
     not_worked_out : tuple[NotWorkedOut, ...] | None
@@ -392,7 +407,7 @@ class CylinderDecisionResult:
     ring_gap: RingGapResult | None = None
     displacement: DisplacementResult | None = None
     overbore_ratio: OverboreRatioResult | None = None
-    hone_and_rering: HoneAndReringResult | None = None
+    hone_and_re_ring: HoneAndReRingResult | None = None
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
     not_worked_out: tuple[NotWorkedOut, ...] | None = None
@@ -432,10 +447,10 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "new_deck": "quantity",
         "new_gasket_bore": "quantity",
         "new_gasket_thickness": "quantity",
-        "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
-        "bore_max": "quantity",
-        "bore_min": "quantity",
-        "unworn_bore": "quantity",
+        "bore_survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
+        "bore_largest": "quantity",
+        "bore_smallest": "quantity",
+        "unworn": "quantity",
         "skirt_from": "quantity",
         "skirt_to": "quantity",
         "bore_temperature": "quantity",
@@ -445,19 +460,19 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         ],
         "liner_od": "quantity",
         "core_shift": "quantity",
-        "piston": "quantity",
-        "piston_new": "quantity",
-        "height_above_skirt_bottom": "quantity",
+        "piston_size": "quantity",
+        "piston_size_new": "quantity",
+        "measuring_height": "quantity",
         "piston_temperature": "quantity",
         "piston_alpha": "quantity",
-        "rering_piston": "quantity",
+        "new_rings_piston": "quantity",
         "pin": "quantity",
         "pin_worn": "quantity",
         "piston_pin_bore": "quantity",
         "small_end_bore": "quantity",
-        "top_measured": "quantity",
-        "second_measured": "quantity",
-        "oil_rail_measured": "quantity",
+        "top_gap": "quantity",
+        "second_gap": "quantity",
+        "oil_rail_gap": "quantity",
         "old_gap": "quantity",
         "old_gap_depth": "quantity",
         "old_gap_pin_axis": "quantity",
@@ -468,24 +483,24 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "ring_alpha": "quantity",
         "worn_pin_axis": "quantity",
         "worn_thrust_axis": "quantity",
-        "rering_gap": "quantity",
+        "new_rings_gap": "quantity",
         "top_feeler": "quantity",
-        "top_groove_width": "quantity",
-        "top_ring_width": "quantity",
+        "top_groove": "quantity",
+        "top_width": "quantity",
         "second_feeler": "quantity",
-        "second_groove_width": "quantity",
-        "second_ring_width": "quantity",
+        "second_groove": "quantity",
+        "second_width": "quantity",
         "top_groove_root": "quantity",
-        "top_ring_thickness": "quantity",
+        "top_thickness": "quantity",
         "second_groove_root": "quantity",
-        "second_ring_thickness": "quantity",
+        "second_thickness": "quantity",
         "hone_removal": "quantity",
-        "pistons": [{"piston": "quantity"}],
+        "pistons": [{"piston_size": "quantity"}],
         "clearance_low": "quantity",
         "clearance_high": "quantity",
-        "wanted_clearance": "quantity",
+        "clearance_target": "quantity",
         "hone_stock": "quantity",
-        "makers_largest_oversize": "quantity",
+        "largest_oversize": "quantity",
         "returned_readings": "readings",
         "returned_out_of_round": "quantity",
         "returned_taper": "quantity",
@@ -493,7 +508,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "leak": "quantity",
         "excess_gain": "quantity",
         "limits": {
-            "bore_max": {"low": "quantity", "high": "quantity"},
+            "bore_largest": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
             "taper_pin_axis": {"low": "quantity", "high": "quantity"},
             "taper_thrust_axis": {"low": "quantity", "high": "quantity"},
@@ -512,20 +527,20 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "returned_out_of_round": {"low": "quantity", "high": "quantity"},
             "returned_taper": {"low": "quantity", "high": "quantity"},
             "liner_wall": {"low": "quantity", "high": "quantity"},
-            "top_ring_gap": {"low": "quantity", "high": "quantity"},
-            "second_ring_gap": {"low": "quantity", "high": "quantity"},
-            "oil_rail_gap": {"low": "quantity", "high": "quantity"},
-            "old_ring_gap": {"low": "quantity", "high": "quantity"},
+            "top_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "second_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "oil_rail_gap_new": {"low": "quantity", "high": "quantity"},
+            "ring_gap_used": {"low": "quantity", "high": "quantity"},
             "class_limit": {"low": "quantity", "high": "quantity"},
             "class_limit_after": {"low": "quantity", "high": "quantity"},
             "gasket_clearance_per_side": {"low": "quantity", "high": "quantity"},
-            "rering_bore": {"low": "quantity", "high": "quantity"},
-            "rering_out_of_round": {"low": "quantity", "high": "quantity"},
-            "rering_taper_pin_axis": {"low": "quantity", "high": "quantity"},
-            "rering_taper_thrust_axis": {"low": "quantity", "high": "quantity"},
-            "rering_clearance": {"low": "quantity", "high": "quantity"},
-            "rering_ring_gap": {"low": "quantity", "high": "quantity"},
-            "rering_score": {"low": "quantity", "high": "quantity"},
+            "re_ring_bore": {"low": "quantity", "high": "quantity"},
+            "re_ring_out_of_round": {"low": "quantity", "high": "quantity"},
+            "re_ring_taper_pin_axis": {"low": "quantity", "high": "quantity"},
+            "re_ring_taper_thrust_axis": {"low": "quantity", "high": "quantity"},
+            "re_ring_clearance": {"low": "quantity", "high": "quantity"},
+            "re_ring_ring_gap": {"low": "quantity", "high": "quantity"},
+            "re_ring_score": {"low": "quantity", "high": "quantity"},
             "selected_piston_min": {"low": "quantity", "high": "quantity"},
             "selected_piston_max": {"low": "quantity", "high": "quantity"},
         },
@@ -547,7 +562,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
         bore: QuantityLike | None = None,
         stroke: QuantityLike | None = None,
-        cylinders: int | None = None,
+        cylinder_count: int | None = None,
         class_limit: QuantityLike | None = None,
         chamber: QuantityLike | None = None,
         gasket_bore: QuantityLike | None = None,
@@ -567,11 +582,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         new_deck: QuantityLike | None = None,
         new_gasket_bore: QuantityLike | None = None,
         new_gasket_thickness: QuantityLike | None = None,
-        survey: CylinderDecisionSurvey | None = None,
-        bore_max: QuantityLike | None = None,
-        bore_min: QuantityLike | None = None,
-        bore_use: Literal["used", "rering", "fresh"] | None = None,
-        unworn_bore: QuantityLike | None = None,
+        bore_survey: CylinderDecisionBoreSurvey | None = None,
+        bore_largest: QuantityLike | None = None,
+        bore_smallest: QuantityLike | None = None,
+        bore_use: Literal["used", "re_ring", "fresh"] | None = None,
+        unworn: QuantityLike | None = None,
         skirt_from: QuantityLike | None = None,
         skirt_to: QuantityLike | None = None,
         bore_temperature: QuantityLike | None = None,
@@ -588,16 +603,16 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         | None = None,
         surface: Literal["clean", "glazed", "scored", "corroded", "smeared"] | None = None,
         ridge: Literal["none", "catches_a_nail", "cut"] | None = None,
-        pistons_stay_in: bool | None = None,
+        piston_stays_in: bool | None = None,
         scores: Sequence[CylinderDecisionScore] | None = None,
         wear_side_share: float | None = None,
         liner_od: QuantityLike | None = None,
         core_shift: QuantityLike | None = None,
         liner_kind: Literal["dry", "wet_or_air_cooled", "parent_iron"] | None = None,
-        piston: QuantityLike | None = None,
-        piston_new: QuantityLike | None = None,
-        height_above_skirt_bottom: QuantityLike | None = None,
-        fit: Literal["new", "used"] | None = None,
+        piston_size: QuantityLike | None = None,
+        piston_size_new: QuantityLike | None = None,
+        measuring_height: QuantityLike | None = None,
+        piston_condition: Literal["new", "used"] | None = None,
         piston_kind: Literal[
             "cast_air_cooled",
             "cast_liquid_cooled",
@@ -619,17 +634,17 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         skirt_coated: bool | None = None,
         piston_temperature: QuantityLike | None = None,
         piston_alpha: QuantityLike | None = None,
-        rering_piston: QuantityLike | None = None,
+        new_rings_piston: QuantityLike | None = None,
         pin: QuantityLike | None = None,
         pin_worn: QuantityLike | None = None,
         piston_pin_bore: QuantityLike | None = None,
         small_end_bore: QuantityLike | None = None,
         small_end: Literal["plain", "press_fit", "needle"] | None = None,
         heat_marks: bool | None = None,
-        pin_fit: Literal["new", "used"] | None = None,
-        top_measured: QuantityLike | None = None,
-        second_measured: QuantityLike | None = None,
-        oil_rail_measured: QuantityLike | None = None,
+        pin_condition: Literal["new", "used"] | None = None,
+        top_gap: QuantityLike | None = None,
+        second_gap: QuantityLike | None = None,
+        oil_rail_gap: QuantityLike | None = None,
         top_factor: float | None = None,
         second_factor: float | None = None,
         old_gap: QuantityLike | None = None,
@@ -642,27 +657,27 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         ring_alpha: QuantityLike | None = None,
         worn_pin_axis: QuantityLike | None = None,
         worn_thrust_axis: QuantityLike | None = None,
-        rering_gap: QuantityLike | None = None,
+        new_rings_gap: QuantityLike | None = None,
         top_feeler: QuantityLike | None = None,
-        top_groove_width: QuantityLike | None = None,
-        top_ring_width: QuantityLike | None = None,
-        top_ring_shape: Literal["plain", "keystone"] | None = None,
+        top_groove: QuantityLike | None = None,
+        top_width: QuantityLike | None = None,
+        top_shape: Literal["plain", "keystone"] | None = None,
         second_feeler: QuantityLike | None = None,
-        second_groove_width: QuantityLike | None = None,
-        second_ring_width: QuantityLike | None = None,
+        second_groove: QuantityLike | None = None,
+        second_width: QuantityLike | None = None,
         top_groove_root: QuantityLike | None = None,
-        top_ring_thickness: QuantityLike | None = None,
+        top_thickness: QuantityLike | None = None,
         second_groove_root: QuantityLike | None = None,
-        second_ring_thickness: QuantityLike | None = None,
+        second_thickness: QuantityLike | None = None,
         measured_with_new_ring: bool | None = None,
-        ring_fit: Literal["new", "used"] | None = None,
+        ring_condition: Literal["new", "used"] | None = None,
         hone_removal: QuantityLike | None = None,
         pistons: Sequence[CylinderDecisionPiston] | None = None,
         clearance_low: QuantityLike | None = None,
         clearance_high: QuantityLike | None = None,
-        wanted_clearance: QuantityLike | None = None,
+        clearance_target: QuantityLike | None = None,
         hone_stock: QuantityLike | None = None,
-        makers_largest_oversize: QuantityLike | None = None,
+        largest_oversize: QuantityLike | None = None,
         returned_readings: ReadingsLike | None = None,
         returned_out_of_round: QuantityLike | None = None,
         returned_taper: QuantityLike | None = None,
@@ -735,7 +750,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             cylinder bore
         stroke : QuantityLike, optional
             stroke
-        cylinders : int, optional
+        cylinder_count : int, optional
             number of cylinders of this size
         class_limit : QuantityLike, optional
             largest displacement that the class or licence allows
@@ -776,16 +791,16 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             bore of the new head gasket; kept where not given
         new_gasket_thickness : QuantityLike, optional
             compressed new head gasket; kept where not given
-        survey : CylinderDecisionSurvey, optional
+        bore_survey : CylinderDecisionBoreSurvey, optional
             bore survey, in place of largest and smallest bore
-        bore_max : QuantityLike, optional
+        bore_largest : QuantityLike, optional
             largest bore in the skirt travel
-        bore_min : QuantityLike, optional
+        bore_smallest : QuantityLike, optional
             smallest bore in the skirt travel
         bore_use : str, optional
-            what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore,
+            what the bore is judged for (used: a used bore, to stay as it is; re_ring: a used bore,
             to be honed and given new rings; fresh: a freshly bored and honed one)
-        unworn_bore : QuantityLike, optional
+        unworn : QuantityLike, optional
             that bore where no ring runs
         skirt_from : QuantityLike, optional
             skirt travel starts at this depth below the deck
@@ -807,7 +822,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         ridge : str, optional
             ridge above the ring travel (none: no ridge above the ring travel; catches_a_nail: a
             ridge that a finger nail catches; cut: ridge cut)
-        pistons_stay_in : bool, optional
+        piston_stays_in : bool, optional
             the pistons can stay in, their rings undisturbed
         scores : Sequence[CylinderDecisionScore], optional
             scores, pits and seizure marks to be cut out
@@ -822,13 +837,13 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             kind of wall, for the floor that shops keep (dry: dry liner, carried by its cylinder all
             along; wet_or_air_cooled: wet liner, or sleeve of an air-cooled cylinder; parent_iron:
             parent iron, no liner)
-        piston : QuantityLike, optional
+        piston_size : QuantityLike, optional
             piston across the thrust axis (90° to the pin), at the maker's height on the skirt
-        piston_new : QuantityLike, optional
+        piston_size_new : QuantityLike, optional
             the piston's size when new
-        height_above_skirt_bottom : QuantityLike, optional
+        measuring_height : QuantityLike, optional
             height above the skirt bottom where the piston was measured
-        fit : str, optional
+        piston_condition : str, optional
             which limits apply: new fit or used parts (new: new fit: piston and bore as they go
             together; used: used parts against their service limit)
         piston_kind : str, optional
@@ -847,7 +862,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             temperature of the piston when measured
         piston_alpha : QuantityLike, optional
             expansion of the piston; wins over its material and kind
-        rering_piston : QuantityLike, optional
+        new_rings_piston : QuantityLike, optional
             the piston that would go back with new rings: the old one as measured, or a new standard
             one
         pin : QuantityLike, optional
@@ -863,14 +878,14 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             the pin is held by the rod; needle: needle bearing)
         heat_marks : bool, optional
             the pin shows blue heat marks
-        pin_fit : str, optional
+        pin_condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit)
-        top_measured : QuantityLike, optional
+        top_gap : QuantityLike, optional
             new top ring's gap, squared with the piston
-        second_measured : QuantityLike, optional
+        second_gap : QuantityLike, optional
             new second ring's gap, squared with the piston
-        oil_rail_measured : QuantityLike, optional
+        oil_rail_gap : QuantityLike, optional
             oil rails' gap, the smaller; the expander is never filed
         top_factor : float, optional
             top ring's gap as a share of the bore, where the maker gives no range
@@ -896,35 +911,35 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             worn zone where the new top ring will run, along the pin, after honing
         worn_thrust_axis : QuantityLike, optional
             worn zone where the new top ring will run, across the pin, after honing
-        rering_gap : QuantityLike, optional
+        new_rings_gap : QuantityLike, optional
             gap of the new top ring as measured in a bore of nominal size; else the maker's whole
             range counts
         top_feeler : QuantityLike, optional
             side clearance of the top ring by feeler, the tightest place all round
-        top_groove_width : QuantityLike, optional
+        top_groove : QuantityLike, optional
             width of the top ring's groove, the narrowest place
-        top_ring_width : QuantityLike, optional
+        top_width : QuantityLike, optional
             width of the top ring, along the cylinder
-        top_ring_shape : str, optional
+        top_shape : str, optional
             sides of the top ring (plain: plain: both sides parallel; keystone: keystone: one or
             both sides tapered)
         second_feeler : QuantityLike, optional
             side clearance of the second ring by feeler, the tightest place all round
-        second_groove_width : QuantityLike, optional
+        second_groove : QuantityLike, optional
             width of the second ring's groove, the narrowest place
-        second_ring_width : QuantityLike, optional
+        second_width : QuantityLike, optional
             width of the second ring, along the cylinder
         top_groove_root : QuantityLike, optional
             piston at the root of the top ring's groove
-        top_ring_thickness : QuantityLike, optional
+        top_thickness : QuantityLike, optional
             radial thickness of the top ring
         second_groove_root : QuantityLike, optional
             piston at the root of the second ring's groove
-        second_ring_thickness : QuantityLike, optional
+        second_thickness : QuantityLike, optional
             radial thickness of the second ring
         measured_with_new_ring : bool, optional
             measured with a new ring
-        ring_fit : str, optional
+        ring_condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit)
         hone_removal : QuantityLike, optional
@@ -936,11 +951,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             least clearance wanted, diametral
         clearance_high : QuantityLike, optional
             largest clearance wanted, diametral
-        wanted_clearance : QuantityLike, optional
+        clearance_target : QuantityLike, optional
             clearance wanted, diametral; the middle of the maker's range
         hone_stock : QuantityLike, optional
             stock that the machinist leaves for the hone, on the diameter
-        makers_largest_oversize : QuantityLike, optional
+        largest_oversize : QuantityLike, optional
             largest oversize that the maker allows, on the diameter, with nominal_bore
         returned_readings : ReadingsLike, optional
             readings of the finished bore, both axes at each depth
@@ -1023,7 +1038,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "cycle": cycle,
             "bore": bore,
             "stroke": stroke,
-            "cylinders": cylinders,
+            "cylinder_count": cylinder_count,
             "class_limit": class_limit,
             "chamber": chamber,
             "gasket_bore": gasket_bore,
@@ -1043,11 +1058,11 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "new_deck": new_deck,
             "new_gasket_bore": new_gasket_bore,
             "new_gasket_thickness": new_gasket_thickness,
-            "survey": survey,
-            "bore_max": bore_max,
-            "bore_min": bore_min,
+            "bore_survey": bore_survey,
+            "bore_largest": bore_largest,
+            "bore_smallest": bore_smallest,
             "bore_use": bore_use,
-            "unworn_bore": unworn_bore,
+            "unworn": unworn,
             "skirt_from": skirt_from,
             "skirt_to": skirt_to,
             "bore_temperature": bore_temperature,
@@ -1055,32 +1070,32 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "damage": damage,
             "surface": surface,
             "ridge": ridge,
-            "pistons_stay_in": pistons_stay_in,
+            "piston_stays_in": piston_stays_in,
             "scores": scores,
             "wear_side_share": wear_side_share,
             "liner_od": liner_od,
             "core_shift": core_shift,
             "liner_kind": liner_kind,
-            "piston": piston,
-            "piston_new": piston_new,
-            "height_above_skirt_bottom": height_above_skirt_bottom,
-            "fit": fit,
+            "piston_size": piston_size,
+            "piston_size_new": piston_size_new,
+            "measuring_height": measuring_height,
+            "piston_condition": piston_condition,
             "piston_kind": piston_kind,
             "piston_material": piston_material,
             "skirt_coated": skirt_coated,
             "piston_temperature": piston_temperature,
             "piston_alpha": piston_alpha,
-            "rering_piston": rering_piston,
+            "new_rings_piston": new_rings_piston,
             "pin": pin,
             "pin_worn": pin_worn,
             "piston_pin_bore": piston_pin_bore,
             "small_end_bore": small_end_bore,
             "small_end": small_end,
             "heat_marks": heat_marks,
-            "pin_fit": pin_fit,
-            "top_measured": top_measured,
-            "second_measured": second_measured,
-            "oil_rail_measured": oil_rail_measured,
+            "pin_condition": pin_condition,
+            "top_gap": top_gap,
+            "second_gap": second_gap,
+            "oil_rail_gap": oil_rail_gap,
             "top_factor": top_factor,
             "second_factor": second_factor,
             "old_gap": old_gap,
@@ -1093,27 +1108,27 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
             "ring_alpha": ring_alpha,
             "worn_pin_axis": worn_pin_axis,
             "worn_thrust_axis": worn_thrust_axis,
-            "rering_gap": rering_gap,
+            "new_rings_gap": new_rings_gap,
             "top_feeler": top_feeler,
-            "top_groove_width": top_groove_width,
-            "top_ring_width": top_ring_width,
-            "top_ring_shape": top_ring_shape,
+            "top_groove": top_groove,
+            "top_width": top_width,
+            "top_shape": top_shape,
             "second_feeler": second_feeler,
-            "second_groove_width": second_groove_width,
-            "second_ring_width": second_ring_width,
+            "second_groove": second_groove,
+            "second_width": second_width,
             "top_groove_root": top_groove_root,
-            "top_ring_thickness": top_ring_thickness,
+            "top_thickness": top_thickness,
             "second_groove_root": second_groove_root,
-            "second_ring_thickness": second_ring_thickness,
+            "second_thickness": second_thickness,
             "measured_with_new_ring": measured_with_new_ring,
-            "ring_fit": ring_fit,
+            "ring_condition": ring_condition,
             "hone_removal": hone_removal,
             "pistons": pistons,
             "clearance_low": clearance_low,
             "clearance_high": clearance_high,
-            "wanted_clearance": wanted_clearance,
+            "clearance_target": clearance_target,
             "hone_stock": hone_stock,
-            "makers_largest_oversize": makers_largest_oversize,
+            "largest_oversize": largest_oversize,
             "returned_readings": returned_readings,
             "returned_out_of_round": returned_out_of_round,
             "returned_taper": returned_taper,

@@ -70,7 +70,7 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
         "readings": "readings",
         "expected": "quantity",
         "first_again": "quantity",
-        "repeat": "quantity",
+        "repeatability": "quantity",
         "measuring": MEASURING,
     }
 
@@ -80,9 +80,9 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
         readings: ReadingsLike,
         layout: Literal["in_line", "vee", "opposed"] | None = None,
         expected: QuantityLike | None = None,
-        cylinders: int | None = None,
+        cylinder_count: int | None = None,
         first_again: QuantityLike | None = None,
-        repeat: QuantityLike | None = None,
+        repeatability: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -102,11 +102,11 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
             opposed: two opposed banks, read bank by bank) (default in_line)
         expected : QuantityLike, optional
             pressure expected of a sound cylinder here, gauge
-        cylinders : int, optional
+        cylinder_count : int, optional
             number of cylinders; where fewer are read, the others are not told
         first_again : QuantityLike, optional
             the first cylinder read once more at the end, gauge
-        repeat : QuantityLike, optional
+        repeatability : QuantityLike, optional
             how well each reading repeats, ±
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -132,9 +132,9 @@ class CylinderSpread(Calculation[CylinderSpreadResult]):
             "readings": readings,
             "layout": layout,
             "expected": expected,
-            "cylinders": cylinders,
+            "cylinder_count": cylinder_count,
             "first_again": first_again,
-            "repeat": repeat,
+            "repeatability": repeatability,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -21,56 +21,72 @@ class DiagnosisWeight(TypedDict):
     Attributes
     ----------
     evidence : str
-        evidence (E01: throttle or choke not held fully open during the test; E02: cranking slow, or
-        battery below 9.6 V while cranking, or a half-hearted kick; E03: engine cold though the
-        maker's figure is for a warm engine; E04: repeat readings on the same cylinder differ by
-        more than 5 %; E05: gauge check valve is not at the plug end, or tyre-type core in the
-        adaptor; E06: engine has an automatic decompressor and it was not held off; E07: reading or
-        leak changes when the decompressor is held off; E10: dry reading below 0.80 of expected in
-        one cylinder; E11: all cylinders low by about the same share; E12: dry reading above 1.10 of
-        expected; E13: dry reading 0.90 to 1.10 of expected; E20: excess wet gain 15 % or more (gain
-        less oil-volume gain); E21: excess wet gain below 5 % with a low dry reading; E22: excess
-        wet gain 5 to 15 %; E23: wet reading still below 0.80 of expected after a large gain; E30:
-        lowest cylinder below 0.85 of highest, neighbours sound; E31: two neighbours low by about
-        the same share (within 10 %), others sound; E32: spread 10 % or less; E40: builds up stroke
-        by stroke and ends short: q below 0.8 (only with a baseline of the same gauge); E41: low and
-        builds up like a fixed leak: q 0.8 or more (only with a baseline of the same gauge); E42:
-        full reading reached in the first three or four strokes; E43: jumps: low strokes then a
-        sudden normal one; E50: leak-down 10 % or less; E51: leak-down above 30 %; E52: low
-        compression (E10 or E11) with leak-down 10 % or less (E50); E60: air heard at oil filler,
-        dipstick hole or breather; E61: air heard at the exhaust outlet; E62: air heard at the
-        intake; E63: bubbles in the radiator or header tank; E64: air heard at the neighbour's plug
-        hole; E65: soapy water foams at the head joint, plug or stud; E66: air heard at the
-        carburettor or intake at top dead centre; E67: air heard at the exhaust at top dead centre;
-        E68: leak drops by half or more after tapping the valve or rocking the crank; E70: blue
-        smoke on overrun or on reopening after overrun; E71: blue smoke under acceleration or steady
-        load; E72: blue puff at start after standing, then clears; E73: white smoke, sweet, does not
-        clear when warm; E74: black smoke; E75: heavy smoke, gear-oil smell, gearbox level falling;
-        E80: plug oily and wet, in one cylinder; E81: plug and crown look steam-cleaned; E82: metal
-        specks on the plug nose; E83: plug nose blistered and very pale; E84: thick hard deposits on
-        crown and head through a borescope; E90: oil use above limit, compression and leak-down
-        normal; E91: oil use above limit, compression low; E92: oil use negligible; E100: coolant
-        falls, no outside leak; E101: oil and coolant mixed; E102: combustion gas shown in the
-        coolant by chemical test; E110: crankcase pressure at warm idle above the maker's limit,
-        breather clear; E111: crankcase pressure normal; E112: crankcase fails the pressure or the
-        vacuum test; E113: crankcase holds pressure and vacuum; E120: lash below the minimum on an
-        exhaust valve of the low cylinder; E123: lash below the minimum on an intake valve of the
-        low cylinder; E121: lash above the maximum; E122: lash set right, exhaust valve still leaks
-        at leak-down; E124: lash set right, intake valve still leaks at leak-down; E125: lash
-        measured within limits; E130: kick or rope starter turns with hardly any resistance; E131:
-        kicks back or starter stalls on compression; E132: spitting back through the intake; E133:
-        popping in the exhaust, even puffing missing a beat; E134: pinking or running-on; E135: slap
-        when cold, fades when warm; E136: light tick at half engine speed; E140: overheat or seizure
-        reported; E141: dust past the air filter; E142: recent valve-train or chain work; E143:
-        stood unused for months; E144: timing marks found out of line)
+        evidence (throttle_not_fully_open: throttle or choke not held fully open during the test;
+        cranking_slow: cranking slow, or battery below 9.6 V while cranking, or a half-hearted kick;
+        engine_cold_in_test: engine cold though the maker's figure is for a warm engine;
+        readings_not_repeating: repeat readings on the same cylinder differ by more than 5 %;
+        gauge_adaptor_unsuitable: gauge check valve is not at the plug end, or tyre-type core in the
+        adaptor; decompressor_not_held_off: engine has an automatic decompressor and it was not held
+        off; changes_with_decompressor_held_off: reading or leak changes when the decompressor is
+        held off; compression_low_one_cylinder: dry reading below 0.80 of expected in one cylinder;
+        compression_low_all_alike: all cylinders low by about the same share; compression_high: dry
+        reading above 1.10 of expected; compression_good: dry reading 0.90 to 1.10 of expected;
+        wet_gain_large: excess wet gain 15 % or more (gain less oil-volume gain); wet_gain_none:
+        excess wet gain below 5 % with a low dry reading; wet_gain_some: excess wet gain 5 to 15 %;
+        wet_still_low_after_gain: wet reading still below 0.80 of expected after a large gain;
+        one_cylinder_low: lowest cylinder below 0.85 of highest, neighbours sound;
+        two_neighbours_low: two neighbours low by about the same share (within 10 %), others sound;
+        cylinders_even: spread 10 % or less; builds_up_but_short: builds up stroke by stroke and
+        ends short: q below 0.8 (only with a baseline of the same gauge); fixed_leak_pattern: low
+        and builds up like a fixed leak: q 0.8 or more (only with a baseline of the same gauge);
+        full_in_few_strokes: full reading reached in the first three or four strokes;
+        jumps_to_normal: jumps: low strokes then a sudden normal one; leak_down_tight: leak-down 10
+        % or less; leak_down_large: leak-down above 30 %; low_but_tight: low compression
+        (compression_low_one_cylinder or compression_low_all_alike) with leak-down 10 % or less
+        (leak_down_tight); air_at_breather: air heard at oil filler, dipstick hole or breather;
+        air_at_exhaust: air heard at the exhaust outlet; air_at_intake: air heard at the intake;
+        bubbles_in_coolant: bubbles in the radiator or header tank; air_at_neighbour_plug_hole: air
+        heard at the neighbour's plug hole; foam_at_head_joint: soapy water foams at the head joint,
+        plug or stud; two_stroke_air_at_intake: air heard at the carburettor or intake at top dead
+        centre; two_stroke_air_at_exhaust: air heard at the exhaust at top dead centre;
+        leak_drops_after_tapping: leak drops by half or more after tapping the valve or rocking the
+        crank; blue_smoke_on_overrun: blue smoke on overrun or on reopening after overrun;
+        blue_smoke_on_load: blue smoke under acceleration or steady load; blue_puff_at_start: blue
+        puff at start after standing, then clears; white_sweet_smoke: white smoke, sweet, does not
+        clear when warm; black_smoke: black smoke; gear_oil_smoke: heavy smoke, gear-oil smell,
+        gearbox level falling; plug_oily: plug oily and wet, in one cylinder; plug_steam_cleaned:
+        plug and crown look steam-cleaned; plug_metal_specks: metal specks on the plug nose;
+        plug_pale_blistered: plug nose blistered and very pale; thick_deposits_seen: thick hard
+        deposits on crown and head through a borescope; oil_use_high_cylinder_tight: oil use above
+        limit, compression and leak-down normal; oil_use_high_compression_low: oil use above limit,
+        compression low; oil_use_negligible: oil use negligible; coolant_falls_no_leak_seen: coolant
+        falls, no outside leak; oil_and_coolant_mixed: oil and coolant mixed;
+        combustion_gas_in_coolant: combustion gas shown in the coolant by chemical test;
+        crankcase_pressure_high: crankcase pressure at warm idle above the maker's limit, breather
+        clear; crankcase_pressure_normal: crankcase pressure normal; crankcase_leaks: crankcase
+        fails the pressure or the vacuum test; crankcase_holds: crankcase holds pressure and vacuum;
+        exhaust_lash_tight: lash below the minimum on an exhaust valve of the low cylinder;
+        intake_lash_tight: lash below the minimum on an intake valve of the low cylinder;
+        lash_loose: lash above the maximum; exhaust_leaks_with_lash_right: lash set right, exhaust
+        valve still leaks at leak-down; intake_leaks_with_lash_right: lash set right, intake valve
+        still leaks at leak-down; lash_within: lash measured within limits; hardly_any_resistance:
+        kick or rope starter turns with hardly any resistance; kicks_back: kicks back or starter
+        stalls on compression; spits_back_through_intake: spitting back through the intake;
+        pops_in_exhaust: popping in the exhaust, even puffing missing a beat; pinks_or_runs_on:
+        pinking or running-on; slap_when_cold: slap when cold, fades when warm; tick_at_half_speed:
+        light tick at half engine speed; overheated_or_seized: overheat or seizure reported;
+        dust_past_filter: dust past the air filter; recent_valve_train_work: recent valve-train or
+        chain work; stood_unused: stood unused for months; timing_marks_off: timing marks found out
+        of line)
     suspect : str
-        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
-        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
-        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
-        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
-        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
-        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
-        crankcase not tight, or its reed leaking)
+        suspect (rings_or_bore: rings or bore worn, a ring stuck or broken; exhaust_valve: exhaust
+        valve not sealing: seat, face, bent, carbon chip; intake_valve: intake valve not sealing:
+        seat, face, bent, carbon chip; guide_or_stem_seal: valve guides or stem seals worn;
+        head_joint: head gasket or joint leaking; carbon: carbon built up; lash_tight: valve lash
+        too tight; lash_loose: valve lash too loose; decompressor: decompressor at work, stuck or
+        out of adjustment; test_error: the test itself: throttle, speed, cold, gauge, hose, wrong
+        dead centre, altitude; piston_damage: piston damaged: holed, cracked, scored, a broken land;
+        cam_timing: cam timing out; crankcase_leak: crankcase not tight, or its reed leaking)
     weight : float
         what it counts: above 0 for the suspect, below 0 against; 0 takes the line out
     reason : str
@@ -78,7 +94,21 @@ class DiagnosisWeight(TypedDict):
     """
 
     evidence: str
-    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    suspect: Literal[
+        "rings_or_bore",
+        "exhaust_valve",
+        "intake_valve",
+        "guide_or_stem_seal",
+        "head_joint",
+        "carbon",
+        "lash_tight",
+        "lash_loose",
+        "decompressor",
+        "test_error",
+        "piston_damage",
+        "cam_timing",
+        "crankcase_leak",
+    ]
     weight: float
     reason: NotRequired[str]
 
@@ -90,18 +120,33 @@ class DiagnosisResultSuspect:
     Attributes
     ----------
     suspect : str
-        code
+        suspect
     score : float | None
         sum of what counts
-    words : str | None
+    label : str | None
         what it is
     """
 
     suspect: (
-        Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"] | None
+        Literal[
+            "rings_or_bore",
+            "exhaust_valve",
+            "intake_valve",
+            "guide_or_stem_seal",
+            "head_joint",
+            "carbon",
+            "lash_tight",
+            "lash_loose",
+            "decompressor",
+            "test_error",
+            "piston_damage",
+            "cam_timing",
+            "crankcase_leak",
+        ]
+        | None
     ) = None
     score: float | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -123,7 +168,22 @@ class DiagnosisResultLine:
     """
 
     suspect: (
-        Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"] | None
+        Literal[
+            "rings_or_bore",
+            "exhaust_valve",
+            "intake_valve",
+            "guide_or_stem_seal",
+            "head_joint",
+            "carbon",
+            "lash_tight",
+            "lash_loose",
+            "decompressor",
+            "test_error",
+            "piston_damage",
+            "cam_timing",
+            "crankcase_leak",
+        ]
+        | None
     ) = None
     evidence: str | None = None
     weight: float | None = None
@@ -141,13 +201,13 @@ class DiagnosisResultAtHandItem:
         id
     known_from : Literal['told', 'measured', 'derived'] | None
         whether told, measured or derived
-    words : str | None
+    label : str | None
         what it is
     """
 
     evidence: str | None = None
     known_from: Literal["told", "measured", "derived"] | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -165,7 +225,22 @@ class DiagnosisResultContradictoryItem:
     """
 
     suspect: (
-        Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"] | None
+        Literal[
+            "rings_or_bore",
+            "exhaust_valve",
+            "intake_valve",
+            "guide_or_stem_seal",
+            "head_joint",
+            "carbon",
+            "lash_tight",
+            "lash_loose",
+            "decompressor",
+            "test_error",
+            "piston_damage",
+            "cam_timing",
+            "crankcase_leak",
+        ]
+        | None
     ) = None
     speaks_for: str | None = None
     speaks_against: str | None = None
@@ -199,7 +274,7 @@ class DiagnosisResult:
         the same as a word
     first : str
         who stands first; nobody where nobody is above 0
-    first_words : str | None
+    first_label : str | None
         what that is
     lead : float | None
         by how much, over the next or over those that nothing spoke of
@@ -243,9 +318,24 @@ class DiagnosisResult:
         "nothing_weighed",
     ]
     first: (
-        Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"] | None
+        Literal[
+            "rings_or_bore",
+            "exhaust_valve",
+            "intake_valve",
+            "guide_or_stem_seal",
+            "head_joint",
+            "carbon",
+            "lash_tight",
+            "lash_loose",
+            "decompressor",
+            "test_error",
+            "piston_damage",
+            "cam_timing",
+            "crankcase_leak",
+        ]
+        | None
     ) = None
-    first_words: str | None = None
+    first_label: str | None = None
     lead: float | None = None
     next_test: str | None = None
     reads_as: str | None = None
@@ -283,7 +373,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
         self,
         *,
         cycle: Literal["four_stroke", "two_stroke"],
-        cylinders: int | None = None,
+        cylinder_count: int | None = None,
         valve_gear: Literal["overhead_valves", "side_valve", "ports", "unknown"] | None = None,
         cooling: Literal["air", "liquid", "unknown"] | None = None,
         decompressor: Literal[
@@ -299,7 +389,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
             "none", "automatic_held_off", "automatic_active", "manual_not_used", "unknown"
         ]
         | None = None,
-        complaint_kind: Literal[
+        complaint: Literal[
             "no_start_no_resistance",
             "hard_start_weak",
             "kicks_back",
@@ -309,7 +399,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
             "knock_or_slap",
             "overheats_or_seized",
             "side_valve_weak",
-            "decompressor_in_doubt",
+            "decompressor_suspected",
             "lean_hot_surging",
         ]
         | None = None,
@@ -396,13 +486,13 @@ class Diagnosis(Calculation[DiagnosisResult]):
 
         Needed: ``evidence`` or ``level_ratio`` or ``each_over_highest`` or ``spread`` or
         ``excess_gain`` or ``build_up_pattern`` or ``leak`` or ``leak_grade`` or ``heard_at`` or
-        ``crankcase_finding`` or ``oil_use_grade`` or ``complaint_kind``.
+        ``crankcase_finding`` or ``oil_use_grade`` or ``complaint``.
 
         Parameters
         ----------
         cycle : str
             cycle (four_stroke: four-stroke; two_stroke: two-stroke)
-        cylinders : int, optional
+        cylinder_count : int, optional
             number of cylinders of this size
         valve_gear : str, optional
             valve gear (overhead_valves: four-stroke, valves in the head; side_valve: four-stroke,
@@ -420,14 +510,14 @@ class Diagnosis(Calculation[DiagnosisResult]):
             decompressor during the test (none: no decompressor; automatic_held_off: automatic one
             held off during the test; automatic_active: automatic one at work during the test;
             manual_not_used: manual one not used during the test; unknown: not known)
-        complaint_kind : str, optional
+        complaint : str, optional
             what the owner complains of, for what to look at and to test first
             (no_start_no_resistance: does not start, no resistance on the starter; hard_start_weak:
             hard to start, weak; kicks_back: kicks back, starter stalls; blue_smoke: blue smoke;
             white_smoke_coolant_falls: white smoke, coolant falls; uneven_one_cylinder_weak: uneven,
             one cylinder weak; knock_or_slap: knock or slap; overheats_or_seized: overheats, or
-            seized; side_valve_weak: side-valve engine, weak; decompressor_in_doubt: decompressor in
-            doubt; lean_hot_surging: two-stroke runs lean, hot, surging)
+            seized; side_valve_weak: side-valve engine, weak; decompressor_suspected: decompressor
+            in uncertainty; lean_hot_surging: two-stroke runs lean, hot, surging)
         evidence : Sequence[str], optional
             what was seen, heard or found; the evidence table has each with its words
         throttle_open : bool, optional
@@ -535,12 +625,12 @@ class Diagnosis(Calculation[DiagnosisResult]):
         """
         fields = {
             "cycle": cycle,
-            "cylinders": cylinders,
+            "cylinder_count": cylinder_count,
             "valve_gear": valve_gear,
             "cooling": cooling,
             "decompressor": decompressor,
             "decompressor_state": decompressor_state,
-            "complaint_kind": complaint_kind,
+            "complaint": complaint,
             "evidence": evidence,
             "throttle_open": throttle_open,
             "choke_off": choke_off,

@@ -73,7 +73,7 @@ class Displacement(Calculation[DisplacementResult]):
         "bore": "quantity",
         "stroke": "quantity",
         "new_bore": "quantity",
-        "new_bore_max": "quantity",
+        "finish_high": "quantity",
         "class_limit": "quantity",
         "limits": {
             "class_limit": {"low": "quantity", "high": "quantity"},
@@ -87,9 +87,9 @@ class Displacement(Calculation[DisplacementResult]):
         *,
         bore: QuantityLike,
         stroke: QuantityLike,
-        cylinders: int | None = None,
+        cylinder_count: int | None = None,
         new_bore: QuantityLike | None = None,
-        new_bore_max: QuantityLike | None = None,
+        finish_high: QuantityLike | None = None,
         class_limit: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
@@ -106,11 +106,11 @@ class Displacement(Calculation[DisplacementResult]):
             cylinder bore
         stroke : QuantityLike
             stroke
-        cylinders : int, optional
+        cylinder_count : int, optional
             number of cylinders of this size (default 1)
         new_bore : QuantityLike, optional
             bore after machining
-        new_bore_max : QuantityLike, optional
+        finish_high : QuantityLike, optional
             upper limit of the finish bore: the class is judged there
         class_limit : QuantityLike, optional
             largest displacement that the class or licence allows
@@ -137,9 +137,9 @@ class Displacement(Calculation[DisplacementResult]):
         fields = {
             "bore": bore,
             "stroke": stroke,
-            "cylinders": cylinders,
+            "cylinder_count": cylinder_count,
             "new_bore": new_bore,
-            "new_bore_max": new_bore_max,
+            "finish_high": finish_high,
             "class_limit": class_limit,
             "rule": rule,
             "defaults": defaults,

@@ -19,7 +19,7 @@ class EstimatePart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -27,7 +27,7 @@ class EstimatePart(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -37,7 +37,7 @@ class EstimateMachineShopItem(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -45,7 +45,7 @@ class EstimateMachineShopItem(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -139,7 +139,7 @@ class Estimate(Calculation[EstimateResult]):
         labour_tax: float | None = None,
         replacement_cost: float | None = None,
         money_decimals: int | None = None,
-        work: Literal["re_ring", "overbore", "plated_cylinder", "head"] | None = None,
+        of_way: Literal["re_ring", "overbore", "plated_cylinder", "head"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -179,7 +179,7 @@ class Estimate(Calculation[EstimateResult]):
             price of a replacement, with tax as the total has it
         money_decimals : int, optional
             decimals of the currency, to which the final total is rounded (default 2)
-        work : str, optional
+        of_way : str, optional
             kind of work, for the parts that usually go with it (re_ring: new rings in the bore as
             it is; overbore: bored to an oversize piston; plated_cylinder: plated cylinder with a
             piston of its grade; head: work on valves and head)
@@ -217,7 +217,7 @@ class Estimate(Calculation[EstimateResult]):
             "labour_tax": labour_tax,
             "replacement_cost": replacement_cost,
             "money_decimals": money_decimals,
-            "work": work,
+            "of_way": of_way,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -80,11 +80,11 @@ class Flatness(Calculation[FlatnessResult]):
     NAME = "flatness"
     RESULT = FlatnessResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "straightedge_gaps": "readings",
+        "lines": "readings",
         "face_length": "quantity",
         "skim_allowance": "quantity",
         "skim_done": "quantity",
-        "chamber_area_at_face": "quantity",
+        "chamber_area": "quantity",
         "swept": "quantity",
         "clearance": "quantity",
         "roughness": "quantity",
@@ -99,12 +99,12 @@ class Flatness(Calculation[FlatnessResult]):
     def __call__(
         self,
         *,
-        straightedge_gaps: ReadingsLike,
+        lines: ReadingsLike,
         face_length: QuantityLike | None = None,
         rocks: bool | None = None,
         skim_allowance: QuantityLike | None = None,
         skim_done: QuantityLike | None = None,
-        chamber_area_at_face: QuantityLike | None = None,
+        chamber_area: QuantityLike | None = None,
         swept: QuantityLike | None = None,
         clearance: QuantityLike | None = None,
         gasket_kind: Literal["composite", "multi_layer_steel"] | None = None,
@@ -120,7 +120,7 @@ class Flatness(Calculation[FlatnessResult]):
 
         Parameters
         ----------
-        straightedge_gaps : ReadingsLike
+        lines : ReadingsLike
             largest feeler that passes under the straightedge on each line: four edges and two
             diagonals; 0 where none passes
         face_length : QuantityLike, optional
@@ -131,7 +131,7 @@ class Flatness(Calculation[FlatnessResult]):
             metal to take off beyond the hollow, for a clean cut all over (default 0.0 mm)
         skim_done : QuantityLike, optional
             metal already taken off this face, in all
-        chamber_area_at_face : QuantityLike, optional
+        chamber_area : QuantityLike, optional
             area of the combustion chamber at the face, as measured: it shrinks with depth
         swept : QuantityLike, optional
             swept volume of one cylinder
@@ -163,12 +163,12 @@ class Flatness(Calculation[FlatnessResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "straightedge_gaps": straightedge_gaps,
+            "lines": lines,
             "face_length": face_length,
             "rocks": rocks,
             "skim_allowance": skim_allowance,
             "skim_done": skim_done,
-            "chamber_area_at_face": chamber_area_at_face,
+            "chamber_area": chamber_area,
             "swept": swept,
             "clearance": clearance,
             "gasket_kind": gasket_kind,

@@ -78,11 +78,11 @@ class GuideClearance(Calculation[GuideClearanceResult]):
         "guide_bore": "quantity",
         "guide_along": "readings",
         "guide_across": "readings",
-        "stem": "quantity",
+        "stem_size": "quantity",
         "stem_heights": "readings",
-        "rock_total_indicated": "quantity",
+        "rock": "quantity",
         "guide_length": "quantity",
-        "indicator_distance_beyond_guide": "quantity",
+        "rock_distance": "quantity",
         "limits": {
             "guide_clearance": {"low": "quantity", "high": "quantity"},
             "guide_clearance_from_rock": {"low": "quantity", "high": "quantity"},
@@ -94,16 +94,16 @@ class GuideClearance(Calculation[GuideClearanceResult]):
     def __call__(
         self,
         *,
-        valve: Literal["intake", "exhaust"],
-        fit: Literal["new", "used"] | None = None,
+        valve_kind: Literal["intake", "exhaust"],
+        condition: Literal["new", "used"] | None = None,
         guide_bore: QuantityLike | None = None,
         guide_along: ReadingsLike | None = None,
         guide_across: ReadingsLike | None = None,
-        stem: QuantityLike | None = None,
+        stem_size: QuantityLike | None = None,
         stem_heights: ReadingsLike | None = None,
-        rock_total_indicated: QuantityLike | None = None,
+        rock: QuantityLike | None = None,
         guide_length: QuantityLike | None = None,
-        indicator_distance_beyond_guide: QuantityLike | None = None,
+        rock_distance: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -113,14 +113,13 @@ class GuideClearance(Calculation[GuideClearanceResult]):
     ) -> Answer[GuideClearanceResult]:
         """Ask ``guide-clearance`` one question.
 
-        Needed: ``guide_bore`` or ``guide_along`` or ``guide_bore`` or ``guide_along`` or
-        ``rock_total_indicated``.
+        Needed: ``guide_bore`` or ``guide_along`` or ``guide_bore`` or ``guide_along`` or ``rock``.
 
         Parameters
         ----------
-        valve : str
+        valve_kind : str
             which valve (intake: intake valve; exhaust: exhaust valve)
-        fit : str, optional
+        condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit) (default used)
         guide_bore : QuantityLike, optional
@@ -130,15 +129,15 @@ class GuideClearance(Calculation[GuideClearanceResult]):
             to the spring's
         guide_across : ReadingsLike, optional
             bore of the guide across that axis, at the same heights
-        stem : QuantityLike, optional
+        stem_size : QuantityLike, optional
             smallest diameter of the stem within the guide: 3 heights
         stem_heights : ReadingsLike, optional
             diameter of the stem within the guide, from the combustion side to the spring's
-        rock_total_indicated : QuantityLike, optional
+        rock : QuantityLike, optional
             whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat
         guide_length : QuantityLike, optional
             length of the guide
-        indicator_distance_beyond_guide : QuantityLike, optional
+        rock_distance : QuantityLike, optional
             where the indicator touches, beyond the end of the guide
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -161,16 +160,16 @@ class GuideClearance(Calculation[GuideClearanceResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "valve": valve,
-            "fit": fit,
+            "valve_kind": valve_kind,
+            "condition": condition,
             "guide_bore": guide_bore,
             "guide_along": guide_along,
             "guide_across": guide_across,
-            "stem": stem,
+            "stem_size": stem_size,
             "stem_heights": stem_heights,
-            "rock_total_indicated": rock_total_indicated,
+            "rock": rock,
             "guide_length": guide_length,
-            "indicator_distance_beyond_guide": indicator_distance_beyond_guide,
+            "rock_distance": rock_distance,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

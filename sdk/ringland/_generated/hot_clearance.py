@@ -54,7 +54,7 @@ class HotClearance(Calculation[HotClearanceResult]):
     RESULT = HotClearanceResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "bore": "quantity",
-        "piston": "quantity",
+        "piston_size": "quantity",
         "bore_hot": "quantity",
         "piston_hot": "quantity",
         "piston_alpha": "quantity",
@@ -66,7 +66,7 @@ class HotClearance(Calculation[HotClearanceResult]):
         self,
         *,
         bore: QuantityLike,
-        piston: QuantityLike,
+        piston_size: QuantityLike,
         bore_hot: QuantityLike,
         piston_hot: QuantityLike,
         piston_material: Literal[
@@ -102,7 +102,7 @@ class HotClearance(Calculation[HotClearanceResult]):
         ----------
         bore : QuantityLike
             bore at 20 °C
-        piston : QuantityLike
+        piston_size : QuantityLike
             piston at 20 °C across the thrust axis, at the maker's height on the skirt
         bore_hot : QuantityLike
             temperature of the cylinder when running
@@ -143,7 +143,7 @@ class HotClearance(Calculation[HotClearanceResult]):
         """
         fields = {
             "bore": bore,
-            "piston": piston,
+            "piston_size": piston_size,
             "bore_hot": bore_hot,
             "piston_hot": piston_hot,
             "piston_material": piston_material,

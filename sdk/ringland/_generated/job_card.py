@@ -100,7 +100,7 @@ class JobCardEngine(TypedDict):
         exhaust valve by weights or the cam; automatic_intake_side: automatic, holds the intake
         valve or closes it late; manual_lifter: manual valve lifter; manual_two_stroke_valve: manual
         valve in the head or above the exhaust port, two-stroke; unknown: not known)
-    cylinders : int
+    cylinder_count : int
         number of cylinders of this size
     bore_kind : str
         kind of bore (iron: iron cylinder; iron_sleeve_in_aluminium: iron sleeve in an aluminium
@@ -176,7 +176,7 @@ class JobCardEngine(TypedDict):
             "unknown",
         ]
     ]
-    cylinders: NotRequired[int]
+    cylinder_count: NotRequired[int]
     bore_kind: NotRequired[
         Literal[
             "iron",
@@ -255,7 +255,7 @@ class JobCardCompression(TypedDict):
         opposed banks, read bank by bank)
     wet : QuantityLike
         reading with the oil in, gauge, same gauge and starter
-    oil : QuantityLike
+    wet_oil : QuantityLike
         oil put in, measured by syringe
     n : float
         compression exponent of the gain that oil's own volume makes
@@ -273,7 +273,7 @@ class JobCardCompression(TypedDict):
         altitude that the limit is stated for; absent, sea level
     gauge_error : QuantityLike
         maximum error of the gauge, ± share of the reading
-    repeat : QuantityLike
+    repeatability : QuantityLike
         how well the reading repeats, ±
     hose_error : QuantityLike
         error of the reading by the room in the gauge's hose; negative: it reads low
@@ -308,7 +308,7 @@ class JobCardCompression(TypedDict):
     first_again: NotRequired[QuantityLike]
     layout: NotRequired[Literal["in_line", "vee", "opposed"]]
     wet: NotRequired[QuantityLike]
-    oil: NotRequired[QuantityLike]
+    wet_oil: NotRequired[QuantityLike]
     n: NotRequired[float]
     cylinder_upright: NotRequired[bool]
     expected: NotRequired[QuantityLike]
@@ -317,7 +317,7 @@ class JobCardCompression(TypedDict):
     n_high: NotRequired[float]
     limit_altitude: NotRequired[QuantityLike]
     gauge_error: NotRequired[QuantityLike]
-    repeat: NotRequired[QuantityLike]
+    repeatability: NotRequired[QuantityLike]
     hose_error: NotRequired[QuantityLike]
     weather: NotRequired[QuantityLike]
     decompressor_state: NotRequired[
@@ -338,13 +338,13 @@ class JobCardLeakDown(TypedDict):
 
     Attributes
     ----------
-    supply : QuantityLike
+    supply_pressure : QuantityLike
         pressure before the restrictor, gauge, read while the air flows
-    cylinder : QuantityLike
+    cylinder_pressure : QuantityLike
         pressure that the cylinder holds, gauge, the crank locked
-    rocked_forward : QuantityLike
+    rocked_forward_pressure : QuantityLike
         the same with the crank rocked a little forward, gauge
-    rocked_back : QuantityLike
+    rocked_back_pressure : QuantityLike
         the same with the crank rocked a little back, gauge
     restrictor : QuantityLike
         bore of the tester's restrictor
@@ -357,13 +357,13 @@ class JobCardLeakDown(TypedDict):
         full scale of both gauges
     leak_gauge_error : QuantityLike
         maximum error of each gauge, ± share of full scale
-    makers_good_to : QuantityLike
+    good_to : QuantityLike
         tester maker's own scale: good up to
-    makers_serviceable_to : QuantityLike
+    serviceable_to : QuantityLike
         tester maker's own scale: serviceable up to
-    makers_worn_to : QuantityLike
+    worn_to : QuantityLike
         tester maker's own scale: worn up to
-    leak_use : Literal['normal', 'racing']
+    duty : Literal['normal', 'racing']
         what the engine is for (normal: road, field and workshop engines; racing: racing engine)
     piston_at : str
         where the piston stood (firing_tdc: firing top dead centre, all valves or ports shut;
@@ -377,9 +377,9 @@ class JobCardLeakDown(TypedDict):
         at head joint, plug, adaptor or stud; nowhere: somebody listened and heard nothing)
     other_restrictor : QuantityLike
         bore of the other tester's restrictor; absent, the same
-    other_supply : QuantityLike
+    other_supply_pressure : QuantityLike
         supply of the other tester, gauge; absent, the same
-    coefficient_doubt : QuantityLike
+    coefficient_uncertainty : QuantityLike
         how far the flow coefficients of hole and restrictors may be apart, ±
     held_at : QuantityLike
         crank angle from top dead centre at which it is held
@@ -391,19 +391,19 @@ class JobCardLeakDown(TypedDict):
         bar on the crank nut, nut to hand
     """
 
-    supply: NotRequired[QuantityLike]
-    cylinder: NotRequired[QuantityLike]
-    rocked_forward: NotRequired[QuantityLike]
-    rocked_back: NotRequired[QuantityLike]
+    supply_pressure: NotRequired[QuantityLike]
+    cylinder_pressure: NotRequired[QuantityLike]
+    rocked_forward_pressure: NotRequired[QuantityLike]
+    rocked_back_pressure: NotRequired[QuantityLike]
     restrictor: NotRequired[QuantityLike]
     gauge_difference: NotRequired[QuantityLike]
     gauge_residual: NotRequired[QuantityLike]
     gauge_full_scale: NotRequired[QuantityLike]
     leak_gauge_error: NotRequired[QuantityLike]
-    makers_good_to: NotRequired[QuantityLike]
-    makers_serviceable_to: NotRequired[QuantityLike]
-    makers_worn_to: NotRequired[QuantityLike]
-    leak_use: NotRequired[Literal["normal", "racing"]]
+    good_to: NotRequired[QuantityLike]
+    serviceable_to: NotRequired[QuantityLike]
+    worn_to: NotRequired[QuantityLike]
+    duty: NotRequired[Literal["normal", "racing"]]
     piston_at: NotRequired[Literal["firing_tdc", "overlap_tdc", "below_tdc", "unknown"]]
     heard_at: NotRequired[
         Literal[
@@ -417,8 +417,8 @@ class JobCardLeakDown(TypedDict):
         ]
     ]
     other_restrictor: NotRequired[QuantityLike]
-    other_supply: NotRequired[QuantityLike]
-    coefficient_doubt: NotRequired[QuantityLike]
+    other_supply_pressure: NotRequired[QuantityLike]
+    coefficient_uncertainty: NotRequired[QuantityLike]
     held_at: NotRequired[QuantityLike]
     second: NotRequired[QuantityLike]
     opens: NotRequired[QuantityLike]
@@ -450,7 +450,7 @@ class JobCardCrankcase(TypedDict):
         vacuum test: temperature at the start
     vacuum_end_temperature : QuantityLike
         vacuum test: temperature at the end
-    crankcase_trapped_volume : QuantityLike
+    trapped_volume : QuantityLike
         air shut in: crankcase, ducts and hose
     plates_soaped : bool
         blanking plates, plug and hose soaped and found tight
@@ -468,7 +468,7 @@ class JobCardCrankcase(TypedDict):
     vacuum_minutes: NotRequired[float]
     vacuum_start_temperature: NotRequired[QuantityLike]
     vacuum_end_temperature: NotRequired[QuantityLike]
-    crankcase_trapped_volume: NotRequired[QuantityLike]
+    trapped_volume: NotRequired[QuantityLike]
     plates_soaped: NotRequired[bool]
     second_crank_position: NotRequired[bool]
 
@@ -478,7 +478,7 @@ class JobCardOil(TypedDict):
 
     Attributes
     ----------
-    oil_added : QuantityLike
+    added : QuantityLike
         oil added to bring the level back to where it stood
     distance_km : float
         distance covered meanwhile, km
@@ -494,11 +494,11 @@ class JobCardOil(TypedDict):
         filled above the upper mark at the start
     fuel_in_oil : bool
         oil smells of fuel or has gone thin
-    still_running_in : bool
+    not_run_in_yet : bool
         engine still running in
     """
 
-    oil_added: NotRequired[QuantityLike]
+    added: NotRequired[QuantityLike]
     distance_km: NotRequired[float]
     hours: NotRequired[float]
     fuel_used: NotRequired[QuantityLike]
@@ -506,7 +506,7 @@ class JobCardOil(TypedDict):
     level_read_alike: NotRequired[bool]
     overfilled: NotRequired[bool]
     fuel_in_oil: NotRequired[bool]
-    still_running_in: NotRequired[bool]
+    not_run_in_yet: NotRequired[bool]
 
 
 class JobCardSignsWeight(TypedDict):
@@ -515,56 +515,72 @@ class JobCardSignsWeight(TypedDict):
     Attributes
     ----------
     evidence : str
-        evidence (E01: throttle or choke not held fully open during the test; E02: cranking slow, or
-        battery below 9.6 V while cranking, or a half-hearted kick; E03: engine cold though the
-        maker's figure is for a warm engine; E04: repeat readings on the same cylinder differ by
-        more than 5 %; E05: gauge check valve is not at the plug end, or tyre-type core in the
-        adaptor; E06: engine has an automatic decompressor and it was not held off; E07: reading or
-        leak changes when the decompressor is held off; E10: dry reading below 0.80 of expected in
-        one cylinder; E11: all cylinders low by about the same share; E12: dry reading above 1.10 of
-        expected; E13: dry reading 0.90 to 1.10 of expected; E20: excess wet gain 15 % or more (gain
-        less oil-volume gain); E21: excess wet gain below 5 % with a low dry reading; E22: excess
-        wet gain 5 to 15 %; E23: wet reading still below 0.80 of expected after a large gain; E30:
-        lowest cylinder below 0.85 of highest, neighbours sound; E31: two neighbours low by about
-        the same share (within 10 %), others sound; E32: spread 10 % or less; E40: builds up stroke
-        by stroke and ends short: q below 0.8 (only with a baseline of the same gauge); E41: low and
-        builds up like a fixed leak: q 0.8 or more (only with a baseline of the same gauge); E42:
-        full reading reached in the first three or four strokes; E43: jumps: low strokes then a
-        sudden normal one; E50: leak-down 10 % or less; E51: leak-down above 30 %; E52: low
-        compression (E10 or E11) with leak-down 10 % or less (E50); E60: air heard at oil filler,
-        dipstick hole or breather; E61: air heard at the exhaust outlet; E62: air heard at the
-        intake; E63: bubbles in the radiator or header tank; E64: air heard at the neighbour's plug
-        hole; E65: soapy water foams at the head joint, plug or stud; E66: air heard at the
-        carburettor or intake at top dead centre; E67: air heard at the exhaust at top dead centre;
-        E68: leak drops by half or more after tapping the valve or rocking the crank; E70: blue
-        smoke on overrun or on reopening after overrun; E71: blue smoke under acceleration or steady
-        load; E72: blue puff at start after standing, then clears; E73: white smoke, sweet, does not
-        clear when warm; E74: black smoke; E75: heavy smoke, gear-oil smell, gearbox level falling;
-        E80: plug oily and wet, in one cylinder; E81: plug and crown look steam-cleaned; E82: metal
-        specks on the plug nose; E83: plug nose blistered and very pale; E84: thick hard deposits on
-        crown and head through a borescope; E90: oil use above limit, compression and leak-down
-        normal; E91: oil use above limit, compression low; E92: oil use negligible; E100: coolant
-        falls, no outside leak; E101: oil and coolant mixed; E102: combustion gas shown in the
-        coolant by chemical test; E110: crankcase pressure at warm idle above the maker's limit,
-        breather clear; E111: crankcase pressure normal; E112: crankcase fails the pressure or the
-        vacuum test; E113: crankcase holds pressure and vacuum; E120: lash below the minimum on an
-        exhaust valve of the low cylinder; E123: lash below the minimum on an intake valve of the
-        low cylinder; E121: lash above the maximum; E122: lash set right, exhaust valve still leaks
-        at leak-down; E124: lash set right, intake valve still leaks at leak-down; E125: lash
-        measured within limits; E130: kick or rope starter turns with hardly any resistance; E131:
-        kicks back or starter stalls on compression; E132: spitting back through the intake; E133:
-        popping in the exhaust, even puffing missing a beat; E134: pinking or running-on; E135: slap
-        when cold, fades when warm; E136: light tick at half engine speed; E140: overheat or seizure
-        reported; E141: dust past the air filter; E142: recent valve-train or chain work; E143:
-        stood unused for months; E144: timing marks found out of line)
+        evidence (throttle_not_fully_open: throttle or choke not held fully open during the test;
+        cranking_slow: cranking slow, or battery below 9.6 V while cranking, or a half-hearted kick;
+        engine_cold_in_test: engine cold though the maker's figure is for a warm engine;
+        readings_not_repeating: repeat readings on the same cylinder differ by more than 5 %;
+        gauge_adaptor_unsuitable: gauge check valve is not at the plug end, or tyre-type core in the
+        adaptor; decompressor_not_held_off: engine has an automatic decompressor and it was not held
+        off; changes_with_decompressor_held_off: reading or leak changes when the decompressor is
+        held off; compression_low_one_cylinder: dry reading below 0.80 of expected in one cylinder;
+        compression_low_all_alike: all cylinders low by about the same share; compression_high: dry
+        reading above 1.10 of expected; compression_good: dry reading 0.90 to 1.10 of expected;
+        wet_gain_large: excess wet gain 15 % or more (gain less oil-volume gain); wet_gain_none:
+        excess wet gain below 5 % with a low dry reading; wet_gain_some: excess wet gain 5 to 15 %;
+        wet_still_low_after_gain: wet reading still below 0.80 of expected after a large gain;
+        one_cylinder_low: lowest cylinder below 0.85 of highest, neighbours sound;
+        two_neighbours_low: two neighbours low by about the same share (within 10 %), others sound;
+        cylinders_even: spread 10 % or less; builds_up_but_short: builds up stroke by stroke and
+        ends short: q below 0.8 (only with a baseline of the same gauge); fixed_leak_pattern: low
+        and builds up like a fixed leak: q 0.8 or more (only with a baseline of the same gauge);
+        full_in_few_strokes: full reading reached in the first three or four strokes;
+        jumps_to_normal: jumps: low strokes then a sudden normal one; leak_down_tight: leak-down 10
+        % or less; leak_down_large: leak-down above 30 %; low_but_tight: low compression
+        (compression_low_one_cylinder or compression_low_all_alike) with leak-down 10 % or less
+        (leak_down_tight); air_at_breather: air heard at oil filler, dipstick hole or breather;
+        air_at_exhaust: air heard at the exhaust outlet; air_at_intake: air heard at the intake;
+        bubbles_in_coolant: bubbles in the radiator or header tank; air_at_neighbour_plug_hole: air
+        heard at the neighbour's plug hole; foam_at_head_joint: soapy water foams at the head joint,
+        plug or stud; two_stroke_air_at_intake: air heard at the carburettor or intake at top dead
+        centre; two_stroke_air_at_exhaust: air heard at the exhaust at top dead centre;
+        leak_drops_after_tapping: leak drops by half or more after tapping the valve or rocking the
+        crank; blue_smoke_on_overrun: blue smoke on overrun or on reopening after overrun;
+        blue_smoke_on_load: blue smoke under acceleration or steady load; blue_puff_at_start: blue
+        puff at start after standing, then clears; white_sweet_smoke: white smoke, sweet, does not
+        clear when warm; black_smoke: black smoke; gear_oil_smoke: heavy smoke, gear-oil smell,
+        gearbox level falling; plug_oily: plug oily and wet, in one cylinder; plug_steam_cleaned:
+        plug and crown look steam-cleaned; plug_metal_specks: metal specks on the plug nose;
+        plug_pale_blistered: plug nose blistered and very pale; thick_deposits_seen: thick hard
+        deposits on crown and head through a borescope; oil_use_high_cylinder_tight: oil use above
+        limit, compression and leak-down normal; oil_use_high_compression_low: oil use above limit,
+        compression low; oil_use_negligible: oil use negligible; coolant_falls_no_leak_seen: coolant
+        falls, no outside leak; oil_and_coolant_mixed: oil and coolant mixed;
+        combustion_gas_in_coolant: combustion gas shown in the coolant by chemical test;
+        crankcase_pressure_high: crankcase pressure at warm idle above the maker's limit, breather
+        clear; crankcase_pressure_normal: crankcase pressure normal; crankcase_leaks: crankcase
+        fails the pressure or the vacuum test; crankcase_holds: crankcase holds pressure and vacuum;
+        exhaust_lash_tight: lash below the minimum on an exhaust valve of the low cylinder;
+        intake_lash_tight: lash below the minimum on an intake valve of the low cylinder;
+        lash_loose: lash above the maximum; exhaust_leaks_with_lash_right: lash set right, exhaust
+        valve still leaks at leak-down; intake_leaks_with_lash_right: lash set right, intake valve
+        still leaks at leak-down; lash_within: lash measured within limits; hardly_any_resistance:
+        kick or rope starter turns with hardly any resistance; kicks_back: kicks back or starter
+        stalls on compression; spits_back_through_intake: spitting back through the intake;
+        pops_in_exhaust: popping in the exhaust, even puffing missing a beat; pinks_or_runs_on:
+        pinking or running-on; slap_when_cold: slap when cold, fades when warm; tick_at_half_speed:
+        light tick at half engine speed; overheated_or_seized: overheat or seizure reported;
+        dust_past_filter: dust past the air filter; recent_valve_train_work: recent valve-train or
+        chain work; stood_unused: stood unused for months; timing_marks_off: timing marks found out
+        of line)
     suspect : str
-        suspect (RB: rings or bore worn, a ring stuck or broken; VX: exhaust valve not sealing:
-        seat, face, bent, carbon chip; VI: intake valve not sealing: seat, face, bent, carbon chip;
-        GS: valve guides or stem seals worn; HG: head gasket or joint leaking; CB: carbon built up;
-        LT: valve lash too tight; LL: valve lash too loose; DC: decompressor at work, stuck or out
-        of adjustment; TE: the test itself: throttle, speed, cold, gauge, hose, wrong dead centre,
-        altitude; PS: piston damaged: holed, cracked, scored, a broken land; CT: cam timing out; CK:
-        crankcase not tight, or its reed leaking)
+        suspect (rings_or_bore: rings or bore worn, a ring stuck or broken; exhaust_valve: exhaust
+        valve not sealing: seat, face, bent, carbon chip; intake_valve: intake valve not sealing:
+        seat, face, bent, carbon chip; guide_or_stem_seal: valve guides or stem seals worn;
+        head_joint: head gasket or joint leaking; carbon: carbon built up; lash_tight: valve lash
+        too tight; lash_loose: valve lash too loose; decompressor: decompressor at work, stuck or
+        out of adjustment; test_error: the test itself: throttle, speed, cold, gauge, hose, wrong
+        dead centre, altitude; piston_damage: piston damaged: holed, cracked, scored, a broken land;
+        cam_timing: cam timing out; crankcase_leak: crankcase not tight, or its reed leaking)
     weight : float
         what it counts: above 0 for the suspect, below 0 against; 0 takes the line out
     reason : str
@@ -572,7 +588,21 @@ class JobCardSignsWeight(TypedDict):
     """
 
     evidence: str
-    suspect: Literal["RB", "VX", "VI", "GS", "HG", "CB", "LT", "LL", "DC", "TE", "PS", "CT", "CK"]
+    suspect: Literal[
+        "rings_or_bore",
+        "exhaust_valve",
+        "intake_valve",
+        "guide_or_stem_seal",
+        "head_joint",
+        "carbon",
+        "lash_tight",
+        "lash_loose",
+        "decompressor",
+        "test_error",
+        "piston_damage",
+        "cam_timing",
+        "crankcase_leak",
+    ]
     weight: float
     reason: NotRequired[str]
 
@@ -582,14 +612,14 @@ class JobCardSigns(TypedDict):
 
     Attributes
     ----------
-    complaint_kind : str
+    complaint : str
         what the owner complains of, for what to look at and to test first (no_start_no_resistance:
         does not start, no resistance on the starter; hard_start_weak: hard to start, weak;
         kicks_back: kicks back, starter stalls; blue_smoke: blue smoke; white_smoke_coolant_falls:
         white smoke, coolant falls; uneven_one_cylinder_weak: uneven, one cylinder weak;
         knock_or_slap: knock or slap; overheats_or_seized: overheats, or seized; side_valve_weak:
-        side-valve engine, weak; decompressor_in_doubt: decompressor in doubt; lean_hot_surging:
-        two-stroke runs lean, hot, surging)
+        side-valve engine, weak; decompressor_suspected: decompressor in uncertainty;
+        lean_hot_surging: two-stroke runs lean, hot, surging)
     evidence : Sequence[str]
         what was seen, heard or found; the evidence table has each with its words
     cooling : Literal['air', 'liquid', 'unknown']
@@ -612,7 +642,7 @@ class JobCardSigns(TypedDict):
         share that the readings of a test that is not valid still count; absent, 0.25
     """
 
-    complaint_kind: NotRequired[
+    complaint: NotRequired[
         Literal[
             "no_start_no_resistance",
             "hard_start_weak",
@@ -623,7 +653,7 @@ class JobCardSigns(TypedDict):
             "knock_or_slap",
             "overheats_or_seized",
             "side_valve_weak",
-            "decompressor_in_doubt",
+            "decompressor_suspected",
             "lean_hot_surging",
         ]
     ]
@@ -639,7 +669,7 @@ class JobCardSigns(TypedDict):
     unsound_test_share: NotRequired[float]
 
 
-class JobCardCylinderSurvey(TypedDict):
+class JobCardCylinderBoreSurvey(TypedDict):
     """Bore survey, in place of largest and smallest bore.
 
     Attributes
@@ -685,16 +715,16 @@ class JobCardCylinder(TypedDict):
 
     Attributes
     ----------
-    survey : JobCardCylinderSurvey
+    bore_survey : JobCardCylinderBoreSurvey
         bore survey, in place of largest and smallest bore
-    bore_max : QuantityLike
+    bore_largest : QuantityLike
         largest bore in the skirt travel
-    bore_min : QuantityLike
+    bore_smallest : QuantityLike
         smallest bore in the skirt travel
-    bore_use : Literal['used', 'rering', 'fresh']
-        what the bore is judged for (used: a used bore, to stay as it is; rering: a used bore, to be
-        honed and given new rings; fresh: a freshly bored and honed one)
-    unworn_bore : QuantityLike
+    bore_use : Literal['used', 're_ring', 'fresh']
+        what the bore is judged for (used: a used bore, to stay as it is; re_ring: a used bore, to
+        be honed and given new rings; fresh: a freshly bored and honed one)
+    unworn : QuantityLike
         that bore where no ring runs
     skirt_from : QuantityLike
         skirt travel starts at this depth below the deck
@@ -715,7 +745,7 @@ class JobCardCylinder(TypedDict):
     ridge : Literal['none', 'catches_a_nail', 'cut']
         ridge above the ring travel (none: no ridge above the ring travel; catches_a_nail: a ridge
         that a finger nail catches; cut: ridge cut)
-    pistons_stay_in : bool
+    piston_stays_in : bool
         the pistons can stay in, their rings undisturbed
     scores : Sequence[JobCardCylinderScore]
         scores, pits and seizure marks to be cut out
@@ -732,11 +762,11 @@ class JobCardCylinder(TypedDict):
         parent iron, no liner)
     """
 
-    survey: NotRequired[JobCardCylinderSurvey]
-    bore_max: NotRequired[QuantityLike]
-    bore_min: NotRequired[QuantityLike]
-    bore_use: NotRequired[Literal["used", "rering", "fresh"]]
-    unworn_bore: NotRequired[QuantityLike]
+    bore_survey: NotRequired[JobCardCylinderBoreSurvey]
+    bore_largest: NotRequired[QuantityLike]
+    bore_smallest: NotRequired[QuantityLike]
+    bore_use: NotRequired[Literal["used", "re_ring", "fresh"]]
+    unworn: NotRequired[QuantityLike]
     skirt_from: NotRequired[QuantityLike]
     skirt_to: NotRequired[QuantityLike]
     bore_temperature: NotRequired[QuantityLike]
@@ -754,7 +784,7 @@ class JobCardCylinder(TypedDict):
     ]
     surface: NotRequired[Literal["clean", "glazed", "scored", "corroded", "smeared"]]
     ridge: NotRequired[Literal["none", "catches_a_nail", "cut"]]
-    pistons_stay_in: NotRequired[bool]
+    piston_stays_in: NotRequired[bool]
     scores: NotRequired[Sequence[JobCardCylinderScore]]
     wear_side_share: NotRequired[float]
     liner_od: NotRequired[QuantityLike]
@@ -767,13 +797,13 @@ class JobCardPiston(TypedDict):
 
     Attributes
     ----------
-    piston : QuantityLike
+    piston_size : QuantityLike
         piston across the thrust axis (90° to the pin), at the maker's height on the skirt
-    piston_new : QuantityLike
+    piston_size_new : QuantityLike
         the piston's size when new
-    height_above_skirt_bottom : QuantityLike
+    measuring_height : QuantityLike
         height above the skirt bottom where the piston was measured
-    fit : Literal['new', 'used']
+    piston_condition : Literal['new', 'used']
         which limits apply: new fit or used parts (new: new fit: piston and bore as they go
         together; used: used parts against their service limit)
     piston_kind : str
@@ -792,7 +822,7 @@ class JobCardPiston(TypedDict):
         temperature of the piston when measured
     piston_alpha : QuantityLike
         expansion of the piston; wins over its material and kind
-    rering_piston : QuantityLike
+    new_rings_piston : QuantityLike
         the piston that would go back with new rings: the old one as measured, or a new standard one
     pin : QuantityLike
         piston pin where nothing rubs
@@ -807,15 +837,15 @@ class JobCardPiston(TypedDict):
         pin is held by the rod; needle: needle bearing)
     heat_marks : bool
         the pin shows blue heat marks
-    pin_fit : Literal['new', 'used']
+    pin_condition : Literal['new', 'used']
         which limits apply (new: new parts, as they go together; used: used parts against their
         service limit)
     """
 
-    piston: NotRequired[QuantityLike]
-    piston_new: NotRequired[QuantityLike]
-    height_above_skirt_bottom: NotRequired[QuantityLike]
-    fit: NotRequired[Literal["new", "used"]]
+    piston_size: NotRequired[QuantityLike]
+    piston_size_new: NotRequired[QuantityLike]
+    measuring_height: NotRequired[QuantityLike]
+    piston_condition: NotRequired[Literal["new", "used"]]
     piston_kind: NotRequired[
         Literal[
             "cast_air_cooled",
@@ -839,14 +869,14 @@ class JobCardPiston(TypedDict):
     skirt_coated: NotRequired[bool]
     piston_temperature: NotRequired[QuantityLike]
     piston_alpha: NotRequired[QuantityLike]
-    rering_piston: NotRequired[QuantityLike]
+    new_rings_piston: NotRequired[QuantityLike]
     pin: NotRequired[QuantityLike]
     pin_worn: NotRequired[QuantityLike]
     piston_pin_bore: NotRequired[QuantityLike]
     small_end_bore: NotRequired[QuantityLike]
     small_end: NotRequired[Literal["plain", "press_fit", "needle"]]
     heat_marks: NotRequired[bool]
-    pin_fit: NotRequired[Literal["new", "used"]]
+    pin_condition: NotRequired[Literal["new", "used"]]
 
 
 class JobCardRings(TypedDict):
@@ -856,11 +886,11 @@ class JobCardRings(TypedDict):
     ----------
     gap_bore : QuantityLike
         bore where the new rings were gapped: finished, or the least worn zone
-    top_measured : QuantityLike
+    top_gap : QuantityLike
         new top ring's gap, squared with the piston
-    second_measured : QuantityLike
+    second_gap : QuantityLike
         new second ring's gap, squared with the piston
-    oil_rail_measured : QuantityLike
+    oil_rail_gap : QuantityLike
         oil rails' gap, the smaller; the expander is never filed
     top_factor : float
         top ring's gap as a share of the bore, where the maker gives no range
@@ -886,43 +916,43 @@ class JobCardRings(TypedDict):
         worn zone where the new top ring will run, along the pin, after honing
     worn_thrust_axis : QuantityLike
         worn zone where the new top ring will run, across the pin, after honing
-    rering_gap : QuantityLike
+    new_rings_gap : QuantityLike
         gap of the new top ring as measured in a bore of nominal size; else the maker's whole range
         counts
     top_feeler : QuantityLike
         side clearance of the top ring by feeler, the tightest place all round
-    top_groove_width : QuantityLike
+    top_groove : QuantityLike
         width of the top ring's groove, the narrowest place
-    top_ring_width : QuantityLike
+    top_width : QuantityLike
         width of the top ring, along the cylinder
-    top_ring_shape : Literal['plain', 'keystone']
+    top_shape : Literal['plain', 'keystone']
         sides of the top ring (plain: plain: both sides parallel; keystone: keystone: one or both
         sides tapered)
     second_feeler : QuantityLike
         side clearance of the second ring by feeler, the tightest place all round
-    second_groove_width : QuantityLike
+    second_groove : QuantityLike
         width of the second ring's groove, the narrowest place
-    second_ring_width : QuantityLike
+    second_width : QuantityLike
         width of the second ring, along the cylinder
     top_groove_root : QuantityLike
         piston at the root of the top ring's groove
-    top_ring_thickness : QuantityLike
+    top_thickness : QuantityLike
         radial thickness of the top ring
     second_groove_root : QuantityLike
         piston at the root of the second ring's groove
-    second_ring_thickness : QuantityLike
+    second_thickness : QuantityLike
         radial thickness of the second ring
     measured_with_new_ring : bool
         measured with a new ring
-    ring_fit : Literal['new', 'used']
+    ring_condition : Literal['new', 'used']
         which limits apply (new: new parts, as they go together; used: used parts against their
         service limit)
     """
 
     gap_bore: NotRequired[QuantityLike]
-    top_measured: NotRequired[QuantityLike]
-    second_measured: NotRequired[QuantityLike]
-    oil_rail_measured: NotRequired[QuantityLike]
+    top_gap: NotRequired[QuantityLike]
+    second_gap: NotRequired[QuantityLike]
+    oil_rail_gap: NotRequired[QuantityLike]
     top_factor: NotRequired[float]
     second_factor: NotRequired[float]
     old_gap: NotRequired[QuantityLike]
@@ -935,20 +965,20 @@ class JobCardRings(TypedDict):
     ring_alpha: NotRequired[QuantityLike]
     worn_pin_axis: NotRequired[QuantityLike]
     worn_thrust_axis: NotRequired[QuantityLike]
-    rering_gap: NotRequired[QuantityLike]
+    new_rings_gap: NotRequired[QuantityLike]
     top_feeler: NotRequired[QuantityLike]
-    top_groove_width: NotRequired[QuantityLike]
-    top_ring_width: NotRequired[QuantityLike]
-    top_ring_shape: NotRequired[Literal["plain", "keystone"]]
+    top_groove: NotRequired[QuantityLike]
+    top_width: NotRequired[QuantityLike]
+    top_shape: NotRequired[Literal["plain", "keystone"]]
     second_feeler: NotRequired[QuantityLike]
-    second_groove_width: NotRequired[QuantityLike]
-    second_ring_width: NotRequired[QuantityLike]
+    second_groove: NotRequired[QuantityLike]
+    second_width: NotRequired[QuantityLike]
     top_groove_root: NotRequired[QuantityLike]
-    top_ring_thickness: NotRequired[QuantityLike]
+    top_thickness: NotRequired[QuantityLike]
     second_groove_root: NotRequired[QuantityLike]
-    second_ring_thickness: NotRequired[QuantityLike]
+    second_thickness: NotRequired[QuantityLike]
     measured_with_new_ring: NotRequired[bool]
-    ring_fit: NotRequired[Literal["new", "used"]]
+    ring_condition: NotRequired[Literal["new", "used"]]
 
 
 class JobCardPlanPiston(TypedDict):
@@ -958,12 +988,12 @@ class JobCardPlanPiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston : QuantityLike
+    piston_size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston: QuantityLike
+    piston_size: QuantityLike
 
 
 class JobCardPlan(TypedDict):
@@ -993,11 +1023,11 @@ class JobCardPlan(TypedDict):
         least clearance wanted, diametral
     clearance_high : QuantityLike
         largest clearance wanted, diametral
-    wanted_clearance : QuantityLike
+    clearance_target : QuantityLike
         clearance wanted, diametral; the middle of the maker's range
     hone_stock : QuantityLike
         stock that the machinist leaves for the hone, on the diameter
-    makers_largest_oversize : QuantityLike
+    largest_oversize : QuantityLike
         largest oversize that the maker allows, on the diameter, with nominal_bore
     returned_readings : ReadingsLike
         readings of the finished bore, both axes at each depth
@@ -1020,9 +1050,9 @@ class JobCardPlan(TypedDict):
     pistons: NotRequired[Sequence[JobCardPlanPiston]]
     clearance_low: NotRequired[QuantityLike]
     clearance_high: NotRequired[QuantityLike]
-    wanted_clearance: NotRequired[QuantityLike]
+    clearance_target: NotRequired[QuantityLike]
     hone_stock: NotRequired[QuantityLike]
-    makers_largest_oversize: NotRequired[QuantityLike]
+    largest_oversize: NotRequired[QuantityLike]
     returned_readings: NotRequired[ReadingsLike]
     returned_out_of_round: NotRequired[QuantityLike]
     returned_taper: NotRequired[QuantityLike]
@@ -1205,17 +1235,17 @@ class JobCardSquish(TypedDict):
 
     Attributes
     ----------
-    solder_at_pin_axis : ReadingsLike
+    solder : ReadingsLike
         crushed solder at the pin axis, one reading a side, head torqued down with its gasket; on
         the thrust axis the piston rocks
     solder_wire : QuantityLike
         solder before it was crushed
     head_step : QuantityLike
         squish band of the head recessed in (+) or standing out of (−) its gasket face
-    squish_doubt : QuantityLike
-        doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed solder
-        (common practice, no source)
-    bowl_dia : QuantityLike
+    solder_uncertainty : QuantityLike
+        uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
+        solder (common practice, no source)
+    bowl_diameter : QuantityLike
         diameter of the bowl inside the squish band
     base_gasket_fitted : QuantityLike
         base gasket fitted when the squish was measured
@@ -1225,11 +1255,11 @@ class JobCardSquish(TypedDict):
         squish wanted; where not given, 0.2 mm over the floor (common practice, no source)
     """
 
-    solder_at_pin_axis: NotRequired[ReadingsLike]
+    solder: NotRequired[ReadingsLike]
     solder_wire: NotRequired[QuantityLike]
     head_step: NotRequired[QuantityLike]
-    squish_doubt: NotRequired[QuantityLike]
-    bowl_dia: NotRequired[QuantityLike]
+    solder_uncertainty: NotRequired[QuantityLike]
+    bowl_diameter: NotRequired[QuantityLike]
     base_gasket_fitted: NotRequired[QuantityLike]
     base_gaskets: NotRequired[ReadingsLike]
     squish_wanted: NotRequired[QuantityLike]
@@ -1240,7 +1270,7 @@ class JobCardHeadFace(TypedDict):
 
     Attributes
     ----------
-    straightedge_gaps : ReadingsLike
+    lines : ReadingsLike
         largest feeler that passes under the straightedge on each line: four edges and two
         diagonals; 0 where none passes
     face_length : QuantityLike
@@ -1251,7 +1281,7 @@ class JobCardHeadFace(TypedDict):
         metal to take off beyond the hollow, for a clean cut all over
     skim_done : QuantityLike
         metal already taken off this face, in all
-    chamber_area_at_face : QuantityLike
+    chamber_area : QuantityLike
         area of the combustion chamber at the face, as measured: it shrinks with depth
     gasket_kind : Literal['composite', 'multi_layer_steel']
         kind of gasket that the face seals (composite: composite or fibre gasket; multi_layer_steel:
@@ -1262,12 +1292,12 @@ class JobCardHeadFace(TypedDict):
         compression ratio wanted
     """
 
-    straightedge_gaps: NotRequired[ReadingsLike]
+    lines: NotRequired[ReadingsLike]
     face_length: NotRequired[QuantityLike]
     rocks: NotRequired[bool]
     skim_allowance: NotRequired[QuantityLike]
     skim_done: NotRequired[QuantityLike]
-    chamber_area_at_face: NotRequired[QuantityLike]
+    chamber_area: NotRequired[QuantityLike]
     gasket_kind: NotRequired[Literal["composite", "multi_layer_steel"]]
     roughness: NotRequired[QuantityLike]
     wanted_ratio: NotRequired[float]
@@ -1278,9 +1308,9 @@ class JobCardValve(TypedDict):
 
     Attributes
     ----------
-    which_valve : Literal['intake', 'exhaust']
+    valve_kind : Literal['intake', 'exhaust']
         which valve (intake: intake valve; exhaust: exhaust valve)
-    valve_fit : Literal['new', 'used']
+    valve_condition : Literal['new', 'used']
         which limits apply (new: new parts, as they go together; used: used parts against their
         service limit)
     guide_bore : QuantityLike
@@ -1290,29 +1320,29 @@ class JobCardValve(TypedDict):
         the spring's
     guide_across : ReadingsLike
         bore of the guide across that axis, at the same heights
-    stem : QuantityLike
+    stem_size : QuantityLike
         smallest diameter of the stem within the guide: 3 heights
     stem_heights : ReadingsLike
         diameter of the stem within the guide, from the combustion side to the spring's
-    rock_total_indicated : QuantityLike
+    rock : QuantityLike
         whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat
     guide_length : QuantityLike
         length of the guide
-    indicator_distance_beyond_guide : QuantityLike
+    rock_distance : QuantityLike
         where the indicator touches, beyond the end of the guide
-    contact_outer_dia : QuantityLike
+    seat_outer_diameter : QuantityLike
         outer diameter of the contact, by marking blue
-    contact_inner_dia : QuantityLike
+    seat_inner_diameter : QuantityLike
         inner diameter of the contact, by marking blue
     cut_seat_angle : QuantityLike
         angle of the seat, from the plane across the valve's axis
-    valve_head_dia : QuantityLike
+    valve_head_diameter : QuantityLike
         diameter of the valve head
     face_width : QuantityLike
         width of the valve's face along it, from the rim inwards
-    rim_thickness : QuantityLike
+    rim : QuantityLike
         thickness of the valve's rim, along the valve
-    seat_runout_tir : QuantityLike
+    seat_runout : QuantityLike
         run-out of the seat about the pilot in its guide, total indicator reading
     top_cutter : QuantityLike
         angle of the top cutter, which lowers the outer edge; flatter than the seat
@@ -1320,18 +1350,18 @@ class JobCardValve(TypedDict):
         angle of the bottom cutter, which raises the inner edge; steeper than the seat
     feed : QuantityLike
         feed of each cutter along the valve, from where it touches
-    wanted_outer_dia : QuantityLike
+    wanted_outer_diameter : QuantityLike
         outer diameter of the contact wanted, for the feed of the top cutter
     wanted_width : QuantityLike
         width of the contact wanted, for the feed of the bottom cutter
-    sink : QuantityLike
+    sink_cut : QuantityLike
         rise of the stem by this work: seat cut and valve face together, same valve before and after
-    earlier_sink : QuantityLike
+    sink_now : QuantityLike
         sink that was there before this work
     adjuster : Literal['shim_or_screw', 'hydraulic']
         how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic: hydraulic:
         there is none)
-    lash_before : QuantityLike
+    lash_found : QuantityLike
         lash before the work, cold
     ratio_lash_per_stem_rise : float
         lash lost per rise of the stem: 1 where lash is measured at the stem
@@ -1345,32 +1375,32 @@ class JobCardValve(TypedDict):
         valves of one cylinder that sank by this much
     """
 
-    which_valve: NotRequired[Literal["intake", "exhaust"]]
-    valve_fit: NotRequired[Literal["new", "used"]]
+    valve_kind: NotRequired[Literal["intake", "exhaust"]]
+    valve_condition: NotRequired[Literal["new", "used"]]
     guide_bore: NotRequired[QuantityLike]
     guide_along: NotRequired[ReadingsLike]
     guide_across: NotRequired[ReadingsLike]
-    stem: NotRequired[QuantityLike]
+    stem_size: NotRequired[QuantityLike]
     stem_heights: NotRequired[ReadingsLike]
-    rock_total_indicated: NotRequired[QuantityLike]
+    rock: NotRequired[QuantityLike]
     guide_length: NotRequired[QuantityLike]
-    indicator_distance_beyond_guide: NotRequired[QuantityLike]
-    contact_outer_dia: NotRequired[QuantityLike]
-    contact_inner_dia: NotRequired[QuantityLike]
+    rock_distance: NotRequired[QuantityLike]
+    seat_outer_diameter: NotRequired[QuantityLike]
+    seat_inner_diameter: NotRequired[QuantityLike]
     cut_seat_angle: NotRequired[QuantityLike]
-    valve_head_dia: NotRequired[QuantityLike]
+    valve_head_diameter: NotRequired[QuantityLike]
     face_width: NotRequired[QuantityLike]
-    rim_thickness: NotRequired[QuantityLike]
-    seat_runout_tir: NotRequired[QuantityLike]
+    rim: NotRequired[QuantityLike]
+    seat_runout: NotRequired[QuantityLike]
     top_cutter: NotRequired[QuantityLike]
     bottom_cutter: NotRequired[QuantityLike]
     feed: NotRequired[QuantityLike]
-    wanted_outer_dia: NotRequired[QuantityLike]
+    wanted_outer_diameter: NotRequired[QuantityLike]
     wanted_width: NotRequired[QuantityLike]
-    sink: NotRequired[QuantityLike]
-    earlier_sink: NotRequired[QuantityLike]
+    sink_cut: NotRequired[QuantityLike]
+    sink_now: NotRequired[QuantityLike]
     adjuster: NotRequired[Literal["shim_or_screw", "hydraulic"]]
-    lash_before: NotRequired[QuantityLike]
+    lash_found: NotRequired[QuantityLike]
     ratio_lash_per_stem_rise: NotRequired[float]
     thinnest_shim: NotRequired[QuantityLike]
     spring_rate: NotRequired[QuantityLike]
@@ -1407,7 +1437,7 @@ class JobCardSpring(TypedDict):
         the maker's load at the installed height
     wire : QuantityLike
         diameter of the wire
-    mean_coil_dia : QuantityLike
+    mean_coil_diameter : QuantityLike
         mean diameter of the coils: outside less wire
     active_coils : float
         coils that move: not those that lie on the ends
@@ -1427,7 +1457,7 @@ class JobCardSpring(TypedDict):
     lean: NotRequired[QuantityLike]
     nominal_seat_load: NotRequired[QuantityLike]
     wire: NotRequired[QuantityLike]
-    mean_coil_dia: NotRequired[QuantityLike]
+    mean_coil_diameter: NotRequired[QuantityLike]
     active_coils: NotRequired[float]
     shear_modulus: NotRequired[QuantityLike]
 
@@ -1439,28 +1469,28 @@ class JobCardLashValve(TypedDict):
     ----------
     name : str
         which valve
-    old_shim : QuantityLike
+    shim : QuantityLike
         shim fitted, by micrometer, not its mark
-    measured_lash : QuantityLike
+    found : QuantityLike
         lash with it: cold, cam on its base circle, decompressor off, feeler; of both valves of one
         rocker each
     lash_low : QuantityLike
         least lash of this valve
     lash_high : QuantityLike
         largest lash of this valve
-    target_lash : QuantityLike
+    target : QuantityLike
         lash aimed at for this valve
-    last_lash : QuantityLike
+    found_last_time : QuantityLike
         lash as it was left the last time
     """
 
     name: str
-    old_shim: QuantityLike
-    measured_lash: QuantityLike
+    shim: QuantityLike
+    found: QuantityLike
     lash_low: NotRequired[QuantityLike]
     lash_high: NotRequired[QuantityLike]
-    target_lash: NotRequired[QuantityLike]
-    last_lash: NotRequired[QuantityLike]
+    target: NotRequired[QuantityLike]
+    found_last_time: NotRequired[QuantityLike]
 
 
 class JobCardLash(TypedDict):
@@ -1468,13 +1498,13 @@ class JobCardLash(TypedDict):
 
     Attributes
     ----------
-    old_shim : QuantityLike
+    shim : QuantityLike
         shim fitted, by micrometer, not its mark
-    measured_lash : QuantityLike
+    found : QuantityLike
         lash with it: cold, cam on its base circle, decompressor off, feeler
-    old_shim_mark : QuantityLike
+    shim_mark : QuantityLike
         what the shim fitted is marked
-    last_lash : QuantityLike
+    found_last_time : QuantityLike
         lash as it was left the last time
     valves : Sequence[JobCardLashValve]
         several valves that take their shims from one lot
@@ -1482,27 +1512,23 @@ class JobCardLash(TypedDict):
         least lash of the maker's range, cold
     lash_high : QuantityLike
         largest lash of the maker's range, cold
-    target_lash : QuantityLike
+    target : QuantityLike
         lash aimed at; without it the middle of the range
     gear : Literal['bucket', 'finger_or_rocker']
         what the shim sits under (bucket: bucket: the shim moves as the lash does; finger_or_rocker:
         finger or rocker between cam and valve)
     stem_movement_per_lash : float
         movement at the shim per unit of measured lash: 1 for a bucket
-    shims_at_hand : ReadingsLike
+    shims : ReadingsLike
         shims at hand, by micrometer, each piece once
     use_shims_taken_out : bool
         the shims that come out of these valves may go into another one
     shim_step : QuantityLike
         step of the shims that the maker makes
-    shim_least : QuantityLike
+    shim_thinnest : QuantityLike
         thinnest shim that the maker makes
-    shim_most : QuantityLike
+    shim_thickest : QuantityLike
         thickest shim that the maker makes
-    lash_measured : QuantityLike
-        lash at the valve as measured, cold, cam on its base circle
-    lash_wanted : QuantityLike
-        lash wanted at the valve, cold
     screw_pitch : QuantityLike
         pitch of the adjusting screw
     screw_at : Literal['valve_end', 'cam_end']
@@ -1514,23 +1540,21 @@ class JobCardLash(TypedDict):
         the pad or stem end is worn hollow
     """
 
-    old_shim: NotRequired[QuantityLike]
-    measured_lash: NotRequired[QuantityLike]
-    old_shim_mark: NotRequired[QuantityLike]
-    last_lash: NotRequired[QuantityLike]
+    shim: NotRequired[QuantityLike]
+    found: NotRequired[QuantityLike]
+    shim_mark: NotRequired[QuantityLike]
+    found_last_time: NotRequired[QuantityLike]
     valves: NotRequired[Sequence[JobCardLashValve]]
     lash_low: NotRequired[QuantityLike]
     lash_high: NotRequired[QuantityLike]
-    target_lash: NotRequired[QuantityLike]
+    target: NotRequired[QuantityLike]
     gear: NotRequired[Literal["bucket", "finger_or_rocker"]]
     stem_movement_per_lash: NotRequired[float]
-    shims_at_hand: NotRequired[ReadingsLike]
+    shims: NotRequired[ReadingsLike]
     use_shims_taken_out: NotRequired[bool]
     shim_step: NotRequired[QuantityLike]
-    shim_least: NotRequired[QuantityLike]
-    shim_most: NotRequired[QuantityLike]
-    lash_measured: NotRequired[QuantityLike]
-    lash_wanted: NotRequired[QuantityLike]
+    shim_thinnest: NotRequired[QuantityLike]
+    shim_thickest: NotRequired[QuantityLike]
     screw_pitch: NotRequired[QuantityLike]
     screw_at: NotRequired[Literal["valve_end", "cam_end"]]
     rocker_ratio: NotRequired[float]
@@ -1573,8 +1597,8 @@ class JobCardCam(TypedDict):
         clearance of the intake valve before the change, lash set
     clay_exhaust : QuantityLike
         clearance of the exhaust valve before the change, lash set
-    clay_doubt : QuantityLike
-        doubt of either clearance, expanded (k = 2)
+    clay_uncertainty : QuantityLike
+        uncertainty of either clearance, expanded (k = 2)
     valve_tilt : QuantityLike
         tilt of the valves from the cylinder axis; where not given, the whole height counts
     pocket_square : bool
@@ -1585,10 +1609,10 @@ class JobCardCam(TypedDict):
         how much deeper the exhaust valve sits than when the clearance was taken
     lash_reset : bool
         whether the lash is set again after the seats were cut: only then sink gives room
-    exhaust_loss_per_deg : QuantityLike
+    exhaust_loss_per_degree : QuantityLike
         clearance that the exhaust valve loses for each crank degree of retard; where not given,
         0.06 mm near 10° before top dead centre (common practice, no source)
-    intake_loss_per_deg : QuantityLike
+    intake_loss_per_degree : QuantityLike
         clearance that the intake valve loses for each crank degree of advance; where not given,
         0.06 mm (common practice, no source)
     """
@@ -1607,14 +1631,14 @@ class JobCardCam(TypedDict):
     event_lift: NotRequired[QuantityLike]
     clay_intake: NotRequired[QuantityLike]
     clay_exhaust: NotRequired[QuantityLike]
-    clay_doubt: NotRequired[QuantityLike]
+    clay_uncertainty: NotRequired[QuantityLike]
     valve_tilt: NotRequired[QuantityLike]
     pocket_square: NotRequired[bool]
     intake_sink: NotRequired[QuantityLike]
     exhaust_sink: NotRequired[QuantityLike]
     lash_reset: NotRequired[bool]
-    exhaust_loss_per_deg: NotRequired[QuantityLike]
-    intake_loss_per_deg: NotRequired[QuantityLike]
+    exhaust_loss_per_degree: NotRequired[QuantityLike]
+    intake_loss_per_degree: NotRequired[QuantityLike]
 
 
 class JobCardBottom(TypedDict):
@@ -1633,11 +1657,11 @@ class JobCardBottom(TypedDict):
         whole sideways rock at the small end
     big_end_width : QuantityLike
         width of the big end
-    runout_tir_left : QuantityLike
+    runout_left : QuantityLike
         run-out of the left journal between centres, total indicator reading
-    runout_tir_right : QuantityLike
+    runout_right : QuantityLike
         run-out of the right journal between centres, total indicator reading
-    rod_fit : Literal['new', 'used']
+    rod_condition : Literal['new', 'used']
         which limits apply (new: new parts, as they go together; used: used parts against their
         service limit)
     """
@@ -1647,9 +1671,9 @@ class JobCardBottom(TypedDict):
     big_end: NotRequired[Literal["rollers", "plain"]]
     small_end_tip_rock: NotRequired[QuantityLike]
     big_end_width: NotRequired[QuantityLike]
-    runout_tir_left: NotRequired[QuantityLike]
-    runout_tir_right: NotRequired[QuantityLike]
-    rod_fit: NotRequired[Literal["new", "used"]]
+    runout_left: NotRequired[QuantityLike]
+    runout_right: NotRequired[QuantityLike]
+    rod_condition: NotRequired[Literal["new", "used"]]
 
 
 class JobCardHone(TypedDict):
@@ -1657,13 +1681,13 @@ class JobCardHone(TypedDict):
 
     Attributes
     ----------
-    spindle : QuantityLike
+    spindle_speed : QuantityLike
         spindle speed of the hone
-    hone_travel : QuantityLike
+    travel : QuantityLike
         travel of the hone, end to end, overtravel at both ends counted
-    full_cycles : QuantityLike
+    strokes_per_minute : QuantityLike
         full strokes, down and up, a minute; not single strokes
-    wanted_included : QuantityLike
+    included_angle : QuantityLike
         wanted included angle, between the two families of lines; twice what each line makes with
         horizontal
     stroke_drive : Literal['constant', 'crank', 'unknown']
@@ -1674,10 +1698,10 @@ class JobCardHone(TypedDict):
         ring)
     """
 
-    spindle: NotRequired[QuantityLike]
-    hone_travel: NotRequired[QuantityLike]
-    full_cycles: NotRequired[QuantityLike]
-    wanted_included: NotRequired[QuantityLike]
+    spindle_speed: NotRequired[QuantityLike]
+    travel: NotRequired[QuantityLike]
+    strokes_per_minute: NotRequired[QuantityLike]
+    included_angle: NotRequired[QuantityLike]
     stroke_drive: NotRequired[Literal["constant", "crank", "unknown"]]
     ring_kind: NotRequired[Literal["plain_iron", "coated"]]
 
@@ -1700,9 +1724,9 @@ class JobCardSleeve(TypedDict):
         temperature of the sleeve as it goes in; below 0 when chilled
     running_temperature : QuantityLike
         temperature of sleeve and jacket when running, taken as one
-    alpha_cylinder : QuantityLike
+    cylinder_alpha : QuantityLike
         expansion of the cylinder; aluminium where not given
-    alpha_sleeve : QuantityLike
+    sleeve_alpha : QuantityLike
         expansion of the sleeve; grey iron where not given
     """
 
@@ -1712,8 +1736,8 @@ class JobCardSleeve(TypedDict):
     held_by: NotRequired[Literal["fit_alone", "flange_or_head"]]
     sleeve_temperature: NotRequired[QuantityLike]
     running_temperature: NotRequired[QuantityLike]
-    alpha_cylinder: NotRequired[QuantityLike]
-    alpha_sleeve: NotRequired[QuantityLike]
+    cylinder_alpha: NotRequired[QuantityLike]
+    sleeve_alpha: NotRequired[QuantityLike]
 
 
 class JobCardHot(TypedDict):
@@ -1748,13 +1772,13 @@ class JobCardTorque(TypedDict):
         angle of the adapter: 0 straight on, 90 across, 180 back to the hand
     wrench_top : QuantityLike
         top of the wrench's range
-    thread_dia : QuantityLike
+    thread_diameter : QuantityLike
         nominal diameter of the thread
     pitch : QuantityLike
         pitch of the thread, mm per turn
-    thread_pitch_dia : QuantityLike
+    thread_pitch_diameter : QuantityLike
         pitch diameter of the thread; else that of the metric profile
-    thread_minor_dia : QuantityLike
+    thread_minor_diameter : QuantityLike
         minor diameter at the root; else that of the metric profile
     stress_area : QuantityLike
         stress area; else from pitch and minor diameter
@@ -1793,10 +1817,10 @@ class JobCardTorque(TypedDict):
     adapter_extension: NotRequired[QuantityLike]
     adapter_angle: NotRequired[QuantityLike]
     wrench_top: NotRequired[QuantityLike]
-    thread_dia: NotRequired[QuantityLike]
+    thread_diameter: NotRequired[QuantityLike]
     pitch: NotRequired[QuantityLike]
-    thread_pitch_dia: NotRequired[QuantityLike]
-    thread_minor_dia: NotRequired[QuantityLike]
+    thread_pitch_diameter: NotRequired[QuantityLike]
+    thread_minor_diameter: NotRequired[QuantityLike]
     stress_area: NotRequired[QuantityLike]
     nut_factor: NotRequired[float]
     thread_friction: NotRequired[float]
@@ -1942,7 +1966,7 @@ class JobCardFuel(TypedDict):
     ----------
     fuel : QuantityLike
         fuel to be mixed, without oil
-    ratio_fuel_to_oil : float
+    ratio : float
         fuel to oil by volume: 32 stands for 32:1
     tank_has : QuantityLike
         mix that the tank already holds, fuel and oil together
@@ -1951,7 +1975,7 @@ class JobCardFuel(TypedDict):
     """
 
     fuel: NotRequired[QuantityLike]
-    ratio_fuel_to_oil: NotRequired[float]
+    ratio: NotRequired[float]
     tank_has: NotRequired[QuantityLike]
     tank_ratio: NotRequired[float]
 
@@ -2003,7 +2027,7 @@ class JobCardPricePart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2011,7 +2035,7 @@ class JobCardPricePart(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -2021,7 +2045,7 @@ class JobCardPriceMachineShopItem(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2029,7 +2053,7 @@ class JobCardPriceMachineShopItem(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -2065,7 +2089,7 @@ class JobCardPrice(TypedDict):
         price of a replacement, with tax as the total has it
     money_decimals : int
         decimals of the currency, to which the final total is rounded
-    price_of : Literal['re_ring', 'overbore', 'plated_cylinder', 'head']
+    of_way : Literal['re_ring', 'overbore', 'plated_cylinder', 'head']
         kind of work, for the parts that usually go with it (re_ring: new rings in the bore as it
         is; overbore: bored to an oversize piston; plated_cylinder: plated cylinder with a piston of
         its grade; head: work on valves and head)
@@ -2092,7 +2116,7 @@ class JobCardPrice(TypedDict):
     labour_tax: NotRequired[float]
     replacement_cost: NotRequired[float]
     money_decimals: NotRequired[int]
-    price_of: NotRequired[Literal["re_ring", "overbore", "plated_cylinder", "head"]]
+    of_way: NotRequired[Literal["re_ring", "overbore", "plated_cylinder", "head"]]
     cost_of_reuse: NotRequired[float]
     cost_of_repair: NotRequired[float]
     cost_of_comeback: NotRequired[float]
@@ -2106,7 +2130,7 @@ class JobCardLimits(TypedDict, total=False):
     ----------
     compression_ratio : RatioLimitAsked
         static compression ratio within the maker's
-    compression_reading : LimitAsked
+    compression_least : LimitAsked
         compression, brought to the altitude of its limit
     lowest_over_highest : RatioLimitAsked
         lowest cylinder over the highest
@@ -2210,7 +2234,7 @@ class JobCardLimits(TypedDict, total=False):
         room between intake valve and piston
     exhaust_valve_to_piston : LimitAsked
         room between exhaust valve and piston
-    bore_max : LimitAsked
+    bore_largest : LimitAsked
         largest bore
     out_of_round : LimitAsked
         largest out-of-round, difference of two diameters
@@ -2248,13 +2272,13 @@ class JobCardLimits(TypedDict, total=False):
         taper of the work returned
     liner_wall : LimitAsked
         thinnest wall after boring
-    top_ring_gap : LimitAsked
+    top_ring_gap_new : LimitAsked
         new top ring's gap
-    second_ring_gap : LimitAsked
+    second_ring_gap_new : LimitAsked
         new second ring's gap
-    oil_rail_gap : LimitAsked
+    oil_rail_gap_new : LimitAsked
         oil rails' gap
-    old_ring_gap : LimitAsked
+    ring_gap_used : LimitAsked
         used ring's own gap
     class_limit : LimitAsked
         displacement within its class
@@ -2264,19 +2288,19 @@ class JobCardLimits(TypedDict, total=False):
         gasket clear of the new bore on each side
     compression_ratio_after : RatioLimitAsked
         static compression ratio after the overbore within the maker's
-    rering_bore : LimitAsked
+    re_ring_bore : LimitAsked
         largest bore after the hone
-    rering_out_of_round : LimitAsked
+    re_ring_out_of_round : LimitAsked
         out-of-round of a bore to be kept, difference of two diameters
-    rering_taper_pin_axis : LimitAsked
+    re_ring_taper_pin_axis : LimitAsked
         pin-axis taper of a bore to be kept, difference of two diameters
-    rering_taper_thrust_axis : LimitAsked
+    re_ring_taper_thrust_axis : LimitAsked
         thrust-axis taper of a bore to be kept, difference of two diameters
-    rering_clearance : LimitAsked
+    re_ring_clearance : LimitAsked
         clearance after the hone
-    rering_ring_gap : LimitAsked
+    re_ring_ring_gap : LimitAsked
         gap of a new top ring in the worn zone
-    rering_score : LimitAsked
+    re_ring_score : LimitAsked
         deepest score against what the hone takes off, radial
     selected_piston_min : LimitAsked
         smallest clearance of each piston on offer
@@ -2319,7 +2343,7 @@ class JobCardLimits(TypedDict, total=False):
     """
 
     compression_ratio: RatioLimitAsked
-    compression_reading: LimitAsked
+    compression_least: LimitAsked
     lowest_over_highest: RatioLimitAsked
     leak_down: LimitAsked
     charged_peak_torque: LimitAsked
@@ -2371,7 +2395,7 @@ class JobCardLimits(TypedDict, total=False):
     lobe_wear: LimitAsked
     intake_valve_to_piston: LimitAsked
     exhaust_valve_to_piston: LimitAsked
-    bore_max: LimitAsked
+    bore_largest: LimitAsked
     out_of_round: LimitAsked
     taper_pin_axis: LimitAsked
     taper_thrust_axis: LimitAsked
@@ -2390,21 +2414,21 @@ class JobCardLimits(TypedDict, total=False):
     returned_out_of_round: LimitAsked
     returned_taper: LimitAsked
     liner_wall: LimitAsked
-    top_ring_gap: LimitAsked
-    second_ring_gap: LimitAsked
-    oil_rail_gap: LimitAsked
-    old_ring_gap: LimitAsked
+    top_ring_gap_new: LimitAsked
+    second_ring_gap_new: LimitAsked
+    oil_rail_gap_new: LimitAsked
+    ring_gap_used: LimitAsked
     class_limit: LimitAsked
     class_limit_after: LimitAsked
     gasket_clearance_per_side: LimitAsked
     compression_ratio_after: RatioLimitAsked
-    rering_bore: LimitAsked
-    rering_out_of_round: LimitAsked
-    rering_taper_pin_axis: LimitAsked
-    rering_taper_thrust_axis: LimitAsked
-    rering_clearance: LimitAsked
-    rering_ring_gap: LimitAsked
-    rering_score: LimitAsked
+    re_ring_bore: LimitAsked
+    re_ring_out_of_round: LimitAsked
+    re_ring_taper_pin_axis: LimitAsked
+    re_ring_taper_thrust_axis: LimitAsked
+    re_ring_clearance: LimitAsked
+    re_ring_ring_gap: LimitAsked
+    re_ring_score: LimitAsked
     selected_piston_min: LimitAsked
     selected_piston_max: LimitAsked
     big_end_side: LimitAsked
@@ -2427,7 +2451,7 @@ class JobCardLimits(TypedDict, total=False):
 
 
 @dataclass(frozen=True, kw_only=True)
-class HoneAndReringResult:
+class HoneAndReRingResult:
     """None is what cannot be known.
 
     Attributes
@@ -2505,8 +2529,8 @@ class CylinderWaysResultWay:
     way: (
         Literal[
             "leave_alone",
-            "hone_and_rering",
-            "deglaze_and_rering",
+            "hone_and_re_ring",
+            "deglaze_and_re_ring",
             "select_piston",
             "overbore",
             "replate",
@@ -2525,7 +2549,7 @@ class CylinderWaysResult:
 
     Attributes
     ----------
-    decision : str
+    way : str
         what to do with the cylinder
     reason : str
         why, in one line
@@ -2542,17 +2566,17 @@ class CylinderWaysResult:
         work that goes to the machine shop
     """
 
-    decision: Literal[
+    way: Literal[
         "leave_alone",
-        "hone_and_rering",
-        "deglaze_and_rering",
+        "hone_and_re_ring",
+        "deglaze_and_re_ring",
         "select_piston",
         "overbore",
         "replate",
         "sleeve",
         "replace",
         "not_settled",
-        "find_out",
+        "find_out_the_kind",
     ]
     reason: str
     fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
@@ -2686,7 +2710,7 @@ class ConsequencesResultChoice:
         the check
     of : str | None
         of which, where there are several
-    probability_within : float | None
+    conformance_probability : float | None
         probability that the part is within its limit
     probability_beyond : float | None
         probability that the part is beyond its limit
@@ -2698,7 +2722,7 @@ class ConsequencesResultChoice:
 
     check: str | None = None
     of: str | None = None
-    probability_within: float | None = None
+    conformance_probability: float | None = None
     probability_beyond: float | None = None
     expected_cost_of_reuse: float | None = None
     cheaper: Literal["reuse", "repair", "either"] | None = None
@@ -2715,7 +2739,7 @@ class ConsequencesResult:
     choices : tuple[ConsequencesResultChoice, ...] | None
         verdicts too close to call, each with the choice that costs less on average
     not_by_cost : tuple[str | float, ...] | None
-        too close to call, and not judged by cost since doubt counts as a fail there
+        too close to call, and not judged by cost since uncertainty counts as a fail there
     """
 
     break_even_probability: float
@@ -2765,7 +2789,7 @@ class JobCardResult:
     ring_gap : RingGapResult | None
     displacement : DisplacementResult | None
     overbore_ratio : OverboreRatioResult | None
-    hone_and_rering : HoneAndReringResult | None
+    hone_and_re_ring : HoneAndReRingResult | None
     piston_selection : PistonSelectionResult | None
     cylinder_decision : CylinderWaysResult | None
     rod_play : RodPlayResult | None
@@ -2827,7 +2851,7 @@ class JobCardResult:
     ring_gap: RingGapResult | None = None
     displacement: DisplacementResult | None = None
     overbore_ratio: OverboreRatioResult | None = None
-    hone_and_rering: HoneAndReringResult | None = None
+    hone_and_re_ring: HoneAndReRingResult | None = None
     piston_selection: PistonSelectionResult | None = None
     cylinder_decision: CylinderWaysResult | None = None
     rod_play: RodPlayResult | None = None
@@ -2898,32 +2922,32 @@ class JobCard(Calculation[JobCardResult]):
             "readings": "readings",
             "first_again": "quantity",
             "wet": "quantity",
-            "oil": "quantity",
+            "wet_oil": "quantity",
             "expected": "quantity",
             "limit_altitude": "quantity",
             "gauge_error": "quantity",
-            "repeat": "quantity",
+            "repeatability": "quantity",
             "hose_error": "quantity",
             "weather": "quantity",
             "throttle_closed_manifold": "quantity",
             "battery": "quantity",
         },
         "leak_down": {
-            "supply": "quantity",
-            "cylinder": "quantity",
-            "rocked_forward": "quantity",
-            "rocked_back": "quantity",
+            "supply_pressure": "quantity",
+            "cylinder_pressure": "quantity",
+            "rocked_forward_pressure": "quantity",
+            "rocked_back_pressure": "quantity",
             "restrictor": "quantity",
             "gauge_difference": "quantity",
             "gauge_residual": "quantity",
             "gauge_full_scale": "quantity",
             "leak_gauge_error": "quantity",
-            "makers_good_to": "quantity",
-            "makers_serviceable_to": "quantity",
-            "makers_worn_to": "quantity",
+            "good_to": "quantity",
+            "serviceable_to": "quantity",
+            "worn_to": "quantity",
             "other_restrictor": "quantity",
-            "other_supply": "quantity",
-            "coefficient_doubt": "quantity",
+            "other_supply_pressure": "quantity",
+            "coefficient_uncertainty": "quantity",
             "held_at": "quantity",
             "second": "quantity",
             "opens": "quantity",
@@ -2938,14 +2962,14 @@ class JobCard(Calculation[JobCardResult]):
             "vacuum_end": "quantity",
             "vacuum_start_temperature": "quantity",
             "vacuum_end_temperature": "quantity",
-            "crankcase_trapped_volume": "quantity",
+            "trapped_volume": "quantity",
         },
-        "oil": {"oil_added": "quantity", "fuel_used": "quantity"},
+        "oil": {"added": "quantity", "fuel_used": "quantity"},
         "cylinder": {
-            "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
-            "bore_max": "quantity",
-            "bore_min": "quantity",
-            "unworn_bore": "quantity",
+            "bore_survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
+            "bore_largest": "quantity",
+            "bore_smallest": "quantity",
+            "unworn": "quantity",
             "skirt_from": "quantity",
             "skirt_to": "quantity",
             "bore_temperature": "quantity",
@@ -2957,12 +2981,12 @@ class JobCard(Calculation[JobCardResult]):
             "core_shift": "quantity",
         },
         "piston": {
-            "piston": "quantity",
-            "piston_new": "quantity",
-            "height_above_skirt_bottom": "quantity",
+            "piston_size": "quantity",
+            "piston_size_new": "quantity",
+            "measuring_height": "quantity",
             "piston_temperature": "quantity",
             "piston_alpha": "quantity",
-            "rering_piston": "quantity",
+            "new_rings_piston": "quantity",
             "pin": "quantity",
             "pin_worn": "quantity",
             "piston_pin_bore": "quantity",
@@ -2970,9 +2994,9 @@ class JobCard(Calculation[JobCardResult]):
         },
         "rings": {
             "gap_bore": "quantity",
-            "top_measured": "quantity",
-            "second_measured": "quantity",
-            "oil_rail_measured": "quantity",
+            "top_gap": "quantity",
+            "second_gap": "quantity",
+            "oil_rail_gap": "quantity",
             "old_gap": "quantity",
             "old_gap_depth": "quantity",
             "old_gap_pin_axis": "quantity",
@@ -2983,17 +3007,17 @@ class JobCard(Calculation[JobCardResult]):
             "ring_alpha": "quantity",
             "worn_pin_axis": "quantity",
             "worn_thrust_axis": "quantity",
-            "rering_gap": "quantity",
+            "new_rings_gap": "quantity",
             "top_feeler": "quantity",
-            "top_groove_width": "quantity",
-            "top_ring_width": "quantity",
+            "top_groove": "quantity",
+            "top_width": "quantity",
             "second_feeler": "quantity",
-            "second_groove_width": "quantity",
-            "second_ring_width": "quantity",
+            "second_groove": "quantity",
+            "second_width": "quantity",
             "top_groove_root": "quantity",
-            "top_ring_thickness": "quantity",
+            "top_thickness": "quantity",
             "second_groove_root": "quantity",
-            "second_ring_thickness": "quantity",
+            "second_thickness": "quantity",
         },
         "plan": {
             "new_bore": "quantity",
@@ -3003,12 +3027,12 @@ class JobCard(Calculation[JobCardResult]):
             "new_gasket_bore": "quantity",
             "new_gasket_thickness": "quantity",
             "hone_removal": "quantity",
-            "pistons": [{"piston": "quantity"}],
+            "pistons": [{"piston_size": "quantity"}],
             "clearance_low": "quantity",
             "clearance_high": "quantity",
-            "wanted_clearance": "quantity",
+            "clearance_target": "quantity",
             "hone_stock": "quantity",
-            "makers_largest_oversize": "quantity",
+            "largest_oversize": "quantity",
             "returned_readings": "readings",
             "returned_out_of_round": "quantity",
             "returned_taper": "quantity",
@@ -3047,47 +3071,47 @@ class JobCard(Calculation[JobCardResult]):
             },
         },
         "squish": {
-            "solder_at_pin_axis": "readings",
+            "solder": "readings",
             "solder_wire": "quantity",
             "head_step": "quantity",
-            "squish_doubt": "quantity",
-            "bowl_dia": "quantity",
+            "solder_uncertainty": "quantity",
+            "bowl_diameter": "quantity",
             "base_gasket_fitted": "quantity",
             "base_gaskets": "readings",
             "squish_wanted": "quantity",
         },
         "head_face": {
-            "straightedge_gaps": "readings",
+            "lines": "readings",
             "face_length": "quantity",
             "skim_allowance": "quantity",
             "skim_done": "quantity",
-            "chamber_area_at_face": "quantity",
+            "chamber_area": "quantity",
             "roughness": "quantity",
         },
         "valve": {
             "guide_bore": "quantity",
             "guide_along": "readings",
             "guide_across": "readings",
-            "stem": "quantity",
+            "stem_size": "quantity",
             "stem_heights": "readings",
-            "rock_total_indicated": "quantity",
+            "rock": "quantity",
             "guide_length": "quantity",
-            "indicator_distance_beyond_guide": "quantity",
-            "contact_outer_dia": "quantity",
-            "contact_inner_dia": "quantity",
+            "rock_distance": "quantity",
+            "seat_outer_diameter": "quantity",
+            "seat_inner_diameter": "quantity",
             "cut_seat_angle": "quantity",
-            "valve_head_dia": "quantity",
+            "valve_head_diameter": "quantity",
             "face_width": "quantity",
-            "rim_thickness": "quantity",
-            "seat_runout_tir": "quantity",
+            "rim": "quantity",
+            "seat_runout": "quantity",
             "top_cutter": "quantity",
             "bottom_cutter": "quantity",
             "feed": "quantity",
-            "wanted_outer_dia": "quantity",
+            "wanted_outer_diameter": "quantity",
             "wanted_width": "quantity",
-            "sink": "quantity",
-            "earlier_sink": "quantity",
-            "lash_before": "quantity",
+            "sink_cut": "quantity",
+            "sink_now": "quantity",
+            "lash_found": "quantity",
             "thinnest_shim": "quantity",
             "spring_rate": "quantity",
             "seat_load_nominal": "quantity",
@@ -3105,33 +3129,31 @@ class JobCard(Calculation[JobCardResult]):
             "lean": "quantity",
             "nominal_seat_load": "quantity",
             "wire": "quantity",
-            "mean_coil_dia": "quantity",
+            "mean_coil_diameter": "quantity",
             "shear_modulus": "quantity",
         },
         "lash": {
-            "old_shim": "quantity",
-            "measured_lash": "quantity",
-            "old_shim_mark": "quantity",
-            "last_lash": "quantity",
+            "shim": "quantity",
+            "found": "quantity",
+            "shim_mark": "quantity",
+            "found_last_time": "quantity",
             "valves": [
                 {
-                    "old_shim": "quantity",
-                    "measured_lash": "quantity",
+                    "shim": "quantity",
+                    "found": "quantity",
                     "lash_low": "quantity",
                     "lash_high": "quantity",
-                    "target_lash": "quantity",
-                    "last_lash": "quantity",
+                    "target": "quantity",
+                    "found_last_time": "quantity",
                 }
             ],
             "lash_low": "quantity",
             "lash_high": "quantity",
-            "target_lash": "quantity",
-            "shims_at_hand": "readings",
+            "target": "quantity",
+            "shims": "readings",
             "shim_step": "quantity",
-            "shim_least": "quantity",
-            "shim_most": "quantity",
-            "lash_measured": "quantity",
-            "lash_wanted": "quantity",
+            "shim_thinnest": "quantity",
+            "shim_thickest": "quantity",
             "screw_pitch": "quantity",
         },
         "cam": {
@@ -3147,26 +3169,26 @@ class JobCard(Calculation[JobCardResult]):
             "event_lift": "quantity",
             "clay_intake": "quantity",
             "clay_exhaust": "quantity",
-            "clay_doubt": "quantity",
+            "clay_uncertainty": "quantity",
             "valve_tilt": "quantity",
             "intake_sink": "quantity",
             "exhaust_sink": "quantity",
-            "exhaust_loss_per_deg": "quantity",
-            "intake_loss_per_deg": "quantity",
+            "exhaust_loss_per_degree": "quantity",
+            "intake_loss_per_degree": "quantity",
         },
         "bottom": {
             "big_end_side": "quantity",
             "big_end_radial": "quantity",
             "small_end_tip_rock": "quantity",
             "big_end_width": "quantity",
-            "runout_tir_left": "quantity",
-            "runout_tir_right": "quantity",
+            "runout_left": "quantity",
+            "runout_right": "quantity",
         },
         "hone": {
-            "spindle": "quantity",
-            "hone_travel": "quantity",
-            "full_cycles": "quantity",
-            "wanted_included": "quantity",
+            "spindle_speed": "quantity",
+            "travel": "quantity",
+            "strokes_per_minute": "quantity",
+            "included_angle": "quantity",
         },
         "sleeve": {
             "cylinder_bore": "quantity",
@@ -3174,8 +3196,8 @@ class JobCard(Calculation[JobCardResult]):
             "drop_in_clearance": "quantity",
             "sleeve_temperature": "quantity",
             "running_temperature": "quantity",
-            "alpha_cylinder": "quantity",
-            "alpha_sleeve": "quantity",
+            "cylinder_alpha": "quantity",
+            "sleeve_alpha": "quantity",
         },
         "hot": {"bore_hot": "quantity", "piston_hot": "quantity"},
         "torque": {
@@ -3184,10 +3206,10 @@ class JobCard(Calculation[JobCardResult]):
             "adapter_extension": "quantity",
             "adapter_angle": "quantity",
             "wrench_top": "quantity",
-            "thread_dia": "quantity",
+            "thread_diameter": "quantity",
             "pitch": "quantity",
-            "thread_pitch_dia": "quantity",
-            "thread_minor_dia": "quantity",
+            "thread_pitch_diameter": "quantity",
+            "thread_minor_diameter": "quantity",
             "stress_area": "quantity",
             "proof_stress": "quantity",
             "turns": "readings",
@@ -3213,7 +3235,7 @@ class JobCard(Calculation[JobCardResult]):
             "leak_after": "quantity",
         },
         "limits": {
-            "compression_reading": {"low": "quantity", "high": "quantity"},
+            "compression_least": {"low": "quantity", "high": "quantity"},
             "leak_down": {"low": "quantity", "high": "quantity"},
             "charged_peak_torque": {"low": "quantity", "high": "quantity"},
             "crankcase_pressure_loss": {"low": "quantity", "high": "quantity"},
@@ -3263,7 +3285,7 @@ class JobCard(Calculation[JobCardResult]):
             "lobe_wear": {"low": "quantity", "high": "quantity"},
             "intake_valve_to_piston": {"low": "quantity", "high": "quantity"},
             "exhaust_valve_to_piston": {"low": "quantity", "high": "quantity"},
-            "bore_max": {"low": "quantity", "high": "quantity"},
+            "bore_largest": {"low": "quantity", "high": "quantity"},
             "out_of_round": {"low": "quantity", "high": "quantity"},
             "taper_pin_axis": {"low": "quantity", "high": "quantity"},
             "taper_thrust_axis": {"low": "quantity", "high": "quantity"},
@@ -3282,20 +3304,20 @@ class JobCard(Calculation[JobCardResult]):
             "returned_out_of_round": {"low": "quantity", "high": "quantity"},
             "returned_taper": {"low": "quantity", "high": "quantity"},
             "liner_wall": {"low": "quantity", "high": "quantity"},
-            "top_ring_gap": {"low": "quantity", "high": "quantity"},
-            "second_ring_gap": {"low": "quantity", "high": "quantity"},
-            "oil_rail_gap": {"low": "quantity", "high": "quantity"},
-            "old_ring_gap": {"low": "quantity", "high": "quantity"},
+            "top_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "second_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "oil_rail_gap_new": {"low": "quantity", "high": "quantity"},
+            "ring_gap_used": {"low": "quantity", "high": "quantity"},
             "class_limit": {"low": "quantity", "high": "quantity"},
             "class_limit_after": {"low": "quantity", "high": "quantity"},
             "gasket_clearance_per_side": {"low": "quantity", "high": "quantity"},
-            "rering_bore": {"low": "quantity", "high": "quantity"},
-            "rering_out_of_round": {"low": "quantity", "high": "quantity"},
-            "rering_taper_pin_axis": {"low": "quantity", "high": "quantity"},
-            "rering_taper_thrust_axis": {"low": "quantity", "high": "quantity"},
-            "rering_clearance": {"low": "quantity", "high": "quantity"},
-            "rering_ring_gap": {"low": "quantity", "high": "quantity"},
-            "rering_score": {"low": "quantity", "high": "quantity"},
+            "re_ring_bore": {"low": "quantity", "high": "quantity"},
+            "re_ring_out_of_round": {"low": "quantity", "high": "quantity"},
+            "re_ring_taper_pin_axis": {"low": "quantity", "high": "quantity"},
+            "re_ring_taper_thrust_axis": {"low": "quantity", "high": "quantity"},
+            "re_ring_clearance": {"low": "quantity", "high": "quantity"},
+            "re_ring_ring_gap": {"low": "quantity", "high": "quantity"},
+            "re_ring_score": {"low": "quantity", "high": "quantity"},
             "selected_piston_min": {"low": "quantity", "high": "quantity"},
             "selected_piston_max": {"low": "quantity", "high": "quantity"},
             "big_end_side": {"low": "quantity", "high": "quantity"},

@@ -60,8 +60,8 @@ class LashScrew(Calculation[LashScrewResult]):
     NAME = "lash-screw"
     RESULT = LashScrewResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "lash_measured": "quantity",
-        "lash_wanted": "quantity",
+        "found": "quantity",
+        "target": "quantity",
         "screw_pitch": "quantity",
         "limits": {"lash_as_found": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
@@ -70,8 +70,8 @@ class LashScrew(Calculation[LashScrewResult]):
     def __call__(
         self,
         *,
-        lash_measured: QuantityLike,
-        lash_wanted: QuantityLike,
+        found: QuantityLike,
+        target: QuantityLike,
         screw_pitch: QuantityLike,
         screw_at: Literal["valve_end", "cam_end"],
         rocker_ratio: float | None = None,
@@ -87,9 +87,9 @@ class LashScrew(Calculation[LashScrewResult]):
 
         Parameters
         ----------
-        lash_measured : QuantityLike
+        found : QuantityLike
             lash at the valve as measured, cold, cam on its base circle
-        lash_wanted : QuantityLike
+        target : QuantityLike
             lash wanted at the valve, cold
         screw_pitch : QuantityLike
             pitch of the adjusting screw
@@ -121,8 +121,8 @@ class LashScrew(Calculation[LashScrewResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "lash_measured": lash_measured,
-            "lash_wanted": lash_wanted,
+            "found": found,
+            "target": target,
             "screw_pitch": screw_pitch,
             "screw_at": screw_at,
             "rocker_ratio": rocker_ratio,

@@ -22,28 +22,28 @@ class LashShimValve(TypedDict):
     ----------
     name : str
         which valve
-    old_shim : QuantityLike
+    shim : QuantityLike
         shim fitted, by micrometer, not its mark
-    measured_lash : QuantityLike
+    found : QuantityLike
         lash with it: cold, cam on its base circle, decompressor off, feeler; of both valves of one
         rocker each
     lash_low : QuantityLike
         least lash of this valve
     lash_high : QuantityLike
         largest lash of this valve
-    target_lash : QuantityLike
+    target : QuantityLike
         lash aimed at for this valve
-    last_lash : QuantityLike
+    found_last_time : QuantityLike
         lash as it was left the last time
     """
 
     name: str
-    old_shim: QuantityLike
-    measured_lash: QuantityLike
+    shim: QuantityLike
+    found: QuantityLike
     lash_low: NotRequired[QuantityLike]
     lash_high: NotRequired[QuantityLike]
-    target_lash: NotRequired[QuantityLike]
-    last_lash: NotRequired[QuantityLike]
+    target: NotRequired[QuantityLike]
+    found_last_time: NotRequired[QuantityLike]
 
 
 class LashShimLimits(TypedDict, total=False):
@@ -223,27 +223,27 @@ class LashShim(Calculation[LashShimResult]):
     NAME = "lash-shim"
     RESULT = LashShimResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "old_shim": "quantity",
-        "measured_lash": "quantity",
-        "old_shim_mark": "quantity",
-        "last_lash": "quantity",
+        "shim": "quantity",
+        "found": "quantity",
+        "shim_mark": "quantity",
+        "found_last_time": "quantity",
         "valves": [
             {
-                "old_shim": "quantity",
-                "measured_lash": "quantity",
+                "shim": "quantity",
+                "found": "quantity",
                 "lash_low": "quantity",
                 "lash_high": "quantity",
-                "target_lash": "quantity",
-                "last_lash": "quantity",
+                "target": "quantity",
+                "found_last_time": "quantity",
             }
         ],
         "lash_low": "quantity",
         "lash_high": "quantity",
-        "target_lash": "quantity",
-        "shims_at_hand": "readings",
+        "target": "quantity",
+        "shims": "readings",
         "shim_step": "quantity",
-        "shim_least": "quantity",
-        "shim_most": "quantity",
+        "shim_thinnest": "quantity",
+        "shim_thickest": "quantity",
         "limits": {
             "lash_found_with_shim": {"low": "quantity", "high": "quantity"},
             "lash_with_new_shim": {"low": "quantity", "high": "quantity"},
@@ -256,21 +256,21 @@ class LashShim(Calculation[LashShimResult]):
     def __call__(
         self,
         *,
-        old_shim: QuantityLike | None = None,
-        measured_lash: QuantityLike | None = None,
-        old_shim_mark: QuantityLike | None = None,
-        last_lash: QuantityLike | None = None,
+        shim: QuantityLike | None = None,
+        found: QuantityLike | None = None,
+        shim_mark: QuantityLike | None = None,
+        found_last_time: QuantityLike | None = None,
         valves: Sequence[LashShimValve] | None = None,
         lash_low: QuantityLike | None = None,
         lash_high: QuantityLike | None = None,
-        target_lash: QuantityLike | None = None,
+        target: QuantityLike | None = None,
         gear: Literal["bucket", "finger_or_rocker"] | None = None,
         stem_movement_per_lash: float | None = None,
-        shims_at_hand: ReadingsLike | None = None,
+        shims: ReadingsLike | None = None,
         use_shims_taken_out: bool | None = None,
         shim_step: QuantityLike | None = None,
-        shim_least: QuantityLike | None = None,
-        shim_most: QuantityLike | None = None,
+        shim_thinnest: QuantityLike | None = None,
+        shim_thickest: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -280,19 +280,19 @@ class LashShim(Calculation[LashShimResult]):
     ) -> Answer[LashShimResult]:
         """Ask ``lash-shim`` one question.
 
-        Needed: ``old_shim`` or ``valves``.
+        Needed: ``shim`` or ``valves``.
 
-        Needed: ``shim_step`` or ``shims_at_hand`` or ``use_shims_taken_out``.
+        Needed: ``shim_step`` or ``shims`` or ``use_shims_taken_out``.
 
         Parameters
         ----------
-        old_shim : QuantityLike, optional
+        shim : QuantityLike, optional
             shim fitted, by micrometer, not its mark
-        measured_lash : QuantityLike, optional
+        found : QuantityLike, optional
             lash with it: cold, cam on its base circle, decompressor off, feeler
-        old_shim_mark : QuantityLike, optional
+        shim_mark : QuantityLike, optional
             what the shim fitted is marked
-        last_lash : QuantityLike, optional
+        found_last_time : QuantityLike, optional
             lash as it was left the last time
         valves : Sequence[LashShimValve], optional
             several valves that take their shims from one lot
@@ -300,22 +300,22 @@ class LashShim(Calculation[LashShimResult]):
             least lash of the maker's range, cold
         lash_high : QuantityLike, optional
             largest lash of the maker's range, cold
-        target_lash : QuantityLike, optional
+        target : QuantityLike, optional
             lash aimed at; without it the middle of the range
         gear : str, optional
             what the shim sits under (bucket: bucket: the shim moves as the lash does;
             finger_or_rocker: finger or rocker between cam and valve) (default bucket)
         stem_movement_per_lash : float, optional
             movement at the shim per unit of measured lash: 1 for a bucket (default 1.0)
-        shims_at_hand : ReadingsLike, optional
+        shims : ReadingsLike, optional
             shims at hand, by micrometer, each piece once
         use_shims_taken_out : bool, optional
             the shims that come out of these valves may go into another one (default no)
         shim_step : QuantityLike, optional
             step of the shims that the maker makes
-        shim_least : QuantityLike, optional
+        shim_thinnest : QuantityLike, optional
             thinnest shim that the maker makes
-        shim_most : QuantityLike, optional
+        shim_thickest : QuantityLike, optional
             thickest shim that the maker makes
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -338,21 +338,21 @@ class LashShim(Calculation[LashShimResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "old_shim": old_shim,
-            "measured_lash": measured_lash,
-            "old_shim_mark": old_shim_mark,
-            "last_lash": last_lash,
+            "shim": shim,
+            "found": found,
+            "shim_mark": shim_mark,
+            "found_last_time": found_last_time,
             "valves": valves,
             "lash_low": lash_low,
             "lash_high": lash_high,
-            "target_lash": target_lash,
+            "target": target,
             "gear": gear,
             "stem_movement_per_lash": stem_movement_per_lash,
-            "shims_at_hand": shims_at_hand,
+            "shims": shims,
             "use_shims_taken_out": use_shims_taken_out,
             "shim_step": shim_step,
-            "shim_least": shim_least,
-            "shim_most": shim_most,
+            "shim_thinnest": shim_thinnest,
+            "shim_thickest": shim_thickest,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

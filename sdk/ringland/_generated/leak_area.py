@@ -31,7 +31,7 @@ class LeakAreaResult:
         absolute pressure after over before the leak, not below 0.528, where flow is choked
     leak_area : Quantity
         area of one hole that leaks as much, flow coefficients taken as equal; about ± 30 %
-    leak_hole_dia : Quantity
+    leak_hole_diameter : Quantity
         diameter of that hole, were it round
     leak_area_per_100_mm_bore : Quantity | None
         leak area for each 100 mm of bore: fairer than per cent between engines; no limit is
@@ -39,9 +39,9 @@ class LeakAreaResult:
     other_leak : Quantity | None
         what the same hole reads on the other tester
     other_leak_low : Quantity | None
-        the same with the coefficient of the hole less by its doubt
+        the same with the coefficient of the hole less by its uncertainty
     other_leak_high : Quantity | None
-        the same with the coefficient of the hole more by its doubt
+        the same with the coefficient of the hole more by its uncertainty
     """
 
     air_pressure_here: Quantity
@@ -49,7 +49,7 @@ class LeakAreaResult:
     restrictor_ratio: float
     hole_ratio: float
     leak_area: Quantity
-    leak_hole_dia: Quantity
+    leak_hole_diameter: Quantity
     leak_area_per_100_mm_bore: Quantity | None = None
     other_leak: Quantity | None = None
     other_leak_low: Quantity | None = None
@@ -61,21 +61,22 @@ class LeakArea(Calculation[LeakAreaResult]):
 
     The hole behind a leak-down reading, and what it reads on a tester with another restrictor or
     supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation practice fixes the
-    restrictor instead (about 1.0 mm for bores up to about 127 mm, from memory).
+    restrictor instead, about 1.0 mm for bores up to about 127 mm: FAA Advisory Circular 43.13-1,
+    differential compression test (from memory).
     """
 
     NAME = "leak-area"
     RESULT = LeakAreaResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "supply": "quantity",
-        "cylinder": "quantity",
+        "supply_pressure": "quantity",
+        "cylinder_pressure": "quantity",
         "restrictor": "quantity",
         "altitude": "quantity",
         "air_pressure": "quantity",
         "weather_report": "quantity",
         "other_restrictor": "quantity",
-        "other_supply": "quantity",
-        "coefficient_doubt": "quantity",
+        "other_supply_pressure": "quantity",
+        "coefficient_uncertainty": "quantity",
         "bore": "quantity",
         "measuring": MEASURING,
     }
@@ -83,15 +84,15 @@ class LeakArea(Calculation[LeakAreaResult]):
     def __call__(
         self,
         *,
-        supply: QuantityLike,
-        cylinder: QuantityLike,
+        supply_pressure: QuantityLike,
+        cylinder_pressure: QuantityLike,
         restrictor: QuantityLike,
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
         weather_report: QuantityLike | None = None,
         other_restrictor: QuantityLike | None = None,
-        other_supply: QuantityLike | None = None,
-        coefficient_doubt: QuantityLike | None = None,
+        other_supply_pressure: QuantityLike | None = None,
+        coefficient_uncertainty: QuantityLike | None = None,
         bore: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
@@ -103,9 +104,9 @@ class LeakArea(Calculation[LeakAreaResult]):
 
         Parameters
         ----------
-        supply : QuantityLike
+        supply_pressure : QuantityLike
             pressure before the restrictor, gauge, read while the air flows
-        cylinder : QuantityLike
+        cylinder_pressure : QuantityLike
             pressure that the cylinder holds, gauge, of the same zero
         restrictor : QuantityLike
             bore of the tester's restrictor, clean of oil and dirt
@@ -117,9 +118,9 @@ class LeakArea(Calculation[LeakAreaResult]):
             air pressure of the weather report, absolute, brought to sea level; needs the altitude
         other_restrictor : QuantityLike, optional
             bore of the other tester's restrictor; absent, the same
-        other_supply : QuantityLike, optional
+        other_supply_pressure : QuantityLike, optional
             supply of the other tester, gauge; absent, the same
-        coefficient_doubt : QuantityLike, optional
+        coefficient_uncertainty : QuantityLike, optional
             how far the flow coefficients of hole and restrictors may be apart, ± (default 15.0 %)
         bore : QuantityLike, optional
             cylinder bore, to compare engines of different size
@@ -142,15 +143,15 @@ class LeakArea(Calculation[LeakAreaResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "supply": supply,
-            "cylinder": cylinder,
+            "supply_pressure": supply_pressure,
+            "cylinder_pressure": cylinder_pressure,
             "restrictor": restrictor,
             "altitude": altitude,
             "air_pressure": air_pressure,
             "weather_report": weather_report,
             "other_restrictor": other_restrictor,
-            "other_supply": other_supply,
-            "coefficient_doubt": coefficient_doubt,
+            "other_supply_pressure": other_supply_pressure,
+            "coefficient_uncertainty": coefficient_uncertainty,
             "bore": bore,
             "rule": rule,
             "defaults": defaults,

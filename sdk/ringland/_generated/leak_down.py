@@ -88,26 +88,26 @@ class LeakDownResult:
 class LeakDown(Calculation[LeakDownResult]):
     """Leak-down.
 
-    The share of its supply that a cylinder loses, its doubt, its grade and where the air goes. A
-    little ring leak is always there; the same hole weighs more in a small bore. Per cent of testers
-    with other restrictors or supplies do not compare: turn them into a leak area.
+    The share of its supply that a cylinder loses, its uncertainty, its grade and where the air
+    goes. A little ring leak is always there; the same hole weighs more in a small bore. Per cent of
+    testers with other restrictors or supplies do not compare: turn them into a leak area.
     """
 
     NAME = "leak-down"
     RESULT = LeakDownResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "supply": "quantity",
-        "cylinder": "quantity",
-        "rocked_forward": "quantity",
-        "rocked_back": "quantity",
+        "supply_pressure": "quantity",
+        "cylinder_pressure": "quantity",
+        "rocked_forward_pressure": "quantity",
+        "rocked_back_pressure": "quantity",
         "restrictor": "quantity",
         "gauge_difference": "quantity",
         "gauge_residual": "quantity",
         "gauge_full_scale": "quantity",
         "gauge_error": "quantity",
-        "makers_good_to": "quantity",
-        "makers_serviceable_to": "quantity",
-        "makers_worn_to": "quantity",
+        "good_to": "quantity",
+        "serviceable_to": "quantity",
+        "worn_to": "quantity",
         "limits": {"leak_down": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -115,20 +115,20 @@ class LeakDown(Calculation[LeakDownResult]):
     def __call__(
         self,
         *,
-        supply: QuantityLike,
-        cylinder: QuantityLike,
-        rocked_forward: QuantityLike | None = None,
-        rocked_back: QuantityLike | None = None,
+        supply_pressure: QuantityLike,
+        cylinder_pressure: QuantityLike,
+        rocked_forward_pressure: QuantityLike | None = None,
+        rocked_back_pressure: QuantityLike | None = None,
         restrictor: QuantityLike | None = None,
         gauge_difference: QuantityLike | None = None,
         gauge_residual: QuantityLike | None = None,
         gauge_full_scale: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
-        makers_good_to: QuantityLike | None = None,
-        makers_serviceable_to: QuantityLike | None = None,
-        makers_worn_to: QuantityLike | None = None,
+        good_to: QuantityLike | None = None,
+        serviceable_to: QuantityLike | None = None,
+        worn_to: QuantityLike | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
-        use: Literal["normal", "racing"] | None = None,
+        duty: Literal["normal", "racing"] | None = None,
         piston_at: Literal["firing_tdc", "overlap_tdc", "below_tdc", "unknown"] | None = None,
         engine_warm: bool | None = None,
         decompressor_state: Literal[
@@ -156,13 +156,13 @@ class LeakDown(Calculation[LeakDownResult]):
 
         Parameters
         ----------
-        supply : QuantityLike
+        supply_pressure : QuantityLike
             pressure before the restrictor, gauge, read while the air flows
-        cylinder : QuantityLike
+        cylinder_pressure : QuantityLike
             pressure that the cylinder holds, gauge, the crank locked
-        rocked_forward : QuantityLike, optional
+        rocked_forward_pressure : QuantityLike, optional
             the same with the crank rocked a little forward, gauge
-        rocked_back : QuantityLike, optional
+        rocked_back_pressure : QuantityLike, optional
             the same with the crank rocked a little back, gauge
         restrictor : QuantityLike, optional
             bore of the tester's restrictor
@@ -175,15 +175,15 @@ class LeakDown(Calculation[LeakDownResult]):
             full scale of both gauges
         gauge_error : QuantityLike, optional
             maximum error of each gauge, ± share of full scale
-        makers_good_to : QuantityLike, optional
+        good_to : QuantityLike, optional
             tester maker's own scale: good up to
-        makers_serviceable_to : QuantityLike, optional
+        serviceable_to : QuantityLike, optional
             tester maker's own scale: serviceable up to
-        makers_worn_to : QuantityLike, optional
+        worn_to : QuantityLike, optional
             tester maker's own scale: worn up to
         cycle : str, optional
             cycle (four_stroke: four-stroke; two_stroke: two-stroke)
-        use : str, optional
+        duty : str, optional
             what the engine is for (normal: road, field and workshop engines; racing: racing engine)
             (default normal)
         piston_at : str, optional
@@ -225,20 +225,20 @@ class LeakDown(Calculation[LeakDownResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "supply": supply,
-            "cylinder": cylinder,
-            "rocked_forward": rocked_forward,
-            "rocked_back": rocked_back,
+            "supply_pressure": supply_pressure,
+            "cylinder_pressure": cylinder_pressure,
+            "rocked_forward_pressure": rocked_forward_pressure,
+            "rocked_back_pressure": rocked_back_pressure,
             "restrictor": restrictor,
             "gauge_difference": gauge_difference,
             "gauge_residual": gauge_residual,
             "gauge_full_scale": gauge_full_scale,
             "gauge_error": gauge_error,
-            "makers_good_to": makers_good_to,
-            "makers_serviceable_to": makers_serviceable_to,
-            "makers_worn_to": makers_worn_to,
+            "good_to": good_to,
+            "serviceable_to": serviceable_to,
+            "worn_to": worn_to,
             "cycle": cycle,
-            "use": use,
+            "duty": duty,
             "piston_at": piston_at,
             "engine_warm": engine_warm,
             "decompressor_state": decompressor_state,

@@ -23,11 +23,11 @@ class LengthAt20cResult:
     ----------
     bore_alpha_used : Quantity | None
         expansion coefficient of the bore, as used
-    bore_at_20 : Quantity | None
+    bore_at_20c : Quantity | None
         bore at 20 °C
     piston_alpha_used : Quantity | None
         expansion coefficient of the piston, as used
-    piston_at_20 : Quantity | None
+    piston_at_20c : Quantity | None
         piston at 20 °C
     apparent_clearance : Quantity | None
         diametral clearance as it seems, temperatures left out
@@ -38,9 +38,9 @@ class LengthAt20cResult:
     """
 
     bore_alpha_used: Quantity | None = None
-    bore_at_20: Quantity | None = None
+    bore_at_20c: Quantity | None = None
     piston_alpha_used: Quantity | None = None
-    piston_at_20: Quantity | None = None
+    piston_at_20c: Quantity | None = None
     apparent_clearance: Quantity | None = None
     corrected_clearance: Quantity | None = None
     error_avoided: Quantity | None = None
@@ -58,7 +58,7 @@ class LengthAt20c(Calculation[LengthAt20cResult]):
         "bore": "quantity",
         "bore_temperature": "quantity",
         "bore_alpha": "quantity",
-        "piston": "quantity",
+        "piston_size": "quantity",
         "piston_temperature": "quantity",
         "piston_alpha": "quantity",
         "measuring": MEASURING,
@@ -79,7 +79,7 @@ class LengthAt20c(Calculation[LengthAt20cResult]):
             "unknown",
         ]
         | None = None,
-        piston: QuantityLike | None = None,
+        piston_size: QuantityLike | None = None,
         piston_temperature: QuantityLike | None = None,
         piston_alpha: QuantityLike | None = None,
         piston_material: Literal[
@@ -113,7 +113,7 @@ class LengthAt20c(Calculation[LengthAt20cResult]):
             iron_sleeve_in_aluminium: iron sleeve in an aluminium cylinder; plated_aluminium: plated
             aluminium; bare_silicon_aluminium: bare silicon aluminium, no plating; chromed:
             aluminium, bore hard-chromed; unknown: not known)
-        piston : QuantityLike, optional
+        piston_size : QuantityLike, optional
             piston, or another part in that bore, as measured
         piston_temperature : QuantityLike, optional
             temperature of the piston
@@ -148,7 +148,7 @@ class LengthAt20c(Calculation[LengthAt20cResult]):
             "bore_temperature": bore_temperature,
             "bore_alpha": bore_alpha,
             "bore_kind": bore_kind,
-            "piston": piston,
+            "piston_size": piston_size,
             "piston_temperature": piston_temperature,
             "piston_alpha": piston_alpha,
             "piston_material": piston_material,

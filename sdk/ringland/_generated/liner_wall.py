@@ -61,7 +61,7 @@ class LinerWall(Calculation[LinerWallResult]):
     RESULT = LinerWallResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "liner_od": "quantity",
-        "finish_bore_max": "quantity",
+        "finish_high": "quantity",
         "core_shift": "quantity",
         "limits": {"liner_wall": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
@@ -71,7 +71,7 @@ class LinerWall(Calculation[LinerWallResult]):
         self,
         *,
         liner_od: QuantityLike,
-        finish_bore_max: QuantityLike,
+        finish_high: QuantityLike,
         core_shift: QuantityLike | None = None,
         liner_kind: Literal["dry", "wet_or_air_cooled", "parent_iron"] | None = None,
         rule: Rule | None = None,
@@ -87,7 +87,7 @@ class LinerWall(Calculation[LinerWallResult]):
         ----------
         liner_od : QuantityLike
             outside diameter of the liner, or of the parent wall, where it is smallest
-        finish_bore_max : QuantityLike
+        finish_high : QuantityLike
             upper limit of the finish bore
         core_shift : QuantityLike, optional
             distance of the bore's centre from the centre of the outside; 0 takes it as true
@@ -118,7 +118,7 @@ class LinerWall(Calculation[LinerWallResult]):
         """
         fields = {
             "liner_od": liner_od,
-            "finish_bore_max": finish_bore_max,
+            "finish_high": finish_high,
             "core_shift": core_shift,
             "liner_kind": liner_kind,
             "rule": rule,

@@ -66,7 +66,7 @@ class OilUse(Calculation[OilUseResult]):
     NAME = "oil-use"
     RESULT = OilUseResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "oil_added": "quantity",
+        "added": "quantity",
         "fuel": "quantity",
         "limits": {
             "oil_per_1000_km": {"low": "quantity", "high": "quantity"},
@@ -79,7 +79,7 @@ class OilUse(Calculation[OilUseResult]):
     def __call__(
         self,
         *,
-        oil_added: QuantityLike,
+        added: QuantityLike,
         distance_km: float | None = None,
         hours: float | None = None,
         fuel: QuantityLike | None = None,
@@ -101,7 +101,7 @@ class OilUse(Calculation[OilUseResult]):
 
         Parameters
         ----------
-        oil_added : QuantityLike
+        added : QuantityLike
             oil added to bring the level back to where it stood
         distance_km : float, optional
             distance covered meanwhile, km
@@ -140,7 +140,7 @@ class OilUse(Calculation[OilUseResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "oil_added": oil_added,
+            "added": added,
             "distance_km": distance_km,
             "hours": hours,
             "fuel": fuel,

@@ -133,8 +133,8 @@ class OrderCard(Calculation[OrderCardResult]):
     NAME = "order-card"
     RESULT = OrderCardResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "piston": "quantity",
-        "height_above_skirt_bottom": "quantity",
+        "piston_size": "quantity",
+        "measuring_height": "quantity",
         "clearance_low": "quantity",
         "clearance_high": "quantity",
         "gasket_bore": "quantity",
@@ -196,9 +196,9 @@ class OrderCard(Calculation[OrderCardResult]):
         end_up: str | None = None,
         exhaust_side_marked: bool | None = None,
         parts_sent: int | None = None,
-        piston: QuantityLike | None = None,
+        piston_size: QuantityLike | None = None,
         piston_mark: str | None = None,
-        height_above_skirt_bottom: QuantityLike | None = None,
+        measuring_height: QuantityLike | None = None,
         piston_instrument: str | None = None,
         clearance_low: QuantityLike | None = None,
         clearance_high: QuantityLike | None = None,
@@ -275,11 +275,11 @@ class OrderCard(Calculation[OrderCardResult]):
             the exhaust side is marked on the cylinder
         parts_sent : int, optional
             parts sent, counted
-        piston : QuantityLike, optional
+        piston_size : QuantityLike, optional
             the piston sent, as measured at 20 °C, 90° to the pin at the maker's height
         piston_mark : str, optional
             number or mark on the piston, its own for each cylinder
-        height_above_skirt_bottom : QuantityLike, optional
+        measuring_height : QuantityLike, optional
             height above the skirt bottom at which the piston was measured
         piston_instrument : str, optional
             what measured the piston
@@ -400,9 +400,9 @@ class OrderCard(Calculation[OrderCardResult]):
             "end_up": end_up,
             "exhaust_side_marked": exhaust_side_marked,
             "parts_sent": parts_sent,
-            "piston": piston,
+            "piston_size": piston_size,
             "piston_mark": piston_mark,
-            "height_above_skirt_bottom": height_above_skirt_bottom,
+            "measuring_height": measuring_height,
             "piston_instrument": piston_instrument,
             "clearance_low": clearance_low,
             "clearance_high": clearance_high,

@@ -83,7 +83,7 @@ class OrderCardCheck(Calculation[OrderCardCheckResult]):
     NAME = "order-card-check"
     RESULT = OrderCardCheckResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "piston": "quantity",
+        "piston_size": "quantity",
         "clearance_low": "quantity",
         "clearance_high": "quantity",
         "measuring": MEASURING,
@@ -102,7 +102,7 @@ class OrderCardCheck(Calculation[OrderCardCheckResult]):
             "unknown",
         ]
         | None = None,
-        piston: QuantityLike | None = None,
+        piston_size: QuantityLike | None = None,
         clearance_low: QuantityLike | None = None,
         clearance_high: QuantityLike | None = None,
         rule: Rule | None = None,
@@ -122,7 +122,7 @@ class OrderCardCheck(Calculation[OrderCardCheckResult]):
             iron_sleeve_in_aluminium: iron sleeve in an aluminium cylinder; plated_aluminium: plated
             aluminium; bare_silicon_aluminium: bare silicon aluminium, no plating; chromed:
             aluminium, bore hard-chromed; unknown: not known)
-        piston : QuantityLike, optional
+        piston_size : QuantityLike, optional
             the piston as measured, where it is known besides
         clearance_low : QuantityLike, optional
             least clearance wanted, diametral
@@ -149,7 +149,7 @@ class OrderCardCheck(Calculation[OrderCardCheckResult]):
         fields = {
             "written": written,
             "bore_kind": bore_kind,
-            "piston": piston,
+            "piston_size": piston_size,
             "clearance_low": clearance_low,
             "clearance_high": clearance_high,
             "rule": rule,

@@ -22,12 +22,12 @@ class OversizeChoicePiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston : QuantityLike
+    piston_size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston: QuantityLike
+    piston_size: QuantityLike
 
 
 class OversizeChoiceLimits(TypedDict, total=False):
@@ -107,11 +107,11 @@ class OversizeChoice(Calculation[OversizeChoiceResult]):
     RESULT = OversizeChoiceResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "clean_up": "quantity",
-        "pistons": [{"piston": "quantity"}],
-        "wanted_clearance": "quantity",
+        "pistons": [{"piston_size": "quantity"}],
+        "clearance_target": "quantity",
         "hone_stock": "quantity",
         "nominal_bore": "quantity",
-        "makers_largest_oversize": "quantity",
+        "largest_oversize": "quantity",
         "limits": {"oversize_margin": {"low": "quantity", "high": "quantity"}},
         "measuring": MEASURING,
     }
@@ -129,10 +129,10 @@ class OversizeChoice(Calculation[OversizeChoiceResult]):
         ],
         clean_up: QuantityLike,
         pistons: Sequence[OversizeChoicePiston],
-        wanted_clearance: QuantityLike,
+        clearance_target: QuantityLike,
         hone_stock: QuantityLike,
         nominal_bore: QuantityLike | None = None,
-        makers_largest_oversize: QuantityLike | None = None,
+        largest_oversize: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -152,13 +152,13 @@ class OversizeChoice(Calculation[OversizeChoiceResult]):
             clean-up diameter
         pistons : Sequence[OversizeChoicePiston]
             pistons on offer, each with its measured size, in any order
-        wanted_clearance : QuantityLike
+        clearance_target : QuantityLike
             clearance wanted, diametral; the middle of the maker's range
         hone_stock : QuantityLike
             stock that the machinist leaves for the hone, on the diameter
         nominal_bore : QuantityLike, optional
             nominal bore of a standard piston
-        makers_largest_oversize : QuantityLike, optional
+        largest_oversize : QuantityLike, optional
             largest oversize that the maker allows, on the diameter, with nominal_bore
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -184,10 +184,10 @@ class OversizeChoice(Calculation[OversizeChoiceResult]):
             "bore_kind": bore_kind,
             "clean_up": clean_up,
             "pistons": pistons,
-            "wanted_clearance": wanted_clearance,
+            "clearance_target": clearance_target,
             "hone_stock": hone_stock,
             "nominal_bore": nominal_bore,
-            "makers_largest_oversize": makers_largest_oversize,
+            "largest_oversize": largest_oversize,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

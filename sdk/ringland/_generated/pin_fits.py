@@ -85,7 +85,7 @@ class PinFits(Calculation[PinFitsResult]):
         small_end_bore: QuantityLike | None = None,
         small_end: Literal["plain", "press_fit", "needle"] | None = None,
         heat_marks: bool | None = None,
-        fit: Literal["new", "used"] | None = None,
+        condition: Literal["new", "used"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -112,7 +112,7 @@ class PinFits(Calculation[PinFitsResult]):
             the pin is held by the rod; needle: needle bearing) (default plain)
         heat_marks : bool, optional
             the pin shows blue heat marks
-        fit : str, optional
+        condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit) (default used)
         rule : Rule, optional
@@ -142,7 +142,7 @@ class PinFits(Calculation[PinFitsResult]):
             "small_end_bore": small_end_bore,
             "small_end": small_end,
             "heat_marks": heat_marks,
-            "fit": fit,
+            "condition": condition,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -15,7 +15,7 @@ from ringland._generated._words import Defaults, Rule, Units
 from ringland._types import Quantity, QuantityLike, ReadingsLike
 
 
-class PistonClearanceSurvey(TypedDict):
+class PistonClearanceBoreSurvey(TypedDict):
     """Bore survey, in place of largest and smallest bore.
 
     Attributes
@@ -103,14 +103,14 @@ class PistonClearance(Calculation[PistonClearanceResult]):
     NAME = "piston-clearance"
     RESULT = PistonClearanceResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "piston": "quantity",
-        "bore_max": "quantity",
-        "bore_min": "quantity",
-        "survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
+        "piston_size": "quantity",
+        "bore_largest": "quantity",
+        "bore_smallest": "quantity",
+        "bore_survey": {"depth": "readings", "pin_axis": "readings", "thrust_axis": "readings"},
         "skirt_from": "quantity",
         "skirt_to": "quantity",
-        "piston_new": "quantity",
-        "height_above_skirt_bottom": "quantity",
+        "piston_size_new": "quantity",
+        "measuring_height": "quantity",
         "bore_temperature": "quantity",
         "piston_temperature": "quantity",
         "bore_alpha": "quantity",
@@ -125,16 +125,16 @@ class PistonClearance(Calculation[PistonClearanceResult]):
     def __call__(
         self,
         *,
-        piston: QuantityLike,
-        bore_max: QuantityLike | None = None,
-        bore_min: QuantityLike | None = None,
-        survey: PistonClearanceSurvey | None = None,
+        piston_size: QuantityLike,
+        bore_largest: QuantityLike | None = None,
+        bore_smallest: QuantityLike | None = None,
+        bore_survey: PistonClearanceBoreSurvey | None = None,
         skirt_from: QuantityLike | None = None,
         skirt_to: QuantityLike | None = None,
-        piston_new: QuantityLike | None = None,
-        height_above_skirt_bottom: QuantityLike | None = None,
+        piston_size_new: QuantityLike | None = None,
+        measuring_height: QuantityLike | None = None,
         skirt_coated: bool | None = None,
-        fit: Literal["new", "used"] | None = None,
+        piston_condition: Literal["new", "used"] | None = None,
         piston_kind: Literal[
             "cast_air_cooled",
             "cast_liquid_cooled",
@@ -177,29 +177,29 @@ class PistonClearance(Calculation[PistonClearanceResult]):
     ) -> Answer[PistonClearanceResult]:
         """Ask ``piston-clearance`` one question.
 
-        Needed: ``bore_max`` or ``survey``.
+        Needed: ``bore_largest`` or ``bore_survey``.
 
         Parameters
         ----------
-        piston : QuantityLike
+        piston_size : QuantityLike
             piston across the thrust axis (90° to the pin), at the maker's height on the skirt
-        bore_max : QuantityLike, optional
+        bore_largest : QuantityLike, optional
             largest bore in the skirt travel
-        bore_min : QuantityLike, optional
+        bore_smallest : QuantityLike, optional
             smallest bore in the skirt travel
-        survey : PistonClearanceSurvey, optional
+        bore_survey : PistonClearanceBoreSurvey, optional
             bore survey, in place of largest and smallest bore
         skirt_from : QuantityLike, optional
             skirt travel starts at this depth below the deck
         skirt_to : QuantityLike, optional
             skirt travel ends at this depth below the deck
-        piston_new : QuantityLike, optional
+        piston_size_new : QuantityLike, optional
             the piston's size when new
-        height_above_skirt_bottom : QuantityLike, optional
+        measuring_height : QuantityLike, optional
             height above the skirt bottom where the piston was measured
         skirt_coated : bool, optional
             the skirt carries a coating
-        fit : str, optional
+        piston_condition : str, optional
             which limits apply: new fit or used parts (new: new fit: piston and bore as they go
             together; used: used parts against their service limit) (default used)
         piston_kind : str, optional
@@ -252,16 +252,16 @@ class PistonClearance(Calculation[PistonClearanceResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "piston": piston,
-            "bore_max": bore_max,
-            "bore_min": bore_min,
-            "survey": survey,
+            "piston_size": piston_size,
+            "bore_largest": bore_largest,
+            "bore_smallest": bore_smallest,
+            "bore_survey": bore_survey,
             "skirt_from": skirt_from,
             "skirt_to": skirt_to,
-            "piston_new": piston_new,
-            "height_above_skirt_bottom": height_above_skirt_bottom,
+            "piston_size_new": piston_size_new,
+            "measuring_height": measuring_height,
             "skirt_coated": skirt_coated,
-            "fit": fit,
+            "piston_condition": piston_condition,
             "piston_kind": piston_kind,
             "cycle": cycle,
             "piston_material": piston_material,

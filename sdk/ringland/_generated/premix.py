@@ -65,7 +65,7 @@ class Premix(Calculation[PremixResult]):
         self,
         *,
         fuel: QuantityLike,
-        ratio_fuel_to_oil: float,
+        ratio: float,
         tank_has: QuantityLike | None = None,
         tank_ratio: float | None = None,
         rule: Rule | None = None,
@@ -80,7 +80,7 @@ class Premix(Calculation[PremixResult]):
         ----------
         fuel : QuantityLike
             fuel to be mixed, without oil
-        ratio_fuel_to_oil : float
+        ratio : float
             fuel to oil by volume: 32 stands for 32:1
         tank_has : QuantityLike, optional
             mix that the tank already holds, fuel and oil together
@@ -106,7 +106,7 @@ class Premix(Calculation[PremixResult]):
         """
         fields = {
             "fuel": fuel,
-            "ratio_fuel_to_oil": ratio_fuel_to_oil,
+            "ratio": ratio,
             "tank_has": tank_has,
             "tank_ratio": tank_ratio,
             "rule": rule,

@@ -20,20 +20,20 @@ class RingGapLimits(TypedDict, total=False):
 
     Attributes
     ----------
-    top_ring_gap : LimitAsked
+    top_ring_gap_new : LimitAsked
         new top ring's gap
-    second_ring_gap : LimitAsked
+    second_ring_gap_new : LimitAsked
         new second ring's gap
-    oil_rail_gap : LimitAsked
+    oil_rail_gap_new : LimitAsked
         oil rails' gap
-    old_ring_gap : LimitAsked
+    ring_gap_used : LimitAsked
         used ring's own gap
     """
 
-    top_ring_gap: LimitAsked
-    second_ring_gap: LimitAsked
-    oil_rail_gap: LimitAsked
-    old_ring_gap: LimitAsked
+    top_ring_gap_new: LimitAsked
+    second_ring_gap_new: LimitAsked
+    oil_rail_gap_new: LimitAsked
+    ring_gap_used: LimitAsked
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -95,14 +95,14 @@ class RingGap(Calculation[RingGapResult]):
     RESULT = RingGapResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "bore": "quantity",
-        "top_measured": "quantity",
-        "second_measured": "quantity",
-        "oil_rail_measured": "quantity",
+        "top_gap": "quantity",
+        "second_gap": "quantity",
+        "oil_rail_gap": "quantity",
         "old_gap": "quantity",
         "old_gap_depth": "quantity",
         "old_gap_pin_axis": "quantity",
         "old_gap_thrust_axis": "quantity",
-        "unworn_bore": "quantity",
+        "unworn": "quantity",
         "gap_when_new": "quantity",
         "worn_pin_axis": "quantity",
         "worn_thrust_axis": "quantity",
@@ -111,10 +111,10 @@ class RingGap(Calculation[RingGapResult]):
         "ring_alpha": "quantity",
         "bore_alpha": "quantity",
         "limits": {
-            "top_ring_gap": {"low": "quantity", "high": "quantity"},
-            "second_ring_gap": {"low": "quantity", "high": "quantity"},
-            "oil_rail_gap": {"low": "quantity", "high": "quantity"},
-            "old_ring_gap": {"low": "quantity", "high": "quantity"},
+            "top_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "second_ring_gap_new": {"low": "quantity", "high": "quantity"},
+            "oil_rail_gap_new": {"low": "quantity", "high": "quantity"},
+            "ring_gap_used": {"low": "quantity", "high": "quantity"},
         },
         "measuring": MEASURING,
     }
@@ -123,16 +123,16 @@ class RingGap(Calculation[RingGapResult]):
         self,
         *,
         bore: QuantityLike,
-        top_measured: QuantityLike | None = None,
-        second_measured: QuantityLike | None = None,
-        oil_rail_measured: QuantityLike | None = None,
+        top_gap: QuantityLike | None = None,
+        second_gap: QuantityLike | None = None,
+        oil_rail_gap: QuantityLike | None = None,
         top_factor: float | None = None,
         second_factor: float | None = None,
         old_gap: QuantityLike | None = None,
         old_gap_depth: QuantityLike | None = None,
         old_gap_pin_axis: QuantityLike | None = None,
         old_gap_thrust_axis: QuantityLike | None = None,
-        unworn_bore: QuantityLike | None = None,
+        unworn: QuantityLike | None = None,
         gap_when_new: QuantityLike | None = None,
         worn_pin_axis: QuantityLike | None = None,
         worn_thrust_axis: QuantityLike | None = None,
@@ -162,11 +162,11 @@ class RingGap(Calculation[RingGapResult]):
         ----------
         bore : QuantityLike
             bore where the new rings are measured: finished, or least worn
-        top_measured : QuantityLike, optional
+        top_gap : QuantityLike, optional
             new top ring's gap, squared with the piston
-        second_measured : QuantityLike, optional
+        second_gap : QuantityLike, optional
             new second ring's gap, squared with the piston
-        oil_rail_measured : QuantityLike, optional
+        oil_rail_gap : QuantityLike, optional
             oil rails' gap, the smaller; the expander is never filed
         top_factor : float, optional
             top ring's gap as a share of the bore, where the maker gives no range (default 0.004)
@@ -180,7 +180,7 @@ class RingGap(Calculation[RingGapResult]):
             bore along the pin at that depth
         old_gap_thrust_axis : QuantityLike, optional
             bore across the pin at that depth
-        unworn_bore : QuantityLike, optional
+        unworn : QuantityLike, optional
             that bore where no ring runs
         gap_when_new : QuantityLike, optional
             the used ring's gap when new
@@ -223,16 +223,16 @@ class RingGap(Calculation[RingGapResult]):
         """
         fields = {
             "bore": bore,
-            "top_measured": top_measured,
-            "second_measured": second_measured,
-            "oil_rail_measured": oil_rail_measured,
+            "top_gap": top_gap,
+            "second_gap": second_gap,
+            "oil_rail_gap": oil_rail_gap,
             "top_factor": top_factor,
             "second_factor": second_factor,
             "old_gap": old_gap,
             "old_gap_depth": old_gap_depth,
             "old_gap_pin_axis": old_gap_pin_axis,
             "old_gap_thrust_axis": old_gap_thrust_axis,
-            "unworn_bore": unworn_bore,
+            "unworn": unworn,
             "gap_when_new": gap_when_new,
             "worn_pin_axis": worn_pin_axis,
             "worn_thrust_axis": worn_thrust_axis,

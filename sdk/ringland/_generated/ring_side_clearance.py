@@ -70,16 +70,16 @@ class RingSideClearance(Calculation[RingSideClearanceResult]):
     RESULT = RingSideClearanceResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "top_feeler": "quantity",
-        "top_groove_width": "quantity",
-        "top_ring_width": "quantity",
+        "top_groove": "quantity",
+        "top_width": "quantity",
         "second_feeler": "quantity",
-        "second_groove_width": "quantity",
-        "second_ring_width": "quantity",
+        "second_groove": "quantity",
+        "second_width": "quantity",
         "bore": "quantity",
         "top_groove_root": "quantity",
-        "top_ring_thickness": "quantity",
+        "top_thickness": "quantity",
         "second_groove_root": "quantity",
-        "second_ring_thickness": "quantity",
+        "second_thickness": "quantity",
         "limits": {
             "top_ring_side": {"low": "quantity", "high": "quantity"},
             "second_ring_side": {"low": "quantity", "high": "quantity"},
@@ -93,19 +93,19 @@ class RingSideClearance(Calculation[RingSideClearanceResult]):
         self,
         *,
         top_feeler: QuantityLike | None = None,
-        top_groove_width: QuantityLike | None = None,
-        top_ring_width: QuantityLike | None = None,
-        top_ring_shape: Literal["plain", "keystone"] | None = None,
+        top_groove: QuantityLike | None = None,
+        top_width: QuantityLike | None = None,
+        top_shape: Literal["plain", "keystone"] | None = None,
         second_feeler: QuantityLike | None = None,
-        second_groove_width: QuantityLike | None = None,
-        second_ring_width: QuantityLike | None = None,
+        second_groove: QuantityLike | None = None,
+        second_width: QuantityLike | None = None,
         bore: QuantityLike | None = None,
         top_groove_root: QuantityLike | None = None,
-        top_ring_thickness: QuantityLike | None = None,
+        top_thickness: QuantityLike | None = None,
         second_groove_root: QuantityLike | None = None,
-        second_ring_thickness: QuantityLike | None = None,
+        second_thickness: QuantityLike | None = None,
         measured_with_new_ring: bool | None = None,
-        fit: Literal["new", "used"] | None = None,
+        condition: Literal["new", "used"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -115,39 +115,39 @@ class RingSideClearance(Calculation[RingSideClearanceResult]):
     ) -> Answer[RingSideClearanceResult]:
         """Ask ``ring-side-clearance`` one question.
 
-        Needed: ``top_feeler`` or ``top_groove_width`` or ``second_feeler`` or
-        ``second_groove_width`` or ``bore`` or ``bore``.
+        Needed: ``top_feeler`` or ``top_groove`` or ``second_feeler`` or ``second_groove`` or
+        ``bore`` or ``bore``.
 
         Parameters
         ----------
         top_feeler : QuantityLike, optional
             side clearance of the top ring by feeler, the tightest place all round
-        top_groove_width : QuantityLike, optional
+        top_groove : QuantityLike, optional
             width of the top ring's groove, the narrowest place
-        top_ring_width : QuantityLike, optional
+        top_width : QuantityLike, optional
             width of the top ring, along the cylinder
-        top_ring_shape : str, optional
+        top_shape : str, optional
             sides of the top ring (plain: plain: both sides parallel; keystone: keystone: one or
             both sides tapered) (default plain)
         second_feeler : QuantityLike, optional
             side clearance of the second ring by feeler, the tightest place all round
-        second_groove_width : QuantityLike, optional
+        second_groove : QuantityLike, optional
             width of the second ring's groove, the narrowest place
-        second_ring_width : QuantityLike, optional
+        second_width : QuantityLike, optional
             width of the second ring, along the cylinder
         bore : QuantityLike, optional
             bore
         top_groove_root : QuantityLike, optional
             piston at the root of the top ring's groove
-        top_ring_thickness : QuantityLike, optional
+        top_thickness : QuantityLike, optional
             radial thickness of the top ring
         second_groove_root : QuantityLike, optional
             piston at the root of the second ring's groove
-        second_ring_thickness : QuantityLike, optional
+        second_thickness : QuantityLike, optional
             radial thickness of the second ring
         measured_with_new_ring : bool, optional
             measured with a new ring (default yes)
-        fit : str, optional
+        condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit) (default used)
         rule : Rule, optional
@@ -172,19 +172,19 @@ class RingSideClearance(Calculation[RingSideClearanceResult]):
         """
         fields = {
             "top_feeler": top_feeler,
-            "top_groove_width": top_groove_width,
-            "top_ring_width": top_ring_width,
-            "top_ring_shape": top_ring_shape,
+            "top_groove": top_groove,
+            "top_width": top_width,
+            "top_shape": top_shape,
             "second_feeler": second_feeler,
-            "second_groove_width": second_groove_width,
-            "second_ring_width": second_ring_width,
+            "second_groove": second_groove,
+            "second_width": second_width,
             "bore": bore,
             "top_groove_root": top_groove_root,
-            "top_ring_thickness": top_ring_thickness,
+            "top_thickness": top_thickness,
             "second_groove_root": second_groove_root,
-            "second_ring_thickness": second_ring_thickness,
+            "second_thickness": second_thickness,
             "measured_with_new_ring": measured_with_new_ring,
-            "fit": fit,
+            "condition": condition,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

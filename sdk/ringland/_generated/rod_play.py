@@ -76,8 +76,8 @@ class RodPlay(Calculation[RodPlayResult]):
         "small_end_tip_rock": "quantity",
         "rod": "quantity",
         "big_end_width": "quantity",
-        "runout_tir_left": "quantity",
-        "runout_tir_right": "quantity",
+        "runout_left": "quantity",
+        "runout_right": "quantity",
         "limits": {
             "big_end_side": {"low": "quantity", "high": "quantity"},
             "big_end_radial": {"low": "quantity", "high": "quantity"},
@@ -97,9 +97,9 @@ class RodPlay(Calculation[RodPlayResult]):
         small_end_tip_rock: QuantityLike | None = None,
         rod: QuantityLike | None = None,
         big_end_width: QuantityLike | None = None,
-        runout_tir_left: QuantityLike | None = None,
-        runout_tir_right: QuantityLike | None = None,
-        fit: Literal["new", "used"] | None = None,
+        runout_left: QuantityLike | None = None,
+        runout_right: QuantityLike | None = None,
+        condition: Literal["new", "used"] | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -109,8 +109,8 @@ class RodPlay(Calculation[RodPlayResult]):
     ) -> Answer[RodPlayResult]:
         """Ask ``rod-play`` one question.
 
-        Needed: ``big_end_side`` or ``big_end_radial`` or ``small_end_tip_rock`` or
-        ``runout_tir_left`` or ``runout_tir_right``.
+        Needed: ``big_end_side`` or ``big_end_radial`` or ``small_end_tip_rock`` or ``runout_left``
+        or ``runout_right``.
 
         Parameters
         ----------
@@ -127,11 +127,11 @@ class RodPlay(Calculation[RodPlayResult]):
             rod length, centre to centre
         big_end_width : QuantityLike, optional
             width of the big end
-        runout_tir_left : QuantityLike, optional
+        runout_left : QuantityLike, optional
             run-out of the left journal between centres, total indicator reading
-        runout_tir_right : QuantityLike, optional
+        runout_right : QuantityLike, optional
             run-out of the right journal between centres, total indicator reading
-        fit : str, optional
+        condition : str, optional
             which limits apply (new: new parts, as they go together; used: used parts against their
             service limit) (default used)
         rule : Rule, optional
@@ -161,9 +161,9 @@ class RodPlay(Calculation[RodPlayResult]):
             "small_end_tip_rock": small_end_tip_rock,
             "rod": rod,
             "big_end_width": big_end_width,
-            "runout_tir_left": runout_tir_left,
-            "runout_tir_right": runout_tir_right,
-            "fit": fit,
+            "runout_left": runout_left,
+            "runout_right": runout_right,
+            "condition": condition,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

@@ -46,9 +46,9 @@ class SleeveFitResult:
     heat_cylinder_to : Quantity | None
         temperature at which the cylinder drops over the sleeve; it cools while it is handled, so
         add 20 to 40 K
-    alpha_cylinder_used : Quantity
+    cylinder_alpha_used : Quantity
         expansion of the cylinder that was used
-    alpha_sleeve_used : Quantity
+    sleeve_alpha_used : Quantity
         expansion of the sleeve that was used
     interference_left : Quantity | None
         interference left at the running temperature, diametral; negative: the sleeve is loose
@@ -60,8 +60,8 @@ class SleeveFitResult:
     interference: Quantity
     interference_share: float
     heat_cylinder_to: Quantity | None = None
-    alpha_cylinder_used: Quantity
-    alpha_sleeve_used: Quantity
+    cylinder_alpha_used: Quantity
+    sleeve_alpha_used: Quantity
     interference_left: Quantity | None = None
     interference_wanted: Quantity | None = None
 
@@ -83,8 +83,8 @@ class SleeveFit(Calculation[SleeveFitResult]):
         "drop_in_clearance": "quantity",
         "sleeve_temperature": "quantity",
         "running_temperature": "quantity",
-        "alpha_cylinder": "quantity",
-        "alpha_sleeve": "quantity",
+        "cylinder_alpha": "quantity",
+        "sleeve_alpha": "quantity",
         "limits": {
             "sleeve_interference": {"low": "quantity", "high": "quantity"},
             "sleeve_heating": {"low": "quantity", "high": "quantity"},
@@ -102,8 +102,8 @@ class SleeveFit(Calculation[SleeveFitResult]):
         held_by: Literal["fit_alone", "flange_or_head"] | None = None,
         sleeve_temperature: QuantityLike | None = None,
         running_temperature: QuantityLike | None = None,
-        alpha_cylinder: QuantityLike | None = None,
-        alpha_sleeve: QuantityLike | None = None,
+        cylinder_alpha: QuantityLike | None = None,
+        sleeve_alpha: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -129,9 +129,9 @@ class SleeveFit(Calculation[SleeveFitResult]):
             temperature of the sleeve as it goes in; below 0 when chilled (default 20.0 degC)
         running_temperature : QuantityLike, optional
             temperature of sleeve and jacket when running, taken as one
-        alpha_cylinder : QuantityLike, optional
+        cylinder_alpha : QuantityLike, optional
             expansion of the cylinder; aluminium where not given
-        alpha_sleeve : QuantityLike, optional
+        sleeve_alpha : QuantityLike, optional
             expansion of the sleeve; grey iron where not given
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -160,8 +160,8 @@ class SleeveFit(Calculation[SleeveFitResult]):
             "held_by": held_by,
             "sleeve_temperature": sleeve_temperature,
             "running_temperature": running_temperature,
-            "alpha_cylinder": alpha_cylinder,
-            "alpha_sleeve": alpha_sleeve,
+            "cylinder_alpha": cylinder_alpha,
+            "sleeve_alpha": sleeve_alpha,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

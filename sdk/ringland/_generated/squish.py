@@ -43,10 +43,10 @@ class SquishResult:
         squish clearance, mean
     smallest_squish : Quantity
         squish clearance at its smallest point
-    doubt_used : Quantity
-        doubt taken off the smallest point
-    smallest_less_doubt : Quantity
-        smallest point less its doubt
+    uncertainty_used : Quantity
+        uncertainty taken off the smallest point
+    smallest_less_uncertainty : Quantity
+        smallest point less its uncertainty
     side_difference : Quantity | None
         difference of the solder readings
     squish_by_stack : Quantity | None
@@ -56,7 +56,7 @@ class SquishResult:
     squish_area : Quantity | None
         area of the squish band
     floor_used : Quantity | None
-        squish that must be left at the smallest point less its doubt
+        squish that must be left at the smallest point less its uncertainty
     wanted_used : Quantity | None
         squish aimed for
     gasket_wanted : Quantity | None
@@ -65,16 +65,16 @@ class SquishResult:
         base gaskets at hand, in the order given
     squish_afters : Readings | None
         mean squish with each gasket
-    less_doubt_afters : Readings | None
-        smallest point less its doubt with each gasket
+    less_uncertainty_afters : Readings | None
+        smallest point less its uncertainty with each gasket
     outcomes : tuple[str | float, ...] | None
         whether each gasket keeps the floor
     reason : str
         why this gasket, or why none
     nearest_gasket : Quantity | None
         gasket at hand nearest to the one wanted, whether it keeps the floor or not
-    nearest_less_doubt : Quantity | None
-        smallest point less its doubt with the nearest gasket
+    nearest_less_uncertainty : Quantity | None
+        smallest point less its uncertainty with the nearest gasket
     chosen_gasket : Quantity | None
         base gasket to take
     runner_up_gasket : Quantity | None
@@ -85,8 +85,8 @@ class SquishResult:
         mean squish with the chosen gasket
     smallest_after : Quantity | None
         smallest point with the chosen gasket
-    after_less_doubt : Quantity | None
-        smallest point less its doubt with the chosen gasket
+    after_less_uncertainty : Quantity | None
+        smallest point less its uncertainty with the chosen gasket
     piston_proud_after : Quantity | None
         crown edge proud of (+) or below (−) the deck with the chosen gasket
     clearance_after : Quantity | None
@@ -105,8 +105,8 @@ class SquishResult:
 
     squish: Quantity
     smallest_squish: Quantity
-    doubt_used: Quantity
-    smallest_less_doubt: Quantity
+    uncertainty_used: Quantity
+    smallest_less_uncertainty: Quantity
     side_difference: Quantity | None = None
     squish_by_stack: Quantity | None = None
     squish_area_share: float | None = None
@@ -116,19 +116,19 @@ class SquishResult:
     gasket_wanted: Quantity | None = None
     gaskets: Readings | None = None
     squish_afters: Readings | None = None
-    less_doubt_afters: Readings | None = None
+    less_uncertainty_afters: Readings | None = None
     outcomes: tuple[str | float, ...] | None = None
     reason: (
         Literal["nearest_keeps_floor", "nearer_under_floor", "none_keeps_floor", "no_floor"] | None
     ) = None
     nearest_gasket: Quantity | None = None
-    nearest_less_doubt: Quantity | None = None
+    nearest_less_uncertainty: Quantity | None = None
     chosen_gasket: Quantity | None = None
     runner_up_gasket: Quantity | None = None
     thinner_by: Quantity | None = None
     squish_after: Quantity | None = None
     smallest_after: Quantity | None = None
-    after_less_doubt: Quantity | None = None
+    after_less_uncertainty: Quantity | None = None
     piston_proud_after: Quantity | None = None
     clearance_after: Quantity | None = None
     ratio_before: float | None = None
@@ -143,23 +143,23 @@ class Squish(Calculation[SquishResult]):
 
     Squish clearance from crushed solder or from the stack, the area of the squish band, and which
     of the base gaskets at hand comes nearest to the squish wanted while its smallest point less the
-    doubt keeps the floor; with what it does to piston height, ratio and port timing. Bearings and
-    the stretch of the rod take 0.1 to 0.3 mm at speed (common practice, no source). A maker's floor
-    is given as the limit of smallest_squish; it holds for the gasket chosen too.
+    uncertainty keeps the floor; with what it does to piston height, ratio and port timing. Bearings
+    and the stretch of the rod take 0.1 to 0.3 mm at speed (common practice, no source). A maker's
+    floor is given as the limit of smallest_squish; it holds for the gasket chosen too.
     """
 
     NAME = "squish"
     RESULT = SquishResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "solder_at_pin_axis": "readings",
+        "solder": "readings",
         "solder_wire": "quantity",
         "deck": "quantity",
         "gasket_thickness": "quantity",
         "head_step": "quantity",
-        "squish_doubt": "quantity",
+        "solder_uncertainty": "quantity",
         "bore": "quantity",
         "stroke": "quantity",
-        "bowl_dia": "quantity",
+        "bowl_diameter": "quantity",
         "base_gasket_fitted": "quantity",
         "base_gaskets": "readings",
         "squish_wanted": "quantity",
@@ -179,16 +179,16 @@ class Squish(Calculation[SquishResult]):
     def __call__(
         self,
         *,
-        solder_at_pin_axis: ReadingsLike | None = None,
+        solder: ReadingsLike | None = None,
         solder_wire: QuantityLike | None = None,
         deck: QuantityLike | None = None,
         gasket_thickness: QuantityLike | None = None,
         head_step: QuantityLike | None = None,
-        squish_doubt: QuantityLike | None = None,
+        solder_uncertainty: QuantityLike | None = None,
         cycle: Literal["four_stroke", "two_stroke"] | None = None,
         bore: QuantityLike | None = None,
         stroke: QuantityLike | None = None,
-        bowl_dia: QuantityLike | None = None,
+        bowl_diameter: QuantityLike | None = None,
         base_gasket_fitted: QuantityLike | None = None,
         base_gaskets: ReadingsLike | None = None,
         squish_wanted: QuantityLike | None = None,
@@ -206,11 +206,11 @@ class Squish(Calculation[SquishResult]):
     ) -> Answer[SquishResult]:
         """Ask ``squish`` one question.
 
-        Needed: ``solder_at_pin_axis`` or ``deck``.
+        Needed: ``solder`` or ``deck``.
 
         Parameters
         ----------
-        solder_at_pin_axis : ReadingsLike, optional
+        solder : ReadingsLike, optional
             crushed solder at the pin axis, one reading a side, head torqued down with its gasket;
             on the thrust axis the piston rocks
         solder_wire : QuantityLike, optional
@@ -221,8 +221,8 @@ class Squish(Calculation[SquishResult]):
             head gasket, compressed
         head_step : QuantityLike, optional
             squish band of the head recessed in (+) or standing out of (−) its gasket face
-        squish_doubt : QuantityLike, optional
-            doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
+        solder_uncertainty : QuantityLike, optional
+            uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
             solder (common practice, no source)
         cycle : str, optional
             cycle, for the floor that shops keep (four_stroke: four-stroke; two_stroke: two-stroke)
@@ -230,7 +230,7 @@ class Squish(Calculation[SquishResult]):
             cylinder bore
         stroke : QuantityLike, optional
             stroke
-        bowl_dia : QuantityLike, optional
+        bowl_diameter : QuantityLike, optional
             diameter of the bowl inside the squish band
         base_gasket_fitted : QuantityLike, optional
             base gasket fitted when the squish was measured
@@ -270,16 +270,16 @@ class Squish(Calculation[SquishResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "solder_at_pin_axis": solder_at_pin_axis,
+            "solder": solder,
             "solder_wire": solder_wire,
             "deck": deck,
             "gasket_thickness": gasket_thickness,
             "head_step": head_step,
-            "squish_doubt": squish_doubt,
+            "solder_uncertainty": solder_uncertainty,
             "cycle": cycle,
             "bore": bore,
             "stroke": stroke,
-            "bowl_dia": bowl_dia,
+            "bowl_diameter": bowl_diameter,
             "base_gasket_fitted": base_gasket_fitted,
             "base_gaskets": base_gaskets,
             "squish_wanted": squish_wanted,

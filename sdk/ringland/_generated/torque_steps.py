@@ -62,7 +62,7 @@ class TorqueStepsResult:
         tension and torsion together over the proof stress
     advance : Readings | None
         how far the fastener goes in, angle stage by angle stage
-    engagement_over_dia : float | None
+    engagement_over_diameter : float | None
         thread engaged over its diameter
     """
 
@@ -79,7 +79,7 @@ class TorqueStepsResult:
     torsion_stress: Quantity | None = None
     combined_stress_over_proof: float | None = None
     advance: Readings | None = None
-    engagement_over_dia: float | None = None
+    engagement_over_diameter: float | None = None
 
 
 class TorqueSteps(Calculation[TorqueStepsResult]):
@@ -99,10 +99,10 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
         "adapter_extension": "quantity",
         "adapter_angle": "quantity",
         "wrench_top": "quantity",
-        "thread_dia": "quantity",
+        "thread_diameter": "quantity",
         "pitch": "quantity",
-        "thread_pitch_dia": "quantity",
-        "thread_minor_dia": "quantity",
+        "thread_pitch_diameter": "quantity",
+        "thread_minor_diameter": "quantity",
         "stress_area": "quantity",
         "proof_stress": "quantity",
         "turns": "readings",
@@ -119,10 +119,10 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
         adapter_extension: QuantityLike | None = None,
         adapter_angle: QuantityLike | None = None,
         wrench_top: QuantityLike | None = None,
-        thread_dia: QuantityLike | None = None,
+        thread_diameter: QuantityLike | None = None,
         pitch: QuantityLike | None = None,
-        thread_pitch_dia: QuantityLike | None = None,
-        thread_minor_dia: QuantityLike | None = None,
+        thread_pitch_diameter: QuantityLike | None = None,
+        thread_minor_diameter: QuantityLike | None = None,
         stress_area: QuantityLike | None = None,
         nut_factor: float | None = None,
         thread_friction: float | None = None,
@@ -159,13 +159,13 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
             angle of the adapter: 0 straight on, 90 across, 180 back to the hand (default 0.0 deg)
         wrench_top : QuantityLike, optional
             top of the wrench's range
-        thread_dia : QuantityLike, optional
+        thread_diameter : QuantityLike, optional
             nominal diameter of the thread
         pitch : QuantityLike, optional
             pitch of the thread, mm per turn
-        thread_pitch_dia : QuantityLike, optional
+        thread_pitch_diameter : QuantityLike, optional
             pitch diameter of the thread; else that of the metric profile
-        thread_minor_dia : QuantityLike, optional
+        thread_minor_diameter : QuantityLike, optional
             minor diameter at the root; else that of the metric profile
         stress_area : QuantityLike, optional
             stress area; else from pitch and minor diameter
@@ -224,10 +224,10 @@ class TorqueSteps(Calculation[TorqueStepsResult]):
             "adapter_extension": adapter_extension,
             "adapter_angle": adapter_angle,
             "wrench_top": wrench_top,
-            "thread_dia": thread_dia,
+            "thread_diameter": thread_diameter,
             "pitch": pitch,
-            "thread_pitch_dia": thread_pitch_dia,
-            "thread_minor_dia": thread_minor_dia,
+            "thread_pitch_diameter": thread_pitch_diameter,
+            "thread_minor_diameter": thread_minor_diameter,
             "stress_area": stress_area,
             "nut_factor": nut_factor,
             "thread_friction": thread_friction,

@@ -50,20 +50,20 @@ class ValveSeatResult:
     ----------
     width : Quantity
         width of the contact along its face
-    contact_mean_dia : Quantity
+    contact_mean_diameter : Quantity
         mean diameter of the contact
     outer_edge_inside_valve_rim : Quantity | None
         outer edge of the contact inside the valve's rim, radial
     contact_place : float | None
         where the middle of the contact stands on the valve's face: 0 at the rim, 1 at its inner
         edge
-    outer_dia_drop_per_feed : Quantity | None
+    outer_diameter_drop_per_feed : Quantity | None
         what the feed of the top cutter takes off the outer diameter
     width_after_top_cut : Quantity | None
         width after the top cutter alone
     inside_rim_after_top_cut : Quantity | None
         outer edge inside the valve's rim after the top cutter, radial
-    inner_dia_rise_per_feed : Quantity | None
+    inner_diameter_rise_per_feed : Quantity | None
         what the feed of the bottom cutter adds to the inner diameter
     width_after_bottom_cut : Quantity | None
         width after the bottom cutter alone
@@ -77,13 +77,13 @@ class ValveSeatResult:
     """
 
     width: Quantity
-    contact_mean_dia: Quantity
+    contact_mean_diameter: Quantity
     outer_edge_inside_valve_rim: Quantity | None = None
     contact_place: float | None = None
-    outer_dia_drop_per_feed: Quantity | None = None
+    outer_diameter_drop_per_feed: Quantity | None = None
     width_after_top_cut: Quantity | None = None
     inside_rim_after_top_cut: Quantity | None = None
-    inner_dia_rise_per_feed: Quantity | None = None
+    inner_diameter_rise_per_feed: Quantity | None = None
     width_after_bottom_cut: Quantity | None = None
     width_after_both: Quantity | None = None
     top_feed_needed: Quantity | None = None
@@ -103,17 +103,17 @@ class ValveSeat(Calculation[ValveSeatResult]):
     NAME = "valve-seat"
     RESULT = ValveSeatResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "contact_outer_dia": "quantity",
-        "contact_inner_dia": "quantity",
+        "seat_outer_diameter": "quantity",
+        "seat_inner_diameter": "quantity",
         "seat_angle": "quantity",
-        "valve_head_dia": "quantity",
+        "valve_head_diameter": "quantity",
         "face_width": "quantity",
-        "rim_thickness": "quantity",
-        "seat_runout_tir": "quantity",
+        "rim": "quantity",
+        "seat_runout": "quantity",
         "top_cutter": "quantity",
         "bottom_cutter": "quantity",
         "feed": "quantity",
-        "wanted_outer_dia": "quantity",
+        "wanted_outer_diameter": "quantity",
         "wanted_width": "quantity",
         "limits": {
             "seat_width": {"low": "quantity", "high": "quantity"},
@@ -128,19 +128,19 @@ class ValveSeat(Calculation[ValveSeatResult]):
     def __call__(
         self,
         *,
-        valve: Literal["intake", "exhaust"],
-        contact_outer_dia: QuantityLike,
-        contact_inner_dia: QuantityLike,
+        valve_kind: Literal["intake", "exhaust"],
+        seat_outer_diameter: QuantityLike,
+        seat_inner_diameter: QuantityLike,
         seat_angle: QuantityLike,
-        fit: Literal["new", "used"] | None = None,
-        valve_head_dia: QuantityLike | None = None,
+        condition: Literal["new", "used"] | None = None,
+        valve_head_diameter: QuantityLike | None = None,
         face_width: QuantityLike | None = None,
-        rim_thickness: QuantityLike | None = None,
-        seat_runout_tir: QuantityLike | None = None,
+        rim: QuantityLike | None = None,
+        seat_runout: QuantityLike | None = None,
         top_cutter: QuantityLike | None = None,
         bottom_cutter: QuantityLike | None = None,
         feed: QuantityLike | None = None,
-        wanted_outer_dia: QuantityLike | None = None,
+        wanted_outer_diameter: QuantityLike | None = None,
         wanted_width: QuantityLike | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
@@ -153,24 +153,24 @@ class ValveSeat(Calculation[ValveSeatResult]):
 
         Parameters
         ----------
-        valve : str
+        valve_kind : str
             which valve (intake: intake valve; exhaust: exhaust valve)
-        contact_outer_dia : QuantityLike
+        seat_outer_diameter : QuantityLike
             outer diameter of the contact, by marking blue
-        contact_inner_dia : QuantityLike
+        seat_inner_diameter : QuantityLike
             inner diameter of the contact, by marking blue
         seat_angle : QuantityLike
             angle of the seat, from the plane across the valve's axis
-        fit : str, optional
+        condition : str, optional
             which limits apply to the width as found (new: new parts, as they go together; used:
             used parts against their service limit) (default used)
-        valve_head_dia : QuantityLike, optional
+        valve_head_diameter : QuantityLike, optional
             diameter of the valve head
         face_width : QuantityLike, optional
             width of the valve's face along it, from the rim inwards
-        rim_thickness : QuantityLike, optional
+        rim : QuantityLike, optional
             thickness of the valve's rim, along the valve
-        seat_runout_tir : QuantityLike, optional
+        seat_runout : QuantityLike, optional
             run-out of the seat about the pilot in its guide, total indicator reading
         top_cutter : QuantityLike, optional
             angle of the top cutter, which lowers the outer edge; flatter than the seat
@@ -178,7 +178,7 @@ class ValveSeat(Calculation[ValveSeatResult]):
             angle of the bottom cutter, which raises the inner edge; steeper than the seat
         feed : QuantityLike, optional
             feed of each cutter along the valve, from where it touches
-        wanted_outer_dia : QuantityLike, optional
+        wanted_outer_diameter : QuantityLike, optional
             outer diameter of the contact wanted, for the feed of the top cutter
         wanted_width : QuantityLike, optional
             width of the contact wanted, for the feed of the bottom cutter
@@ -203,19 +203,19 @@ class ValveSeat(Calculation[ValveSeatResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "valve": valve,
-            "contact_outer_dia": contact_outer_dia,
-            "contact_inner_dia": contact_inner_dia,
+            "valve_kind": valve_kind,
+            "seat_outer_diameter": seat_outer_diameter,
+            "seat_inner_diameter": seat_inner_diameter,
             "seat_angle": seat_angle,
-            "fit": fit,
-            "valve_head_dia": valve_head_dia,
+            "condition": condition,
+            "valve_head_diameter": valve_head_diameter,
             "face_width": face_width,
-            "rim_thickness": rim_thickness,
-            "seat_runout_tir": seat_runout_tir,
+            "rim": rim,
+            "seat_runout": seat_runout,
             "top_cutter": top_cutter,
             "bottom_cutter": bottom_cutter,
             "feed": feed,
-            "wanted_outer_dia": wanted_outer_dia,
+            "wanted_outer_diameter": wanted_outer_diameter,
             "wanted_width": wanted_width,
             "rule": rule,
             "defaults": defaults,

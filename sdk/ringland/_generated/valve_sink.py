@@ -61,9 +61,9 @@ class ValveSinkResult:
         shim under the spring that restores its installed height
     chamber_gain : Quantity | None
         what the chamber gains
-    cr_before : float | None
+    ratio_before : float | None
         compression ratio before
-    cr_after : float | None
+    ratio_after : float | None
         compression ratio after
     """
 
@@ -75,8 +75,8 @@ class ValveSinkResult:
     seat_load_loss: Quantity | None = None
     spring_shim_to_restore: Quantity | None = None
     chamber_gain: Quantity | None = None
-    cr_before: float | None = None
-    cr_after: float | None = None
+    ratio_before: float | None = None
+    ratio_after: float | None = None
 
 
 class ValveSink(Calculation[ValveSinkResult]):
@@ -90,15 +90,15 @@ class ValveSink(Calculation[ValveSinkResult]):
     NAME = "valve-sink"
     RESULT = ValveSinkResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "sink": "quantity",
-        "earlier_sink": "quantity",
-        "lash_before": "quantity",
-        "lash_wanted": "quantity",
-        "old_shim": "quantity",
+        "sink_cut": "quantity",
+        "sink_now": "quantity",
+        "lash_found": "quantity",
+        "lash_target": "quantity",
+        "lash_shim": "quantity",
         "thinnest_shim": "quantity",
         "spring_rate": "quantity",
         "seat_load_nominal": "quantity",
-        "valve_head_dia": "quantity",
+        "valve_head_diameter": "quantity",
         "clearance": "quantity",
         "swept": "quantity",
         "limits": {
@@ -114,17 +114,17 @@ class ValveSink(Calculation[ValveSinkResult]):
     def __call__(
         self,
         *,
-        sink: QuantityLike,
-        earlier_sink: QuantityLike | None = None,
+        sink_cut: QuantityLike,
+        sink_now: QuantityLike | None = None,
         adjuster: Literal["shim_or_screw", "hydraulic"] | None = None,
-        lash_before: QuantityLike | None = None,
+        lash_found: QuantityLike | None = None,
         ratio_lash_per_stem_rise: float | None = None,
-        lash_wanted: QuantityLike | None = None,
-        old_shim: QuantityLike | None = None,
+        lash_target: QuantityLike | None = None,
+        lash_shim: QuantityLike | None = None,
         thinnest_shim: QuantityLike | None = None,
         spring_rate: QuantityLike | None = None,
         seat_load_nominal: QuantityLike | None = None,
-        valve_head_dia: QuantityLike | None = None,
+        valve_head_diameter: QuantityLike | None = None,
         valves_cut: int | None = None,
         clearance: QuantityLike | None = None,
         swept: QuantityLike | None = None,
@@ -139,21 +139,21 @@ class ValveSink(Calculation[ValveSinkResult]):
 
         Parameters
         ----------
-        sink : QuantityLike
+        sink_cut : QuantityLike
             rise of the stem by this work: seat cut and valve face together, same valve before and
             after
-        earlier_sink : QuantityLike, optional
+        sink_now : QuantityLike, optional
             sink that was there before this work
         adjuster : str, optional
             how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic:
             hydraulic: there is none) (default shim_or_screw)
-        lash_before : QuantityLike, optional
+        lash_found : QuantityLike, optional
             lash before the work, cold
         ratio_lash_per_stem_rise : float, optional
             lash lost per rise of the stem: 1 where lash is measured at the stem
-        lash_wanted : QuantityLike, optional
+        lash_target : QuantityLike, optional
             lash wanted, for the shim that is needed now
-        old_shim : QuantityLike, optional
+        lash_shim : QuantityLike, optional
             shim fitted, by micrometer
         thinnest_shim : QuantityLike, optional
             thinnest shim that the maker has
@@ -161,7 +161,7 @@ class ValveSink(Calculation[ValveSinkResult]):
             rate of the valve spring
         seat_load_nominal : QuantityLike, optional
             load of the spring before the sink
-        valve_head_dia : QuantityLike, optional
+        valve_head_diameter : QuantityLike, optional
             diameter of the valve head
         valves_cut : int, optional
             valves of one cylinder that sank by this much
@@ -190,17 +190,17 @@ class ValveSink(Calculation[ValveSinkResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "sink": sink,
-            "earlier_sink": earlier_sink,
+            "sink_cut": sink_cut,
+            "sink_now": sink_now,
             "adjuster": adjuster,
-            "lash_before": lash_before,
+            "lash_found": lash_found,
             "ratio_lash_per_stem_rise": ratio_lash_per_stem_rise,
-            "lash_wanted": lash_wanted,
-            "old_shim": old_shim,
+            "lash_target": lash_target,
+            "lash_shim": lash_shim,
             "thinnest_shim": thinnest_shim,
             "spring_rate": spring_rate,
             "seat_load_nominal": seat_load_nominal,
-            "valve_head_dia": valve_head_dia,
+            "valve_head_diameter": valve_head_diameter,
             "valves_cut": valves_cut,
             "clearance": clearance,
             "swept": swept,

@@ -114,7 +114,7 @@ class ValveSpring(Calculation[ValveSpringResult]):
         "lean": "quantity",
         "nominal_seat_load": "quantity",
         "wire": "quantity",
-        "mean_coil_dia": "quantity",
+        "mean_coil_diameter": "quantity",
         "shear_modulus": "quantity",
         "limits": {
             "seat_load": {"low": "quantity", "high": "quantity"},
@@ -144,7 +144,7 @@ class ValveSpring(Calculation[ValveSpringResult]):
         lean: QuantityLike | None = None,
         nominal_seat_load: QuantityLike | None = None,
         wire: QuantityLike | None = None,
-        mean_coil_dia: QuantityLike | None = None,
+        mean_coil_diameter: QuantityLike | None = None,
         active_coils: float | None = None,
         shear_modulus: QuantityLike | None = None,
         rule: Rule | None = None,
@@ -185,7 +185,7 @@ class ValveSpring(Calculation[ValveSpringResult]):
             the maker's load at the installed height
         wire : QuantityLike, optional
             diameter of the wire
-        mean_coil_dia : QuantityLike, optional
+        mean_coil_diameter : QuantityLike, optional
             mean diameter of the coils: outside less wire
         active_coils : float, optional
             coils that move: not those that lie on the ends
@@ -224,7 +224,7 @@ class ValveSpring(Calculation[ValveSpringResult]):
             "lean": lean,
             "nominal_seat_load": nominal_seat_load,
             "wire": wire,
-            "mean_coil_dia": mean_coil_dia,
+            "mean_coil_diameter": mean_coil_diameter,
             "active_coils": active_coils,
             "shear_modulus": shear_modulus,
             "rule": rule,

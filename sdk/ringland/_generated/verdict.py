@@ -20,9 +20,9 @@ class VerdictPart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what this part is
-    max_error : QuantityLike
+    max_permissible_error : QuantityLike
         maximum error of the instrument, ± (rectangular)
     resolution : QuantityLike
         step of the instrument's scale
@@ -33,21 +33,21 @@ class VerdictPart(TypedDict):
     of_a_difference : Literal['yes', 'no']
         whether a resolution counts twice, as in a difference of two readings (yes: a difference of
         two readings; no: one reading) (default no)
-    temperature_doubt : QuantityLike
+    temperature_uncertainty : QuantityLike
         standard uncertainty of the part's temperature
     alpha : QuantityLike
-        expansion of the part, with its temperature doubt
+        expansion of the part, with its temperature uncertainty
     size : QuantityLike
-        measured size of the part, with its temperature doubt
+        measured size of the part, with its temperature uncertainty
     """
 
-    words: NotRequired[str]
-    max_error: NotRequired[QuantityLike]
+    label: NotRequired[str]
+    max_permissible_error: NotRequired[QuantityLike]
     resolution: NotRequired[QuantityLike]
     standard_deviation: NotRequired[QuantityLike]
     readings: NotRequired[float]
     of_a_difference: NotRequired[Literal["yes", "no"]]
-    temperature_doubt: NotRequired[QuantityLike]
+    temperature_uncertainty: NotRequired[QuantityLike]
     alpha: NotRequired[QuantityLike]
     size: NotRequired[QuantityLike]
 
@@ -100,10 +100,10 @@ class Verdict(Calculation[VerdictResult]):
         "high": "quantity",
         "parts": [
             {
-                "max_error": "quantity",
+                "max_permissible_error": "quantity",
                 "resolution": "quantity",
                 "standard_deviation": "quantity",
-                "temperature_doubt": "quantity",
+                "temperature_uncertainty": "quantity",
                 "alpha": "quantity",
                 "size": "quantity",
             }

@@ -100,7 +100,7 @@ class WantedRatio(Calculation[WantedRatioResult]):
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "swept": "quantity",
         "clearance": "quantity",
-        "chamber_area_at_face": "quantity",
+        "chamber_area": "quantity",
         "gasket_bore": "quantity",
         "gasket_area": "quantity",
         "gasket_thickness": "quantity",
@@ -124,7 +124,7 @@ class WantedRatio(Calculation[WantedRatioResult]):
         swept: QuantityLike,
         clearance: QuantityLike,
         wanted_ratio: float,
-        chamber_area_at_face: QuantityLike | None = None,
+        chamber_area: QuantityLike | None = None,
         gasket_bore: QuantityLike | None = None,
         gasket_area: QuantityLike | None = None,
         gasket_thickness: QuantityLike | None = None,
@@ -149,7 +149,7 @@ class WantedRatio(Calculation[WantedRatioResult]):
             clearance volume now: above the piston at top dead centre
         wanted_ratio : float
             compression ratio wanted
-        chamber_area_at_face : QuantityLike, optional
+        chamber_area : QuantityLike, optional
             area of the combustion chamber at the head's face, as measured: it shrinks with depth
         gasket_bore : QuantityLike, optional
             bore of the head gasket
@@ -190,7 +190,7 @@ class WantedRatio(Calculation[WantedRatioResult]):
             "swept": swept,
             "clearance": clearance,
             "wanted_ratio": wanted_ratio,
-            "chamber_area_at_face": chamber_area_at_face,
+            "chamber_area": chamber_area,
             "gasket_bore": gasket_bore,
             "gasket_area": gasket_area,
             "gasket_thickness": gasket_thickness,

@@ -59,9 +59,9 @@ class WetGain(Calculation[WetGainResult]):
     NAME = "wet-gain"
     RESULT = WetGainResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
-        "dry": "quantity",
+        "reading": "quantity",
         "wet": "quantity",
-        "oil": "quantity",
+        "wet_oil": "quantity",
         "clearance": "quantity",
         "effective_volume": "quantity",
         "expected": "quantity",
@@ -71,9 +71,9 @@ class WetGain(Calculation[WetGainResult]):
     def __call__(
         self,
         *,
-        dry: QuantityLike,
+        reading: QuantityLike,
         wet: QuantityLike,
-        oil: QuantityLike | None = None,
+        wet_oil: QuantityLike | None = None,
         clearance: QuantityLike | None = None,
         effective_volume: QuantityLike | None = None,
         n: float | None = None,
@@ -90,11 +90,11 @@ class WetGain(Calculation[WetGainResult]):
 
         Parameters
         ----------
-        dry : QuantityLike
+        reading : QuantityLike
             reading before the oil, gauge
         wet : QuantityLike
             reading with the oil in, gauge, same gauge and starter
-        oil : QuantityLike, optional
+        wet_oil : QuantityLike, optional
             oil put in, measured by syringe
         clearance : QuantityLike, optional
             volume above the piston at top dead centre
@@ -127,9 +127,9 @@ class WetGain(Calculation[WetGainResult]):
         InvalidInput, ServiceError, ConnectionFailed
         """
         fields = {
-            "dry": dry,
+            "reading": reading,
             "wet": wet,
-            "oil": oil,
+            "wet_oil": wet_oil,
             "clearance": clearance,
             "effective_volume": effective_volume,
             "n": n,

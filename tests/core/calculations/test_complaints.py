@@ -19,7 +19,7 @@ def engine(complaint: str) -> dict[str, str]:
 
 @pytest.mark.parametrize("complaint", COMPLAINTS)
 def test_each_complaint_says_where_to_begin(complaint: str) -> None:
-    found = diagnosed(complaint_kind=complaint, **engine(complaint))
+    found = diagnosed(complaint=complaint, **engine(complaint))
     row = COMPLAINTS[complaint]
     assert (found.look_first, found.first_tests) == (row.look_first, row.test_next)
     assert found.stop_when == row.stop_when
@@ -27,8 +27,12 @@ def test_each_complaint_says_where_to_begin(complaint: str) -> None:
 
 
 def test_with_evidence_the_ranking_speaks_and_the_complaint_stays() -> None:
-    found = diagnosed(cycle="four_stroke", complaint_kind="blue_smoke", evidence=("E20", "E71"))
-    assert found.first == "RB"
+    found = diagnosed(
+        cycle="four_stroke",
+        complaint="blue_smoke",
+        evidence=("wet_gain_large", "blue_smoke_on_load"),
+    )
+    assert found.first == "rings_or_bore"
     assert found.first_tests == COMPLAINTS["blue_smoke"].test_next
 
 

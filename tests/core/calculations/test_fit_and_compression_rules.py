@@ -1,4 +1,4 @@
-"""What piston clearance, ring gap and the compression tests refuse, and the doubt they carry."""
+"""What piston clearance, ring gap and the compression tests refuse, and their uncertainty."""
 
 from typing import Any
 
@@ -15,8 +15,8 @@ from ringland_service.core.calculations.engine_tests import (
 from ringland_service.core.declare import Calculation
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.instruments import Instrument
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 FIT = piston_clearance.CALCULATION
@@ -30,36 +30,45 @@ SURVEY = Survey(
 UNEVEN = Survey(depth_mm=(8.0, 25.0), pin_axis_mm=(68.0, 68.0), thrust_axis_mm=(68.0,))
 EMPTY = Survey(depth_mm=(8.0, 25.0), pin_axis_mm=(68.0, None), thrust_axis_mm=(68.0, None))
 TWICE = Survey(depth_mm=(8.0, 8.0), pin_axis_mm=(68.0, 68.0), thrust_axis_mm=(68.0, 68.0))
-IN_68 = {"piston_mm": 67.95, "bore_max_mm": 68.0}
+IN_68 = {"piston_size_mm": 67.95, "bore_largest_mm": 68.0}
 DECOMPRESSOR = {"ratio": 7.5, "decompressor_closes_deg": 95.0}
 
 REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
-    (FIT, {"piston_mm": 68.051, "bore_max_mm": 68.0}, "larger than the bore"),
-    (FIT, {"piston_mm": 64.99, "bore_max_mm": 68.0}, "3 mm smaller than the bore"),
-    (FIT, {"piston_mm": 64.9, "survey": SURVEY}, "3 mm smaller than the bore"),
-    (FIT, IN_68 | {"bore_min_mm": 68.001}, "smallest bore is larger"),
+    (FIT, {"piston_size_mm": 68.051, "bore_largest_mm": 68.0}, "larger than the bore"),
+    (FIT, {"piston_size_mm": 64.99, "bore_largest_mm": 68.0}, "3 mm smaller than the bore"),
+    (FIT, {"piston_size_mm": 64.9, "bore_survey": SURVEY}, "3 mm smaller than the bore"),
+    (FIT, IN_68 | {"bore_smallest_mm": 68.001}, "smallest bore is larger"),
     (FIT, IN_68 | {"piston_temperature_c": 25.0}, "expansion of the piston must be known"),
     (FIT, IN_68 | {"bore_temperature_c": 25.0}, "expansion of the bore must be known"),
-    (FIT, IN_68 | {"piston_new_mm": 67.93}, "cannot have worn"),
+    (FIT, IN_68 | {"piston_size_new_mm": 67.93}, "cannot have worn"),
     (FIT, IN_68 | {"piston_kind": "two_stroke_iron", "bore_kind": "chromed"}, "kind of bore"),
     (FIT, IN_68 | {"piston_kind": "cast_air_cooled", "cycle": "two_stroke"}, "other cycle"),
-    (FIT, {"piston_mm": 67.95, "survey": UNEVEN}, "different length"),
-    (FIT, {"piston_mm": 67.95, "survey": EMPTY}, "no reading on either axis"),
-    (FIT, {"piston_mm": 67.95, "survey": TWICE}, "stands there twice"),
-    (FIT, {"piston_mm": 67.95, "survey": SURVEY, "skirt_from_mm": 80.0}, "fewer than two"),
+    (FIT, {"piston_size_mm": 67.95, "bore_survey": UNEVEN}, "different length"),
+    (FIT, {"piston_size_mm": 67.95, "bore_survey": EMPTY}, "no reading on either axis"),
+    (FIT, {"piston_size_mm": 67.95, "bore_survey": TWICE}, "stands there twice"),
     (
         FIT,
-        {"piston_mm": 67.95, "survey": SURVEY, "skirt_from_mm": 60.0, "skirt_to_mm": 30.0},
+        {"piston_size_mm": 67.95, "bore_survey": SURVEY, "skirt_from_mm": 80.0},
+        "fewer than two",
+    ),
+    (
+        FIT,
+        {
+            "piston_size_mm": 67.95,
+            "bore_survey": SURVEY,
+            "skirt_from_mm": 60.0,
+            "skirt_to_mm": 30.0,
+        },
         "ends above where it starts",
     ),
-    (FIT, {"piston_mm": 67.95}, "no bore is given"),
+    (FIT, {"piston_size_mm": 67.95}, "no bore is given"),
     (
         ring_gap.CALCULATION,
         {
             "bore_mm": 68.0,
             "old_gap_pin_axis_mm": 72.0,
             "old_gap_thrust_axis_mm": 72.0,
-            "unworn_bore_mm": 68.0,
+            "unworn_mm": 68.0,
         },
         "not a zone of that bore",
     ),
@@ -90,10 +99,10 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     ),
     (
         wet_gain.CALCULATION,
-        {"dry_kpa": 600.0, "wet_kpa": 700.0, "oil_ml": 3.0, "clearance_cc": 12.0},
+        {"reading_kpa": 600.0, "wet_kpa": 700.0, "wet_oil_ml": 3.0, "clearance_cc": 12.0},
         "may lock the engine",
     ),
-    (wet_gain.CALCULATION, {"dry_kpa": 0.0, "wet_kpa": 700.0}, "no gain"),
+    (wet_gain.CALCULATION, {"reading_kpa": 0.0, "wet_kpa": 700.0}, "no gain"),
     (
         pressure_build_up.CALCULATION,
         {"stroke_readings_kpa": (300.0, 500.0, 499.0), "expected_kpa": 1000.0},
@@ -102,13 +111,13 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), **about))
+def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), **about))
 
 
 @pytest.mark.parametrize(("calculation", "inputs", "why"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(calculation, inputs)
 
 
@@ -117,29 +126,39 @@ def clearance_u(
 ) -> float:
     """Return the expanded uncertainty (k = 2) of the largest clearance."""
     bores = (
-        [("bore_max_mm",)]
-        if "bore_max_mm" in inputs
-        else [("survey", "pin_axis_mm"), ("survey", "thrust_axis_mm")]
+        [("bore_largest_mm",)]
+        if "bore_largest_mm" in inputs
+        else [("bore_survey", "pin_axis_mm"), ("bore_survey", "thrust_axis_mm")]
     )
-    doubts = {path: Stated(instrument="gauge") for path in bores}
-    doubts[("piston_mm",)] = Stated(instrument="micrometer")
+    uncertainties = {path: Stated(instrument="gauge") for path in bores}
+    uncertainties[("piston_size_mm",)] = Stated(instrument="micrometer")
     measuring = Measuring({"gauge": gauge, "micrometer": micrometer}, each, kelvin)
-    return float(2 * ask(FIT, inputs, doubts=doubts, measuring=measuring).u["clearance_max_mm"])
+    return float(
+        2 * ask(FIT, inputs, uncertainties=uncertainties, measuring=measuring).u["clearance_max_mm"]
+    )
 
 
-ORDINARY = Instrument("gauge", max_error=0.005, setting_error=0.002, repeat=0.002, resolution=0.001)
-OUTSIDE = Instrument("micrometer", max_error=0.003, repeat=0.0015, resolution=0.001)
+ORDINARY = Instrument(
+    "gauge",
+    max_permissible_error=0.005,
+    zero_setting_error=0.002,
+    repeatability=0.002,
+    resolution=0.001,
+)
+OUTSIDE = Instrument(
+    "micrometer", max_permissible_error=0.003, repeatability=0.0015, resolution=0.001
+)
 SET_IN = Instrument(
     "gauge",
-    max_error=0.0015,
-    setting_error=0.0015,
-    repeat=0.001,
+    max_permissible_error=0.0015,
+    zero_setting_error=0.0015,
+    repeatability=0.001,
     resolution=0.001,
-    set_in="micrometer",
+    zero_set_in="micrometer",
 )
-SAME = Instrument("micrometer", max_error=0.003, repeat=0.001, resolution=0.001)
+SAME = Instrument("micrometer", max_permissible_error=0.003, repeatability=0.001, resolution=0.001)
 ALPHAS = {"bore_alpha_per_k": 1.1e-5, "piston_alpha_per_k": 2.05e-5}
-PAIR = {"bore_max_mm": 68.05, "piston_mm": 68.0} | ALPHAS
+PAIR = {"bore_largest_mm": 68.05, "piston_size_mm": 68.0} | ALPHAS
 
 
 def test_clearance_by_two_instruments() -> None:
@@ -153,14 +172,19 @@ def test_clearance_by_a_gauge_set_in_the_same_micrometer() -> None:
     assert clearance_u(SET_IN, SAME, 5, 0.5, **PAIR) == pytest.approx(0.0032818, rel=2e-6)
 
 
-def test_clearance_at_20c_takes_its_doubt_from_the_table_of_materials() -> None:
-    plain = {name: PAIR[name] for name in ("bore_max_mm", "piston_mm")}
+def test_clearance_at_20c_takes_its_uncertainty_from_the_table_of_materials() -> None:
+    plain = {name: PAIR[name] for name in ("bore_largest_mm", "piston_size_mm")}
     assert clearance_u(SET_IN, SAME, 5, 0.5, **plain) == pytest.approx(0.0032818, rel=2e-6)
 
 
 def test_clearance_by_survey() -> None:
     # Whole jobs of the trade brief, 6 digits: the worn single.
-    inputs = {"survey": SURVEY, "skirt_from_mm": 25.0, "skirt_to_mm": 85.0, "piston_mm": 67.935}
+    inputs = {
+        "bore_survey": SURVEY,
+        "skirt_from_mm": 25.0,
+        "skirt_to_mm": 85.0,
+        "piston_size_mm": 67.935,
+    }
     found = clearance_u(ORDINARY, OUTSIDE, 3, 1.0, **inputs, **ALPHAS)
     assert found == pytest.approx(0.00834672, rel=2e-6)
 
@@ -177,12 +201,12 @@ def test_compression_at_700_kpa(gauge: float, weather: float | None, expanded: f
             "reading_kpa": 700.0,
             "altitude_m": 0.0,
             "gauge_error_pct": gauge,
-            "repeat_kpa_diff": 10.0,
+            "repeatability_kpa_diff": 10.0,
             "weather_kpa_diff": weather,
         },
     )
     assert found.outputs.reading_uncertainty_kpa_diff == pytest.approx(expanded, rel=2e-6)
-    # The formula and the propagation are two ways to the same doubt.
+    # The formula and the propagation are two ways to the same uncertainty.
     assert 2 * found.u["reading_at_sea_level_kpa"] == pytest.approx(expanded, rel=2e-6)
 
 
@@ -195,7 +219,7 @@ def test_weather_counts_once_in_the_ratio() -> None:
             "expected_kpa": 1072.0,
             "altitude_m": 300.0,
             "gauge_error_pct": 4.0,
-            "repeat_kpa_diff": 10.0,
+            "repeatability_kpa_diff": 10.0,
             "weather_kpa_diff": 2.0,
         },
     )
@@ -205,7 +229,8 @@ def test_weather_counts_once_in_the_ratio() -> None:
 def test_two_cylinders_on_one_gauge() -> None:
     # By hand: u(b/a) = 10 / √3 · √(1/a² + b²/a⁴); the error of the gauge itself cancels.
     found = ask(
-        cylinder_spread.CALCULATION, {"readings_kpa": (700.0, 630.0), "repeat_kpa_diff": 10.0}
+        cylinder_spread.CALCULATION,
+        {"readings_kpa": (700.0, 630.0), "repeatability_kpa_diff": 10.0},
     )
     by_hand = 10 / 3**0.5 * (1 / 700**2 + 630**2 / 700**4) ** 0.5
     assert found.u["lowest_over_highest"] == pytest.approx(by_hand, rel=1e-6)
@@ -233,7 +258,7 @@ def test_band_of_common_practice_needs_a_known_engine_without_decompressor() -> 
 
 def test_second_ring_smaller_than_the_top_ring_after_filing() -> None:
     # 0.004 and 0.005 of 68 mm: 0.272 and 0.340; the second ring is filed to 0.340.
-    small = {"bore_mm": 68.0, "top_measured_mm": 0.25, "second_measured_mm": 0.20}
-    wide = small | {"top_measured_mm": 0.35}
+    small = {"bore_mm": 68.0, "top_gap_mm": 0.25, "second_gap_mm": 0.20}
+    wide = small | {"top_gap_mm": 0.35}
     codes = [{w.code for w in ask(ring_gap.CALCULATION, i).warnings} for i in (small, wide)]
     assert ["second_gap_smaller" in found for found in codes] == [False, True]

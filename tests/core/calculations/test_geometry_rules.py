@@ -12,8 +12,8 @@ from ringland_service.core.calculations.geometry import (
 )
 from ringland_service.core.calculations.head import cam_check, flatness
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 POSITION = piston_position.CALCULATION
@@ -29,9 +29,9 @@ TWO_STROKE: dict[str, Any] = {
     "exhaust_port_top_below_deck_mm": 31.0,
     "piston_edge_below_deck_at_tdc_mm": 0.0,
 }
-SOLDER: dict[str, Any] = {"solder_at_pin_axis_mm": (1.4, 1.5)}
+SOLDER: dict[str, Any] = {"solder_mm": (1.4, 1.5)}
 VOLUMES: dict[str, Any] = {"swept_cc": 243.2, "clearance_cc": 29.2, "wanted_ratio": 9.6}
-LINES: dict[str, Any] = {"straightedge_gaps_mm": (0.07, 0.02, 0.0, 0.01, 0.02, 0.03)}
+LINES: dict[str, Any] = {"lines_mm": (0.07, 0.02, 0.0, 0.01, 0.02, 0.03)}
 LOBE: dict[str, Any] = {"lobe_height_mm": 33.42, "base_circle_mm": 26.05}
 
 # What is asked for, and in what words it is refused. By hand, each from plain numbers.
@@ -54,7 +54,11 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
         {"deck_mm": -1.0, "gasket_thickness_mm": 0.5, "head_step_mm": 0.4},
         "deck_mm: .*the piston would meet the head",
     ),
-    (SQUISH, {**SOLDER, "bore_mm": 56.0, "bowl_dia_mm": 56.0}, "bowl_dia_mm: .*no squish band"),
+    (
+        SQUISH,
+        {**SOLDER, "bore_mm": 56.0, "bowl_diameter_mm": 56.0},
+        "bowl_diameter_mm: .*no squish band",
+    ),
     (
         SQUISH,
         {**SOLDER, **CRANK, "exhaust_port_top_below_deck_mm": 58.0},
@@ -63,8 +67,8 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     (SQUISH, {**SOLDER, "stroke_mm": 58.0, "rod_mm": 29.0}, "rod_mm: the crank cannot turn over"),
     (
         RATIO,
-        {**VOLUMES, "chamber_area_at_face_mm2": 2900.0, "bore_mm": 40.0},
-        "chamber_area_at_face_mm2: .*is not this cylinder's",
+        {**VOLUMES, "chamber_area_mm2": 2900.0, "bore_mm": 40.0},
+        "chamber_area_mm2: .*is not this cylinder's",
     ),
     (RATIO, {**VOLUMES, "swept_cc": 29.0, "clearance_cc": 243.0}, "are they swapped"),
     (
@@ -75,8 +79,8 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     (
         FACE,
         {
-            "straightedge_gaps_mm": (2.0, 0.0, 0.0, 0.0),
-            "chamber_area_at_face_mm2": 20000.0,
+            "lines_mm": (2.0, 0.0, 0.0, 0.0),
+            "chamber_area_mm2": 20000.0,
             "clearance_cc": 30.0,
         },
         "clearance_cc: .*leaves no volume above the piston",
@@ -102,38 +106,40 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def asked(calculation: Calculation, values: dict[str, Any], **more: Any) -> Answer:
-    return answer(calculation, Question(calculation.inputs(**values), **more))
+def asked(calculation: Calculation, values: dict[str, Any], **more: Any) -> Response:
+    return answer(calculation, Request(calculation.inputs(**values), **more))
 
 
-@pytest.mark.parametrize(("calculation", "values", "words"), REFUSED)
+@pytest.mark.parametrize(("calculation", "values", "label"), REFUSED)
 def test_refused_in_words(calculation: Calculation, values: dict[str, Any], words: str) -> None:
-    with pytest.raises(Refused, match=words):
+    with pytest.raises(DomainError, match=words):
         asked(calculation, values)
 
 
-# A doubt said on the reading and by the field that states it for all.
+# An uncertainty said on the reading and by the field that states it for all.
 TWICE: list[tuple[Calculation, dict[str, Any], str]] = [
-    (SQUISH, {**SOLDER, "squish_doubt_mm": 0.04}, "solder_at_pin_axis_mm"),
+    (SQUISH, {**SOLDER, "solder_uncertainty_mm": 0.04}, "solder_mm"),
     (
         SQUISH,
         {
             "deck_mm": 0.2,
             "gasket_thickness_mm": 0.5,
             "head_step_mm": 0.4,
-            "squish_doubt_mm": 0.04,
+            "solder_uncertainty_mm": 0.04,
         },
         "head_step_mm",
     ),
-    (CAM, {"clay_intake_mm": 1.5, "clay_doubt_mm": 0.1}, "clay_intake_mm"),
-    (CAM, {"clay_exhaust_mm": 1.8, "clay_doubt_mm": 0.1}, "clay_exhaust_mm"),
+    (CAM, {"clay_intake_mm": 1.5, "clay_uncertainty_mm": 0.1}, "clay_intake_mm"),
+    (CAM, {"clay_exhaust_mm": 1.8, "clay_uncertainty_mm": 0.1}, "clay_exhaust_mm"),
 ]
 
 
 @pytest.mark.parametrize(("calculation", "values", "field"), TWICE)
-def test_doubt_is_said_once(calculation: Calculation, values: dict[str, Any], field: str) -> None:
-    with pytest.raises(Refused, match=f"{field}: its doubt is stated twice"):
-        asked(calculation, values, doubts={(field,): Stated(0.05)})
+def test_uncertainty_is_said_once(
+    calculation: Calculation, values: dict[str, Any], field: str
+) -> None:
+    with pytest.raises(DomainError, match=f"{field}: its uncertainty is stated twice"):
+        asked(calculation, values, uncertainties={(field,): Stated(0.05)})
 
 
 def test_a_face_that_rocks_and_is_told_to_be_flat() -> None:
@@ -154,5 +160,5 @@ def test_without_common_practice_no_clearance_is_guessed() -> None:
     plain = asked(CAM, values, defaults=False)
     assert plain.outputs.exhaust_after_mm is None
     assert not plain.verdicts
-    told = asked(CAM, {**values, "exhaust_loss_per_deg_mm": 0.0}, defaults=False).outputs
+    told = asked(CAM, {**values, "exhaust_loss_per_degree_mm": 0.0}, defaults=False).outputs
     assert told.exhaust_after_mm == pytest.approx(1.85, rel=1e-12)

@@ -1,4 +1,4 @@
-"""Choosing lash shims: against every way to share them out, ties, doubt, and what is refused."""
+"""Choosing lash shims: against every way to share them out, ties, uncertainty, refusals."""
 
 import itertools
 from typing import Any
@@ -10,22 +10,22 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations.head import lash_shim
 from ringland_service.core.calculations.head._shim_inputs import Inputs, Valve
 from ringland_service.core.calculations.head._shim_jobs import pieces
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 SHIM = lash_shim.CALCULATION
 RANGE = {"lash_low_mm": 0.2, "lash_high_mm": 0.3}
-ONE: dict[str, Any] = {"old_shim_mm": 2.648, "measured_lash_mm": 0.06, **RANGE}
-STEPS = {"shim_step_mm": 0.05, "shim_least_mm": 1.2, "shim_most_mm": 3.5}
+ONE: dict[str, Any] = {"shim_mm": 2.648, "found_mm": 0.06, **RANGE}
+STEPS = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
 
 
-def ask(inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(SHIM, Question(inputs=Inputs(**inputs), **about))
+def ask(inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(SHIM, Request(inputs=Inputs(**inputs), **about))
 
 
 def valve(name: str, old: float, lash: float, **more: Any) -> Valve:
-    return Valve(name=name, old_shim_mm=old, measured_lash_mm=lash, **more)
+    return Valve(name=name, shim_mm=old, found_mm=lash, **more)
 
 
 # Hundredths of a millimetre: whole numbers, so that the witness below has no rounding.
@@ -45,7 +45,7 @@ def test_no_other_way_to_share_them_out_is_better(
     assume(taken)
     several = tuple(valve(f"v{k}", old / 100, lash / 100) for k, (old, lash) in enumerate(taken))
     shims = tuple(shim / 100 for shim in at_hand)
-    rows = ask({**RANGE, "valves": several, "shims_at_hand_mm": shims}).outputs.valve_shims
+    rows = ask({**RANGE, "valves": several, "shims_mm": shims}).outputs.valve_shims
     given_out = [None if row.shim_mm is None else round(row.shim_mm * 100) for row in rows]
     places = [*range(len(at_hand)), *[None] * len(taken)]
     best = min(
@@ -74,9 +74,9 @@ def test_one_valve_takes_the_nearest_and_the_looser_of_a_tie(
     found = ask(
         {
             **RANGE,
-            "old_shim_mm": old / 100,
-            "measured_lash_mm": lash / 100,
-            "shims_at_hand_mm": tuple(shim / 100 for shim in at_hand),
+            "shim_mm": old / 100,
+            "found_mm": lash / 100,
+            "shims_mm": tuple(shim / 100 for shim in at_hand),
         }
     ).outputs
     fitting = [old + lash - shim for shim in at_hand if 20 <= old + lash - shim <= 30]
@@ -104,11 +104,11 @@ def test_shims_made_to_a_step(old: int, lash: int, step: int) -> None:
     found = ask(
         {
             **RANGE,
-            "old_shim_mm": old / 1000,
-            "measured_lash_mm": lash / 1000,
+            "shim_mm": old / 1000,
+            "found_mm": lash / 1000,
             "shim_step_mm": step / 1000,
-            "shim_least_mm": 1.2,
-            "shim_most_mm": 3.5,
+            "shim_thinnest_mm": 1.2,
+            "shim_thickest_mm": 3.5,
         }
     ).outputs
     made = range(1200, 3501, step)
@@ -131,11 +131,11 @@ def test_the_steps_made_end_where_the_maker_says() -> None:
     assert (made[0], made[1], made[-1], len(made)) == (1.2, 1.25, 3.5, 47)
 
 
-def test_doubt_near_a_tie_does_not_tip_the_choice() -> None:
-    """Aims of 0.25 missed by 0.025 either way: the doubt is the readings' own, no step of 0.05."""
-    inputs = {**ONE, "old_shim_mm": 2.6, "measured_lash_mm": 0.125, **STEPS}
-    doubts = {("measured_lash_mm",): Stated(uncertainty=0.0141421)}
-    found = ask(inputs, doubts=doubts)
+def test_uncertainty_near_a_tie_does_not_tip_the_choice() -> None:
+    """Aims of 0.25 missed by 0.025 either way: uncertainty is the readings', no step of 0.05."""
+    inputs = {**ONE, "shim_mm": 2.6, "found_mm": 0.125, **STEPS}
+    uncertainties = {("found_mm",): Stated(uncertainty=0.0141421)}
+    found = ask(inputs, uncertainties=uncertainties)
     assert found.outputs.shim_chosen_mm == 2.45
     assert found.outputs.lash_after_mm == pytest.approx(0.275)
     assert 2 * found.u["lash_after_mm"] == pytest.approx(0.0141421, rel=1e-6)
@@ -146,9 +146,9 @@ def test_doubt_near_a_tie_does_not_tip_the_choice() -> None:
 
 def test_each_of_several_valves_is_judged() -> None:
     several = (valve("intake", 2.6, 0.1), valve("exhaust", 2.7, 0.05, lash_low_mm=0.25))
-    inputs = {**RANGE, "valves": several, "shims_at_hand_mm": (2.41, 2.46)}
-    doubts = {("valves", k, "measured_lash_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
-    found = ask(inputs, doubts=doubts)
+    inputs = {**RANGE, "valves": several, "shims_mm": (2.41, 2.46)}
+    uncertainties = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
+    found = ask(inputs, uncertainties=uncertainties)
     judged = {v.of: (v.word, v.u) for v in found.verdicts if v.check.name == "lash_after_each"}
     # By hand: 2.7 - 2.41 = 0.29 or 2.7 - 2.46 = 0.24 for the intake, 2.75 - 2.46 = 0.29 for the
     # exhaust alone; margins 0.01 each, both within 0.0141421.
@@ -162,11 +162,11 @@ def test_each_of_several_valves_is_judged() -> None:
 
 
 REFUSED: list[tuple[dict[str, Any], str]] = [
-    ({**ONE, **STEPS, "shims_at_hand_mm": (2.4,)}, "offered at once"),
+    ({**ONE, **STEPS, "shims_mm": (2.4,)}, "offered at once"),
     ({**ONE, **STEPS, "gear": "bucket", "stem_movement_per_lash": 1.2}, "under a bucket"),
     ({**ONE, **STEPS, "lash_low_mm": 0.3, "lash_high_mm": 0.2}, "least lash is not under"),
-    ({**ONE, **STEPS, "target_lash_mm": 0.31}, "aimed at is outside the range"),
-    ({**ONE, **STEPS, "shim_least_mm": 3.6}, "thicker than the thickest"),
+    ({**ONE, **STEPS, "target_mm": 0.31}, "aimed at is outside the range"),
+    ({**ONE, **STEPS, "shim_thinnest_mm": 3.6}, "thicker than the thickest"),
     ({**ONE, "use_shims_taken_out": True}, "only one valve is asked about"),
     ({**ONE, "use_shims_taken_out": False}, "no shims are on offer"),
     ({**RANGE, **STEPS, "valves": (valve("a", 2.5, 0.1), valve("a ", 2.5, 0.1))}, "one name"),
@@ -178,7 +178,7 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("inputs", "why"), REFUSED)
 def test_refused(inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(inputs)
 
 
@@ -192,16 +192,16 @@ def test_own_ranges_go_before_the_common_one() -> None:
     several = (
         valve("intake", 2.5, 0.1),
         valve("exhaust", 2.5, 0.1, lash_low_mm=0.3, lash_high_mm=0.4),
-        valve("exhaust 2", 2.5, 0.1, lash_low_mm=0.3, lash_high_mm=0.4, target_lash_mm=0.38),
+        valve("exhaust 2", 2.5, 0.1, lash_low_mm=0.3, lash_high_mm=0.4, target_mm=0.38),
     )
-    rows = ask({**RANGE, **STEPS, "target_lash_mm": 0.24, "valves": several}).outputs.valve_shims
+    rows = ask({**RANGE, **STEPS, "target_mm": 0.24, "valves": several}).outputs.valve_shims
     assert [row.exact_mm for row in rows] == pytest.approx([2.36, 2.25, 2.22])
 
 
 def test_valves_in_range_are_left_and_keep_their_shims() -> None:
     """By hand: A reads 0.22 of 0.20 to 0.30; its 2.50 would suit B (2.75 - 2.5 = 0.25)."""
     several = (valve("A", 2.5, 0.22), valve("B", 2.7, 0.05))
-    inputs = {**RANGE, "valves": several, "use_shims_taken_out": True, "shims_at_hand_mm": (2.49,)}
+    inputs = {**RANGE, "valves": several, "use_shims_taken_out": True, "shims_mm": (2.49,)}
     found = ask(inputs)
     rows = {row.valve: row for row in found.outputs.valve_shims}
     assert (rows["A"].outcome, rows["A"].shim_mm) == ("leave", None)
@@ -219,7 +219,7 @@ def test_each_valve_is_judged_by_its_own_range_as_found_and_after() -> None:
         valve("intake", 2.6, 0.12, lash_low_mm=0.1, lash_high_mm=0.15),
         valve("exhaust", 2.6, 0.12),
     )
-    found = ask({**RANGE, "valves": several, "shims_at_hand_mm": (2.47,)})
+    found = ask({**RANGE, "valves": several, "shims_mm": (2.47,)})
     judged = {(v.check.name, v.of): v for v in found.verdicts}
     limits = {key: (v.limit.low, v.limit.high) for key, v in judged.items()}
     assert limits[("lash_found_each", "intake")] == (0.1, 0.15)
@@ -231,9 +231,9 @@ def test_each_valve_is_judged_by_its_own_range_as_found_and_after() -> None:
 
 def test_uncertainty_at_the_edge_of_the_range_does_not_tip_who_is_left() -> None:
     several = (valve("A", 2.5, 0.2), valve("B", 2.7, 0.05))
-    inputs = {**RANGE, "valves": several, "use_shims_taken_out": True, "shims_at_hand_mm": (2.49,)}
-    doubts = {("valves", k, "measured_lash_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
-    found = ask(inputs, doubts=doubts)
+    inputs = {**RANGE, "valves": several, "use_shims_taken_out": True, "shims_mm": (2.49,)}
+    uncertainties = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
+    found = ask(inputs, uncertainties=uncertainties)
     words = {(v.check.name, v.of): v.word for v in found.verdicts}
     assert words[("lash_found_each", "A")] == "too_close_to_call"
     assert found.outputs.valves_shimmed == ("B",)
@@ -243,12 +243,12 @@ def test_uncertainty_at_the_edge_of_the_range_does_not_tip_who_is_left() -> None
     ("more", "field"),
     [
         ({**ONE, **STEPS, "lash_low_mm": 0.3, "lash_high_mm": 0.2}, "lash_low_mm"),
-        ({**ONE, **STEPS, "target_lash_mm": 0.31}, "target_lash_mm"),
+        ({**ONE, **STEPS, "target_mm": 0.31}, "target_mm"),
         ({**RANGE, **STEPS, "valves": (valve("A", 2.5, 0.1, lash_low_mm=0.4),)}, "valves"),
-        ({**RANGE, **STEPS, "valves": (valve("A", 2.5, 0.1, target_lash_mm=0.4),)}, "valves"),
+        ({**RANGE, **STEPS, "valves": (valve("A", 2.5, 0.1, target_mm=0.4),)}, "valves"),
     ],
 )
 def test_what_is_wrong_with_the_lash_is_said_of_the_lash(more: dict[str, Any], field: str) -> None:
-    with pytest.raises(Refused) as refused:
+    with pytest.raises(DomainError) as refused:
         ask(more)
     assert [fault.field for fault in refused.value.faults] == [field]

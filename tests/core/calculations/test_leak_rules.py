@@ -1,4 +1,4 @@
-"""What leak-down and leak area refuse, warn of, and how their doubt and limits judge."""
+"""What leak-down and leak area refuse, warn of, and how their uncertainty and limits judge."""
 
 from typing import Any
 
@@ -8,36 +8,40 @@ from leak_questions import ask, codes, words
 from ringland_service.core.calculations.engine_tests import leak_area, leak_down
 from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.response import DomainError
 
 LEAK = leak_down.CALCULATION
 AREA = leak_area.CALCULATION
-READ = {"supply_kpa": 690.0, "cylinder_kpa": 612.0}
+READ = {"supply_pressure_kpa": 690.0, "cylinder_pressure_kpa": 612.0}
 TESTER = READ | {"restrictor_mm": 1.0}
 DIAL = {"gauge_full_scale_kpa": 1000.0, "gauge_error_pct": 1.6}
 COMPARED = {"gauge_difference_kpa_diff": 4.0, "gauge_residual_kpa_diff": 3.0}
 
 REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
-    (LEAK, READ | {"cylinder_kpa": 691.0}, "two gauges do not agree, or are swapped"),
-    (LEAK, READ | {"rocked_back_kpa": 691.0}, "two gauges do not agree, or are swapped"),
-    (LEAK, READ | {"cylinder_kpa": 3.0, "gauge_difference_kpa_diff": 4.0}, "more than the cylin"),
+    (LEAK, READ | {"cylinder_pressure_kpa": 691.0}, "two gauges do not agree, or are swapped"),
+    (LEAK, READ | {"rocked_back_pressure_kpa": 691.0}, "two gauges do not agree, or are swapped"),
     (
         LEAK,
-        DIAL | {"supply_kpa": 63.0, "cylinder_kpa": 50.0},
+        READ | {"cylinder_pressure_kpa": 3.0, "gauge_difference_kpa_diff": 4.0},
+        "more than the cylin",
+    ),
+    (
+        LEAK,
+        DIAL | {"supply_pressure_kpa": 63.0, "cylinder_pressure_kpa": 50.0},
         "gauges of that error tell no leak",
     ),
     (LEAK, READ | {"gauge_full_scale_kpa": 1000.0}, "says nothing without their error"),
     (LEAK, READ | {"gauge_error_pct": 1.6}, "full scale, which is missing"),
-    (LEAK, READ | DIAL | COMPARED, "doubt of the gauges is stated twice"),
+    (LEAK, READ | DIAL | COMPARED, "uncertainty of the gauges is stated twice"),
     (LEAK, READ | {"gauge_residual_kpa_diff": 3.0}, "once the difference of the gauges is taken"),
-    (LEAK, READ | {"makers_good_to_pct": 10.0}, "part of the tester maker's scale"),
+    (LEAK, READ | {"good_to_pct": 10.0}, "part of the tester maker's scale"),
     (
         LEAK,
         READ
         | {
-            "makers_good_to_pct": 10.0,
-            "makers_serviceable_to_pct": 10.0,
-            "makers_worn_to_pct": 30.0,
+            "good_to_pct": 10.0,
+            "serviceable_to_pct": 10.0,
+            "worn_to_pct": 30.0,
         },
         "do not rise",
     ),
@@ -47,39 +51,39 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
         READ | {"heard_at": "oil_filler_or_breather", "cycle": "two_stroke"},
         "neither oil filler nor breather",
     ),
-    (AREA, TESTER | {"cylinder_kpa": 689.5}, "no pressure is lost"),
-    (AREA, TESTER | {"cylinder_kpa": 700.0}, "no pressure is lost"),
-    (AREA, TESTER | {"cylinder_kpa": 0.5}, "holds no pressure"),
+    (AREA, TESTER | {"cylinder_pressure_kpa": 689.5}, "no pressure is lost"),
+    (AREA, TESTER | {"cylinder_pressure_kpa": 700.0}, "no pressure is lost"),
+    (AREA, TESTER | {"cylinder_pressure_kpa": 0.5}, "holds no pressure"),
 ]
 
 
 @pytest.mark.parametrize(("calculation", "inputs", "message"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], message: str) -> None:
-    with pytest.raises(Refused, match=message) as refused:
+    with pytest.raises(DomainError, match=message) as refused:
         ask(calculation, inputs)
     assert len(refused.value.faults) == 1
 
 
-def test_the_gauges_are_the_doubt_of_the_leak() -> None:
+def test_the_gauges_are_the_uncertainty_of_the_leak() -> None:
     """Bench uncertainty table, 6 digits: 1.78951 points for two unmatched gauges of 1.6 %."""
     found = ask(LEAK, TESTER | DIAL)
     assert found.u["leak_pct"] == pytest.approx(1.78951, rel=1e-5)
     assert found.outputs.leak_uncertainty_pct == pytest.approx(2 * found.u["leak_pct"], rel=1e-6)
-    matched = ask(LEAK, TESTER | COMPARED | {"cylinder_kpa": 616.0})
+    matched = ask(LEAK, TESTER | COMPARED | {"cylinder_pressure_kpa": 616.0})
     assert matched.u["leak_pct"] == pytest.approx(0.335534, rel=1e-5)
 
 
 def test_one_gauge_moves_all_readings_of_the_cylinder() -> None:
     """Its error cancels in their spread; that of the supply leaves a share of it: 2/690 of 9.2."""
-    found = ask(LEAK, TESTER | DIAL | {"rocked_forward_kpa": 610.0})
+    found = ask(LEAK, TESTER | DIAL | {"rocked_forward_pressure_kpa": 610.0})
     spread = 100 * 2 / 690
     assert found.outputs.leak_spread_pct == pytest.approx(spread, rel=1e-12)
     assert found.u["leak_spread_pct"] == pytest.approx(spread * 16 / 3**0.5 / 690, rel=1e-6)
 
 
-def test_doubt_is_not_said_twice() -> None:
-    with pytest.raises(Refused, match="stated twice"):
-        ask(LEAK, TESTER | DIAL, supply_kpa=5.0)
+def test_uncertainty_is_not_said_twice() -> None:
+    with pytest.raises(DomainError, match="stated twice"):
+        ask(LEAK, TESTER | DIAL, supply_pressure_kpa=5.0)
 
 
 @pytest.mark.parametrize(
@@ -87,13 +91,13 @@ def test_doubt_is_not_said_twice() -> None:
     [
         ({}, "yes"),
         ({"restrictor_mm": 0.9}, "yes"),
-        ({"restrictor_mm": 1.1, "supply_kpa": 700.0}, "yes"),
+        ({"restrictor_mm": 1.1, "supply_pressure_kpa": 700.0}, "yes"),
         ({"restrictor_mm": 0.899}, "restrictor_outside"),
         ({"restrictor_mm": 1.101}, "restrictor_outside"),
         ({"restrictor_mm": None}, "restrictor_not_known"),
-        ({"supply_kpa": 700.1}, "supply_outside"),
-        ({"supply_kpa": 549.9, "cylinder_kpa": 500.0}, "supply_outside"),
-        ({"supply_kpa": 550.0, "cylinder_kpa": 500.0}, "yes"),
+        ({"supply_pressure_kpa": 700.1}, "supply_outside"),
+        ({"supply_pressure_kpa": 549.9, "cylinder_pressure_kpa": 500.0}, "supply_outside"),
+        ({"supply_pressure_kpa": 550.0, "cylinder_pressure_kpa": 500.0}, "yes"),
         ({"decompressor_state": "automatic_active"}, "decompressor_active"),
         ({"decompressor_state": "automatic_active", "restrictor_mm": 1.5}, "restrictor_outside"),
         ({"piston_at": "below_tdc"}, "not_at_firing_tdc"),
@@ -121,7 +125,7 @@ def test_graded_only_where_the_steps_hold(more: dict[str, Any], gradeable: str) 
 )
 def test_grades(leak: float, grade: str, verdict: str) -> None:
     """Up to 10, 20 and 30 % (common practice, no source)."""
-    there = {"cylinder_kpa": 690.0 * (1 - leak / 100), "piston_at": "firing_tdc"}
+    there = {"cylinder_pressure_kpa": 690.0 * (1 - leak / 100), "piston_at": "firing_tdc"}
     found = ask(LEAK, TESTER | there)
     assert found.outputs.grade == grade
     assert words(found) == {"leak_down": verdict}
@@ -132,11 +136,11 @@ def test_grades(leak: float, grade: str, verdict: str) -> None:
 )
 def test_the_makers_scale_grades_any_tester_and_outlasts_defaults(leak: float, grade: str) -> None:
     scale = {
-        "makers_good_to_pct": 6.0,
-        "makers_serviceable_to_pct": 9.0,
-        "makers_worn_to_pct": 12.0,
+        "good_to_pct": 6.0,
+        "serviceable_to_pct": 9.0,
+        "worn_to_pct": 12.0,
         "restrictor_mm": 1.5,
-        "cylinder_kpa": 690.0 * (1 - leak / 100),
+        "cylinder_pressure_kpa": 690.0 * (1 - leak / 100),
         "piston_at": "firing_tdc",
     }
     found = ask(LEAK, READ | scale, defaults=False)
@@ -158,9 +162,9 @@ def test_every_place_has_its_path_or_asks_for_the_cycle(cycle: str | None) -> No
 
 
 def test_the_wrong_dead_centre_is_thought_of_first() -> None:
-    gone = ask(LEAK, TESTER | {"cylinder_kpa": 30.0})
+    gone = ask(LEAK, TESTER | {"cylinder_pressure_kpa": 30.0})
     assert "near_all_of_it" in codes(gone)
-    much = TESTER | {"cylinder_kpa": 400.0}
+    much = TESTER | {"cylinder_pressure_kpa": 400.0}
     assert "dead_centre_not_stated" in codes(ask(LEAK, much))
     stated = ask(LEAK, much | {"piston_at": "firing_tdc"})
     assert not {"dead_centre_not_stated", "near_all_of_it"} & codes(stated)
@@ -168,7 +172,7 @@ def test_the_wrong_dead_centre_is_thought_of_first() -> None:
 
 
 def test_conditions_of_a_leak_down() -> None:
-    found = codes(ask(LEAK, TESTER | {"engine_warm": False, "cylinder_kpa": 689.0}))
+    found = codes(ask(LEAK, TESTER | {"engine_warm": False, "cylinder_pressure_kpa": 689.0}))
     assert {"cold_reading", "hardly_any_leak", "gauges_not_compared"} <= found
     told = TESTER | {"engine_warm": True, "gauge_difference_kpa_diff": 0.0}
     assert not {"cold_reading", "hardly_any_leak", "gauges_not_compared"} & codes(ask(LEAK, told))
@@ -179,9 +183,9 @@ def test_an_area_is_never_judged() -> None:
     assert "for_comparison_only" in codes(ask(AREA, TESTER))
 
 
-def test_the_doubt_of_a_converted_reading() -> None:
+def test_the_uncertainty_of_a_converted_reading() -> None:
     """About as the square root of the loss: 5 kPa of 78 are 6.4 %, half of it on the area."""
-    found = ask(AREA, TESTER | {"other_restrictor_mm": 1.5}, cylinder_kpa=5.0)
+    found = ask(AREA, TESTER | {"other_restrictor_mm": 1.5}, cylinder_pressure_kpa=5.0)
     relative = 2 * found.u["leak_area_mm2"] / found.outputs.leak_area_mm2
     assert relative == pytest.approx(0.5 * 5 / 78, rel=0.25)
     assert found.u["other_leak_pct"] > 0
@@ -204,7 +208,7 @@ def test_with_a_decompressor_at_work_the_leak_is_an_upper_bound(
     leak: float, grade: str, verdict: str, code: str
 ) -> None:
     """A decompressor only lets out more, so 10 % or less proves the cylinder tight (C11)."""
-    found = ask(LEAK, TESTER | ACTIVE | {"cylinder_kpa": 690.0 * (1 - leak / 100)})
+    found = ask(LEAK, TESTER | ACTIVE | {"cylinder_pressure_kpa": 690.0 * (1 - leak / 100)})
     assert found.outputs.grade == grade
     assert found.outputs.gradeable == ("upper_bound" if grade == "good" else "decompressor_active")
     assert words(found).get("leak_down") == verdict
@@ -219,11 +223,11 @@ def test_with_a_decompressor_at_work_the_leak_is_an_upper_bound(
 def test_an_upper_bound_on_the_makers_scale(leak: float, grade: str | None, verdict: str) -> None:
     """Good on the maker's steps of 6, 9 and 12 % is good; worn may be the decompressor's alone."""
     scale = {
-        "makers_good_to_pct": 6.0,
-        "makers_serviceable_to_pct": 9.0,
-        "makers_worn_to_pct": 12.0,
+        "good_to_pct": 6.0,
+        "serviceable_to_pct": 9.0,
+        "worn_to_pct": 12.0,
         "restrictor_mm": 1.5,
-        "cylinder_kpa": 690.0 * (1 - leak / 100),
+        "cylinder_pressure_kpa": 690.0 * (1 - leak / 100),
     }
     found = ask(LEAK, READ | scale | ACTIVE)
     assert found.outputs.grade_on_makers_scale == grade

@@ -10,24 +10,24 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations.cylinder import ring_gap
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer
 
 RINGS = {
-    "top": ("top_measured_mm", "top_ring_gap", "ring_gap.new.top"),
-    "second": ("second_measured_mm", "second_ring_gap", "ring_gap.new.second"),
+    "top": ("top_gap_mm", "top_ring_gap_new", "ring_gap.new.top"),
+    "second": ("second_gap_mm", "second_ring_gap_new", "ring_gap.new.second"),
 }
 
 
-def ask(bore: float, ring: str, gap: float, own: Limit | None = None, **more: Any) -> Answer:
+def ask(bore: float, ring: str, gap: float, own: Limit | None = None, **more: Any) -> Response:
     field, check, _ = RINGS[ring]
     inputs = ring_gap.Inputs(bore_mm=bore, **{field: gap}, **more)
     limits = {} if own is None else {check: own}
-    return answer(ring_gap.CALCULATION, Question(inputs, limits=limits))
+    return answer(ring_gap.CALCULATION, Request(inputs, limits=limits))
 
 
-def told(found: Answer, ring: str) -> tuple[str, str, float]:
+def told(found: Response, ring: str) -> tuple[str, str, float]:
     check = RINGS[ring][1]
     word = next(v.word for v in found.verdicts if v.check.name == check)
     outputs = found.outputs
@@ -123,7 +123,7 @@ def test_the_limit_is_the_row_that_is_served() -> None:
 
 def test_columns_say_the_same() -> None:
     gaps = np.array([0.20, 0.24, 0.28])
-    inputs = ring_gap.Inputs(bore_mm=np.array([60.0] * 3), top_measured_mm=gaps)
+    inputs = ring_gap.Inputs(bore_mm=np.array([60.0] * 3), top_gap_mm=gaps)
     found = ring_gap.compute(inputs)
     assert found.top_what_to_do.tolist() == ["file", "leave", "too_large"]
     assert found.file_top_mm == pytest.approx([0.04, 0.0, 0.0])

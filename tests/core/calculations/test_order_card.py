@@ -18,7 +18,7 @@ from order_cards import (
 )
 
 from ringland_service.core.calculations.order_card._order_heads import Heads
-from ringland_service.engine.answer import Answer, Refused
+from ringland_service.engine.response import DomainError, Response
 
 LIGHT = {**HONED, "work": "light_hone"}
 TWO_STROKE = {**BORED, "cycle": "two_stroke"}
@@ -140,7 +140,7 @@ POINTS: list[tuple[int, dict[str, Any], str]] = [
 ]
 
 
-@pytest.mark.parametrize(("point", "inputs", "words"), POINTS)
+@pytest.mark.parametrize(("point", "inputs", "label"), POINTS)
 def test_a_point_says(point: int, inputs: dict[str, Any], words: str) -> None:
     assert words in lines_of(inputs)[point].text
 
@@ -157,7 +157,7 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({**HONED, "bore_kind": "plated_aluminium"}, "the surface that runs would be cut away"),
     ({**BORED, "bore_kind": "unknown"}, "while the kind of bore is not known.*magnet"),
     ({**REPLATED, "bore_kind": "unknown"}, "while the kind of bore is not known"),
-    ({**BORED, "piston_mm": None}, "boring is ordered without the piston as measured"),
+    ({**BORED, "piston_size_mm": None}, "boring is ordered without the piston as measured"),
     ({**BORED, "clearance_low_mm": None}, "boring is ordered without the clearance"),
     ({**BORED, "clearance_high_mm": None}, "boring is ordered without the clearance"),
     ({**SLEEVED, "interference_mm": None}, "a sleeve is ordered without its interference"),
@@ -182,12 +182,12 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("inputs", "why"), REFUSED)
 def test_refused(inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         asked_for(inputs)
 
 
 def test_of_a_plated_bore_no_piston_is_asked_for() -> None:
-    with pytest.raises(Refused) as refused:
+    with pytest.raises(DomainError) as refused:
         asked_for({"work": "bore_and_hone", "bore_kind": "plated_aluminium"})
     assert len(refused.value.faults) == 1
 
@@ -228,7 +228,7 @@ def test_without_common_practice_no_line_has_any() -> None:
 
 @settings(max_examples=150, deadline=None)
 @given(cards())
-def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Answer]) -> None:
+def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Response]) -> None:
     inputs, found = card
     outputs = found.outputs
     assert [line.point for line in outputs.lines] == list(range(1, 18))
@@ -237,7 +237,7 @@ def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Ans
     assert all(line.stated == ("NOT STATED" not in line.text) for line in outputs.lines)
     assert (outputs.complete == "complete") == (outputs.still_to_fill is None)
     if outputs.finish_low_mm is not None:
-        assert outputs.finish_low_mm - inputs["piston_mm"] == pytest.approx(
+        assert outputs.finish_low_mm - inputs["piston_size_mm"] == pytest.approx(
             inputs["clearance_low_mm"], abs=1e-9
         )
         limits = f"{outputs.finish_low_mm:.3f} to {outputs.finish_high_mm:.3f} mm"
@@ -250,7 +250,7 @@ def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Ans
 @settings(max_examples=100, deadline=None)
 @given(cards())
 def test_no_bore_that_must_not_be_bored_is_ordered_bored(
-    card: tuple[dict[str, Any], Answer],
+    card: tuple[dict[str, Any], Response],
 ) -> None:
     inputs, found = card
     if inputs["bore_kind"] in ("plated_aluminium", "chromed", "bare_silicon_aluminium"):

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 from order_cards import cards
 
 from ringland_service.core.calculations.order_card import order_card_check
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 CHECK = order_card_check.CALCULATION
@@ -19,8 +19,8 @@ SOUND = (
 )
 
 
-def read(written: str, **known: Any) -> Answer:
-    return answer(CHECK, Question(inputs=CHECK.inputs(written=written, **known)))
+def read(written: str, **known: Any) -> Response:
+    return answer(CHECK, Request(inputs=CHECK.inputs(written=written, **known)))
 
 
 def objected(written: str, **known: Any) -> dict[str, Any]:
@@ -161,17 +161,17 @@ def test_what_is_known_besides_the_card_counts() -> None:
     assert plated["plated_and_bored"].severity == "refuse"
     assert "kind_of_bore_left_out" not in objected("Rebore", bore_kind="iron")
     assert "kind_of_bore_left_out" in objected("Rebore", bore_kind="unknown")
-    assert "not_the_known_piston" in objected("Iron. Piston 68.461 mm", piston_mm=68.451)
-    assert "not_the_known_piston" not in objected("Iron. Piston 68.461 mm", piston_mm=68.461)
+    assert "not_the_known_piston" in objected("Iron. Piston 68.461 mm", piston_size_mm=68.451)
+    assert "not_the_known_piston" not in objected("Iron. Piston 68.461 mm", piston_size_mm=68.461)
     assert (
         "68.461 mm"
-        in objected("Rebore +0.50 mm", piston_mm=68.461)["oversize_without_piston"].right
+        in objected("Rebore +0.50 mm", piston_size_mm=68.461)["oversize_without_piston"].right
     )
 
 
 def test_limits_are_compared_with_what_is_known() -> None:
     # 68.491 - 68.461 = 0.030, and 0.050 is wanted.
-    known = {"piston_mm": 68.461, "clearance_low_mm": 0.05, "clearance_high_mm": 0.06}
+    known = {"piston_size_mm": 68.461, "clearance_low_mm": 0.05, "clearance_high_mm": 0.06}
     wrong = objected("Iron. Finish bore 68.491 to 68.501 mm", **known)["clearance_does_not_follow"]
     assert wrong.why.startswith("they give a clearance of 0.030 to 0.040 mm")
     assert "68.511 to 68.521 mm" in wrong.right
@@ -191,12 +191,12 @@ def test_each_kind_has_its_own_way_out() -> None:
 
 @pytest.mark.parametrize("written", ["", "   ", "\n\t\n"])
 def test_an_empty_card_is_refused(written: str) -> None:
-    with pytest.raises(Refused, match="nothing is written"):
+    with pytest.raises(DomainError, match="nothing is written"):
         read(written)
 
 
 def test_a_clearance_the_wrong_way_round_is_refused() -> None:
-    with pytest.raises(Refused, match="least clearance is not under"):
+    with pytest.raises(DomainError, match="least clearance is not under"):
         read(SOUND, clearance_low_mm=0.04, clearance_high_mm=0.03)
 
 
@@ -236,7 +236,7 @@ def test_any_text_is_read_and_read_alike(written: str) -> None:
 @settings(max_examples=200, deadline=None)
 @given(cards(), st.sampled_from(["\n", " "]))
 def test_a_card_of_our_own_passes_its_check(
-    card: tuple[dict[str, Any], Answer], between: str
+    card: tuple[dict[str, Any], Response], between: str
 ) -> None:
     inputs, printed = card
     written = between.join(line.text for line in printed.outputs.lines)
@@ -248,12 +248,12 @@ def test_a_card_of_our_own_passes_its_check(
 
 @settings(max_examples=60, deadline=None)
 @given(cards())
-def test_what_our_own_card_orders_is_read_off_it(card: tuple[dict[str, Any], Answer]) -> None:
+def test_what_our_own_card_orders_is_read_off_it(card: tuple[dict[str, Any], Response]) -> None:
     inputs, printed = card
     if printed.outputs.finish_low_mm is None:
         return
     found = read("\n".join(line.text for line in printed.outputs.lines)).outputs
-    assert found.piston_read_mm == pytest.approx(inputs["piston_mm"], abs=6e-4)
+    assert found.piston_read_mm == pytest.approx(inputs["piston_size_mm"], abs=6e-4)
     assert found.finish_low_read_mm == pytest.approx(printed.outputs.finish_low_mm, abs=6e-4)
     assert found.finish_high_read_mm == pytest.approx(printed.outputs.finish_high_mm, abs=6e-4)
     assert found.clearance_high_read_mm == pytest.approx(inputs["clearance_high_mm"], abs=6e-4)

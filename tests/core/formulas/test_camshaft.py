@@ -16,7 +16,7 @@ def near(value: float) -> object:
 
 def test_worked_example() -> None:
     # By hand: 6.35 / sin(180°/34) = 6.35 / 0.0922683 = 68.821; 0.25 / 34.4105 rad = 0.416267°.
-    diameter = camshaft.sprocket_pitch_dia_mm(6.35, 34)
+    diameter = camshaft.sprocket_pitch_diameter_mm(6.35, 34)
     assert diameter == near(68.821)
     retard = camshaft.cam_retard_cam_deg(0.25, diameter)
     assert retard == near(0.416267)
@@ -44,13 +44,13 @@ def test_worked_height() -> None:
 )
 def test_pitch_diameter_against_the_handbook(teeth: int, factor: float) -> None:
     # Source: Machinery's Handbook, pitch diameters of sprockets for a pitch of one (from memory).
-    assert camshaft.sprocket_pitch_dia_mm(1.0, teeth) == pytest.approx(factor, abs=6e-5)
+    assert camshaft.sprocket_pitch_diameter_mm(1.0, teeth) == pytest.approx(factor, abs=6e-5)
 
 
 @given(number(4, 13), st.integers(12, 60))
 def test_pins_lie_a_pitch_apart(pitch: float, teeth: int) -> None:
     """Pins set evenly around the circle, and the distance of two neighbours measured."""
-    radius = float(camshaft.sprocket_pitch_dia_mm(pitch, teeth)) / 2
+    radius = float(camshaft.sprocket_pitch_diameter_mm(pitch, teeth)) / 2
     turn = 2 * pi / teeth
     assert hypot(radius * (1 - cos(turn)), radius * sin(turn)) == pytest.approx(pitch, rel=1e-12)
 
@@ -73,8 +73,8 @@ def test_lag_against_a_chain_of_fixed_length(
     lowered: float, centres: float, teeth: int, pitch: float
 ) -> None:
     """Outside: the whole geometry of the tight run, by hand; cam sprocket of twice the teeth."""
-    crank = float(camshaft.sprocket_pitch_dia_mm(pitch, teeth)) / 2
-    cam = float(camshaft.sprocket_pitch_dia_mm(pitch, 2 * teeth)) / 2
+    crank = float(camshaft.sprocket_pitch_diameter_mm(pitch, teeth)) / 2
+    cam = float(camshaft.sprocket_pitch_diameter_mm(pitch, 2 * teeth)) / 2
     if centres < 3 * cam:
         return
     lag = cam_tooth_rad(centres - lowered, crank, cam) - cam_tooth_rad(centres, crank, cam)
@@ -110,13 +110,13 @@ def test_height_against_the_projection(lowered: float, tilt: float) -> None:
 
 def test_the_fewest_teeth_by_hand() -> None:
     # By hand: three pins are the corners of a triangle, in a circle of 1 / sin 60° = 2 / sqrt(3).
-    assert camshaft.sprocket_pitch_dia_mm(1.0, 3) == pytest.approx(2 / sqrt(3), rel=1e-14)
+    assert camshaft.sprocket_pitch_diameter_mm(1.0, 3) == pytest.approx(2 / sqrt(3), rel=1e-14)
 
 
 def test_refusals() -> None:
     with pytest.raises(OutOfBounds) as refused:
-        camshaft.sprocket_pitch_dia_mm(6.35, np.array([34, 2]))
+        camshaft.sprocket_pitch_diameter_mm(6.35, np.array([34, 2]))
     assert str(refused.value) == "teeth: no sprocket has so few (three teeth at least)"
     with pytest.raises(OutOfBounds) as refused:
         camshaft.cam_retard_cam_deg(0.25, 0.0)
-    assert str(refused.value) == "pitch_dia_mm: must be above zero (give a number above zero)"
+    assert str(refused.value) == "pitch_diameter_mm: must be above zero (give a number above zero)"

@@ -39,11 +39,11 @@ def test_worked_stud() -> None:
 @pytest.mark.parametrize("row", THREADS, ids=lambda row: str(row["thread"]))
 def test_thread_of_the_table(row: dict[str, str]) -> None:
     d, pitch = float(row["d"]), float(row["P"])
-    pitch_dia = threads.thread_pitch_dia_mm(d, pitch)
-    minor_dia = threads.thread_minor_dia_mm(d, pitch)
-    area = threads.stress_area_mm2(pitch_dia, minor_dia)
-    assert pitch_dia == pytest.approx(float(row["d2"]), abs=1e-6)
-    assert minor_dia == pytest.approx(float(row["d3"]), abs=1e-6)
+    pitch_diameter = threads.thread_pitch_diameter_mm(d, pitch)
+    minor_diameter = threads.thread_minor_diameter_mm(d, pitch)
+    area = threads.stress_area_mm2(pitch_diameter, minor_diameter)
+    assert pitch_diameter == pytest.approx(float(row["d2"]), abs=1e-6)
+    assert minor_diameter == pytest.approx(float(row["d3"]), abs=1e-6)
     assert area == pytest.approx(float(row["As_computed"]), abs=1e-4)
     assert area == pytest.approx(float(row["As_me_toolbox"]), abs=2e-4)
     # Printed to three figures: 36.6, 115, 58.0; a half in the last one is granted.
@@ -56,7 +56,7 @@ def test_proof_load_of_class_8_8(row: dict[str, str]) -> None:
     # Source: ISO 898-1, proof loads of class 8.8 (580 MPa up to 16 mm), cut to hundreds of N there.
     d, pitch = float(row["d"]), float(row["P"])
     area = threads.stress_area_mm2(
-        threads.thread_pitch_dia_mm(d, pitch), threads.thread_minor_dia_mm(d, pitch)
+        threads.thread_pitch_diameter_mm(d, pitch), threads.thread_minor_diameter_mm(d, pitch)
     )
     printed = float(row["proof_8_8_N"])
     share = fasteners.clamp_over_proof(printed, area, 580.0)
@@ -116,11 +116,11 @@ def test_adapter_to_the_hand() -> None:
     ("call", "name"),
     [
         (lambda: fasteners.clamp_n(24.0, 0.0, 8.0), "nut_factor"),
-        (lambda: fasteners.clamp_n(24.0, 0.2, 0.0), "thread_dia_mm"),
-        (lambda: fasteners.nut_factor_of_friction(0.0, 1.25, 7.2, 0.1, 0.1), "thread_dia_mm"),
+        (lambda: fasteners.clamp_n(24.0, 0.2, 0.0), "thread_diameter_mm"),
+        (lambda: fasteners.nut_factor_of_friction(0.0, 1.25, 7.2, 0.1, 0.1), "thread_diameter_mm"),
         (lambda: fasteners.clamp_over_proof(1.0, 0.0, 580.0), "stress_area_mm2"),
         (lambda: fasteners.clamp_over_proof(1.0, 36.6, 0.0), "proof_stress_mpa"),
-        (lambda: fasteners.torsion_stress_mpa(1.0, 1.0, 0.0, 0.0, 0.1), "thread_minor_dia_mm"),
+        (lambda: fasteners.torsion_stress_mpa(1.0, 1.0, 0.0, 0.0, 0.1), "thread_minor_diameter_mm"),
         (lambda: fasteners.combined_stress_over_proof(1.0, 0.0, 1.0, 1.0), "stress_area_mm2"),
         (lambda: fasteners.combined_stress_over_proof(1.0, 36.6, 1.0, 0.0), "proof_stress_mpa"),
         (lambda: fasteners.uncorrected_torque_nm(24.0, 0.0, 50.0, 0.0), "wrench_length_mm"),

@@ -246,15 +246,15 @@ NO_AREA = "leak_mm2: no hole has an area below zero (a leak area of zero or more
 @pytest.mark.parametrize(
     ("formula", "inputs", "fault"),
     [
-        (leak.leak_percent, (0.0, 0.0), f"supply_kpa: {ABOVE_ZERO}"),
-        (leak.leak_area_mm2, (690.0, 0.0, 1.0, AIR), f"cylinder_kpa: {ABOVE_ZERO}"),
+        (leak.leak_percent, (0.0, 0.0), f"supply_pressure_kpa: {ABOVE_ZERO}"),
+        (leak.leak_area_mm2, (690.0, 0.0, 1.0, AIR), f"cylinder_pressure_kpa: {ABOVE_ZERO}"),
         (leak.leak_area_mm2, (600.0, 612.0, 1.0, AIR), DOWNHILL),
         (leak.flow_function, (float("nan"),), DOWNHILL),
         (leak.flow_function, (1.001,), DOWNHILL),
         (leak.flow_function, (np.array([0.5, -1e-9]),), DOWNHILL),
         (leak.nozzle_ratio, (100.0, 0.0), f"before_kpa: {ABOVE_ZERO}"),
         (leak.leak_percent_on_tester, (0.5, 0.0, 690.0, AIR), f"restrictor_mm: {ABOVE_ZERO}"),
-        (leak.leak_percent_on_tester, (0.5, 1.0, 0.0, AIR), f"supply_kpa: {ABOVE_ZERO}"),
+        (leak.leak_percent_on_tester, (0.5, 1.0, 0.0, AIR), f"supply_pressure_kpa: {ABOVE_ZERO}"),
         (leak.leak_percent_on_tester, (0.5, 1.0, 690.0, 0.0), f"air_kpa: {ABOVE_ZERO}"),
     ],
 )

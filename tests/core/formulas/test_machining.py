@@ -44,8 +44,8 @@ def test_worked_order() -> None:
     assert machining.finish_bore_mm(68.461, 0.035) == near(68.496)
     assert machining.bore_to_mm(68.496, 0.06) == near(68.436)
     # By hand: 0.010 / (2·0.005) = 1; by the wider 0.015 and 0.0025: 3.
-    assert machining.zone_over_doubt(0.010, 0.005) == near(1.0)
-    assert machining.zone_over_doubt(0.015, 0.0025) == near(3.0)
+    assert machining.zone_over_uncertainty(0.010, 0.005) == near(1.0)
+    assert machining.zone_over_uncertainty(0.015, 0.0025) == near(3.0)
     # Bored to "0.020 over" as 0.508 mm (ISO inch of 25.4 mm) the same piston has 0.047 mm.
     assert fits.clearance_mm(68.0 + 0.020 * 25.4, 68.461) == near(0.047)
 
@@ -80,8 +80,8 @@ def test_thinnest_wall_of_two_circles(outside: float, bore: float, shift: float)
 def test_worked_crosshatch() -> None:
     # By hand: π·68.496·200/60000 = 0.717288 m/s; 2·92·100/60000 = 0.306667 m/s;
     # 2·atan(0.306667/0.717288) = 46.2969°.
-    around = machining.circumferential_m_s(68.496, 200.0)
-    along = machining.axial_m_s(92.0, 100.0)
+    around = machining.circumferential_speed_m_s(68.496, 200.0)
+    along = machining.axial_speed_m_s(92.0, 100.0)
     assert around * 60 == near(43.0373)
     assert along * 60 == near(18.4)
     assert machining.included_angle_deg(along, around) == near(46.2969)
@@ -101,7 +101,7 @@ def test_mid_stroke_of_a_sine() -> None:
 @given(number(0.1, 3), number(20, 300), number(5, 120))
 def test_crosshatch_undone(around: float, travel: float, included: float) -> None:
     cycles = machining.cycles_for_angle_rpm(around, travel, included)
-    found = machining.included_angle_deg(machining.axial_m_s(travel, cycles), around)
+    found = machining.included_angle_deg(machining.axial_speed_m_s(travel, cycles), around)
     assert found == pytest.approx(included, rel=1e-9)
 
 
@@ -112,7 +112,7 @@ def test_equal_speeds_cross_at_a_right_angle(speed: float) -> None:
 
 def test_what_is_refused() -> None:
     with pytest.raises(OutOfBounds, match="expanded_mm: must be above zero"):
-        machining.zone_over_doubt(0.01, 0.0)
+        machining.zone_over_uncertainty(0.01, 0.0)
     with pytest.raises(OutOfBounds, match="travel_mm: must be above zero"):
         machining.cycles_for_angle_rpm(0.7, 0.0, 45.0)
     # By hand: 0.7·tan(0.25°)·60000 / (2·92) = 0.7·0.00436335·326.087.

@@ -55,7 +55,7 @@ def test_what_is_wanted_is_left(bore: float, running: float) -> None:
 
 
 def test_what_is_refused() -> None:
-    with pytest.raises(OutOfBounds, match="alpha_cylinder_per_k: must be above zero"):
+    with pytest.raises(OutOfBounds, match="cylinder_alpha_per_k: must be above zero"):
         sleeves.heat_cylinder_to_c(76.0, 76.1, 0.05, 20.0, 0.0, IRON)
     with pytest.raises(OutOfBounds, match="cylinder_bore_mm: must be above zero"):
         sleeves.heat_cylinder_to_c(0.0, 76.1, 0.05, 20.0, ALUMINIUM, IRON)

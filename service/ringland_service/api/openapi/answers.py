@@ -15,7 +15,7 @@ from ringland_service.api.shapes.schema_parts import (
     ref,
 )
 from ringland_service.api.shapes.schema_parts import object_of as _object
-from ringland_service.core.declare import Calculation, Composite, Declared, declared, defaults
+from ringland_service.core.declare import Calculation, Composite, Operation, declared, defaults
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, RULES, WORDS
 from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.core.metrology.unjudged import WHY
@@ -34,23 +34,23 @@ def _shared() -> Components:
     return {
         "QuantityValue": {
             "type": "object",
-            "description": "a quantity in an answer; digits are the suggested decimals",
-            "required": ["value", "unit", "digits"],
+            "description": "a quantity in an answer; decimals are the suggested decimals",
+            "required": ["value", "unit", "decimals"],
             "properties": {
                 "value": number,
                 "unit": text,
-                "digits": {"type": "integer"},
+                "decimals": {"type": "integer"},
                 "uncertainty": {"type": "number", "description": "expanded (k = 2), same unit"},
             },
         },
         "QuantityList": {
             "type": "object",
             "description": "readings in an answer; null where one is missing",
-            "required": ["values", "unit", "digits"],
+            "required": ["values", "unit", "decimals"],
             "properties": {
                 "values": {"type": "array", "items": NUMBER_OR_NULL},
                 "unit": text,
-                "digits": {"type": "integer"},
+                "decimals": {"type": "integer"},
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
             },
         },
@@ -72,7 +72,7 @@ def _shared() -> Components:
         "Verdict": _object(
             {
                 "check": text,
-                "words": text,
+                "label": text,
                 "of": {
                     "type": ["string", "null"],
                     "description": "of which, where several are judged",
@@ -95,15 +95,15 @@ def _shared() -> Components:
                     "type": ["string", "null"],
                     "enum": [PASS, FAIL, CLOSE, None],
                 },
-                "probability_within": NUMBER_OR_NULL,
+                "conformance_probability": NUMBER_OR_NULL,
                 "margin": value,
                 "rule": {"type": "string", "enum": list(RULES)},
-                "doubt_fails": {"type": ["string", "null"]},
+                "inconclusive_fails": {"type": ["string", "null"]},
                 "to_settle": _nullable(ref("ToSettle")),
             },
             description="a verdict: value, limit, word, and how to settle or to judge it",
         ),
-        "ToSettle": _object({"needed_uncertainty": side, "advice": text}),
+        "ToSettle": _object({"target_uncertainty": side, "advice": text}),
         "Warning": _object({"code": text, "field": text, "message": text}),
         "Basis": _object({"field": text, "formula": text, "source": text}),
         "TraceStep": _object(
@@ -117,7 +117,7 @@ def _shared() -> Components:
                     "type": "array",
                     "items": {
                         "type": "array",
-                        "items": _object({"field": text, "words": text, "instrument": text}),
+                        "items": _object({"field": text, "description": text, "instrument": text}),
                     },
                 },
                 "advice": text,
@@ -125,7 +125,7 @@ def _shared() -> Components:
             description="what would open a part of the answer (any one way), or settle a verdict",
         ),
         "NotWorkedOut": _object(
-            {"part": text, "words": text, "why": text},
+            {"part": text, "label": text, "why": text},
             description="a part that is not worked out for this engine, and why",
         ),
         "Taken": _object(
@@ -138,7 +138,7 @@ def _shared() -> Components:
     }
 
 
-def answer_component(calculation: Declared, components: Components) -> str:
+def answer_component(calculation: Operation, components: Components) -> str:
     """Add the components of a calculation's answer and return the answer's name."""
     for name, schema in _shared().items():
         components.setdefault(name, schema)
@@ -163,7 +163,7 @@ def answer_component(calculation: Declared, components: Components) -> str:
     return name
 
 
-def _uncertainties(calculation: Declared) -> JsonObject:
+def _uncertainties(calculation: Operation) -> JsonObject:
     """Return the schema of the uncertainties of results without a unit, by name."""
     of = "part and name" if isinstance(calculation, Composite) else "name"
     about = f"expanded uncertainties (k = 2) of results without a unit, by {of}; a list for a list"
@@ -171,7 +171,7 @@ def _uncertainties(calculation: Declared) -> JsonObject:
     return {"type": "object", "description": about, "additionalProperties": one}
 
 
-def _results(calculation: Declared, components: Components) -> JsonObject:
+def _results(calculation: Operation, components: Components) -> JsonObject:
     if isinstance(calculation, Composite):
         parts: JsonObject = {
             step.part: ref(result_component(step.calculation, components))
@@ -180,7 +180,7 @@ def _results(calculation: Declared, components: Components) -> JsonObject:
         parts["not_worked_out"] = {"type": "array", "items": ref("NotWorkedOut")}
         parts["measure_next"] = {"type": "array", "items": ref("MeasureNext")}
         return {"type": "object", "required": ["measure_next"], "properties": parts}
-    assert isinstance(calculation, Calculation)  # noqa: S101 - the other kind of Declared
+    assert isinstance(calculation, Calculation)  # noqa: S101 - the other kind of Operation
     return ref(result_component(calculation, components))
 
 

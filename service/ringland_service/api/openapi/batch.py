@@ -1,10 +1,10 @@
 """OpenAPI schemas of batches: columns and lines in, columns and lines out."""
 
 from ringland_service.api.json_types import JsonObject
-from ringland_service.api.openapi.envelope import envelope_schema
+from ringland_service.api.openapi.common_fields import envelope_schema
 from ringland_service.api.openapi.problem import faults_schema
 from ringland_service.api.reading.batch_status import STATUSES
-from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.reading.query import text_fields
 from ringland_service.api.reading.row_budget import most_rows
 from ringland_service.api.shapes.records import request_record
@@ -18,7 +18,7 @@ from ringland_service.api.shapes.schema_parts import (
 )
 from ringland_service.api.shapes.schema_parts import object_of as _object
 from ringland_service.api.writing.batch_render import MOST_PROBLEMS
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.units import symbols
 
 COUNT: JsonObject = {"type": "integer", "minimum": 0}
@@ -48,7 +48,7 @@ def _answer() -> JsonObject:
             "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
-            "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
+            "conformance_probability": {"type": "array", "items": NUMBER_OR_NULL},
         }
     )
     problem = _object({"row": ROW, "field": TEXT, "code": TEXT, "detail": TEXT})
@@ -106,7 +106,7 @@ def _line_problem() -> JsonObject:
     )
 
 
-def lines_request(calculation: Declared) -> JsonObject:
+def lines_request(calculation: Operation) -> JsonObject:
     """Return the schema of a batch in lines."""
     most = most_rows(calculation)
     return {"description": f"1 to {most} lines, each a JSON object as a single request; rows count"
@@ -122,7 +122,7 @@ def batch_request(calculation: Calculation, components: Components) -> JsonObjec
     """Return the schema of a batch in JSON: shared fields, and columns."""
     most = most_rows(calculation)
     columns: JsonObject = {
-        name: asked.column_schema(most) for name, asked in text_fields(calculation).items()
+        name: shape.column_schema(most) for name, shape in text_fields(calculation).items()
     }
     for check, kind in kinds_judged(calculation).items():
         unit: JsonObject = {} if kind is None else {"unit": one_of(symbols(kind))}

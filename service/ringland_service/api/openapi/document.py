@@ -9,7 +9,7 @@ from ringland_service.api import problems
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.openapi.answers import answer_component
 from ringland_service.api.openapi.batch import batch_request, lines_answer, lines_request
-from ringland_service.api.openapi.envelope import envelope_schema, instrument_components
+from ringland_service.api.openapi.common_fields import envelope_schema, instrument_components
 from ringland_service.api.openapi.parameters import (
     field_parameters,
     limit_parameters,
@@ -22,7 +22,7 @@ from ringland_service.api.shapes.records import request_record
 from ringland_service.api.shapes.schema_parts import Components, pascal, ref
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared, asked
+from ringland_service.core.declare import Calculation, Operation, input_fields
 from ringland_service.core.declare.notices import FIRST
 
 DESCRIPTION = (
@@ -61,6 +61,7 @@ SYSTEM = {
     "/v1/limits": "The common-practice limits and grades, each with its standing",
     "/v1/units": "The units of each kind of quantity",
     "/v1/materials": "Materials and their expansion coefficients",
+    "/v1/sources": "The standards and books that figures rest on, what uses each, what was checked",
     "/v1/evidence": "Evidence of the diagnosis, what it says of each suspect and why, the rules",
     "/version": "Version of the service and of each calculation's arithmetic",
     "/health/live": "Whether the process is alive",
@@ -95,7 +96,7 @@ def _failure(status: int) -> JsonObject:
 
 
 def calculation_paths(
-    calculation: Declared, components: Components
+    calculation: Operation, components: Components
 ) -> dict[str, dict[str, JsonObject]]:
     """Return the paths of a calculation with their operations."""
     answer = answer_component(calculation, components)
@@ -113,7 +114,7 @@ def calculation_paths(
     return paths
 
 
-def _about(calculation: Declared, operation: str) -> JsonObject:
+def _about(calculation: Operation, operation: str) -> JsonObject:
     return {
         "operationId": operation,
         "tags": [calculation.stage],
@@ -129,24 +130,24 @@ CELLS = (
 STRING: JsonObject = {"schema": {"type": "string"}}
 
 
-def _answers(calculation: Declared, answer: str) -> JsonObject:
+def _answers(calculation: Operation, answer: str) -> JsonObject:
     """Return the content of an answer in every form that Accept can ask for."""
     as_text = dict.fromkeys(forms.media_types(calculation)[1:], STRING)
     return {"application/json": {"schema": ref(answer)}, **as_text}
 
 
-def _further(calculation: Declared, form: forms.Form) -> dict[str, JsonObject]:
+def _further(calculation: Operation, form: forms.Form) -> dict[str, JsonObject]:
     """Return the operations of a suffix that only some calculations have."""
     name = f"{pascal(calculation.name)}{pascal(form.suffix.strip('.'))}"
     body: JsonObject = {"application/json": {"schema": ref(f"{pascal(calculation.name)}Request")}}
     found: dict[str, JsonObject] = {
         "post": {
             **_about(calculation, name),
-            "summary": f"{calculation.title}: {form.words}",
+            "summary": f"{calculation.title}: {form.label}",
             "parameters": [shaping_parameter("units")],
             "requestBody": {"required": True, "content": body},
             "responses": {
-                "200": {"description": form.words, "content": {form.media_type: STRING}},
+                "200": {"description": form.label, "content": {form.media_type: STRING}},
                 **failures("post"),
             },
         }
@@ -156,7 +157,7 @@ def _further(calculation: Declared, form: forms.Form) -> dict[str, JsonObject]:
     return found
 
 
-def _post(calculation: Declared, answer: str, components: Components) -> JsonObject:
+def _post(calculation: Operation, answer: str, components: Components) -> JsonObject:
     request = f"{pascal(calculation.name)}Request"
     components[request] = request_schema(calculation, components)
     content: JsonObject = {
@@ -174,27 +175,27 @@ def _post(calculation: Declared, answer: str, components: Components) -> JsonObj
     }
 
 
-def request_schema(calculation: Declared, components: Components) -> JsonObject:
+def request_schema(calculation: Operation, components: Components) -> JsonObject:
     """Return the schema of a request's body."""
     found = request_record(calculation.inputs, components, envelope_schema(calculation))
     found["description"] = calculation.summary
     some: list[Json] = [
         {"anyOf": [{"required": [_public(calculation, name) for name in way]} for way in ways]}
-        for ways in calculation.one_of
+        for ways in calculation.any_of
     ]
     return {**found, "allOf": some} if some else found
 
 
-def _public(calculation: Declared, name: str) -> str:
-    return asked(calculation.inputs)[name].public(name)
+def _public(calculation: Operation, name: str) -> str:
+    return input_fields(calculation.inputs)[name].public(name)
 
 
-def _get(calculation: Declared, content: JsonObject, suffix: str) -> JsonObject:
-    shaping = query.options_of(suffix)
+def _get(calculation: Operation, content: JsonObject, suffix: str) -> JsonObject:
+    response_options = query.options_of(suffix)
     # What the document calls an error is a 200 with it, so it is told in words alone.
-    names = [name for name in query.SHAPING if name in shaping and name != "errors"]
+    names = [name for name in query.SHAPING if name in response_options and name != "errors"]
     about = _about(calculation, f"get{pascal(calculation.name)}{pascal(suffix.strip('.'))}")
-    if "errors" in shaping:
+    if "errors" in response_options:
         about["description"] = calculation.summary + CELLS
     return {
         **about,
@@ -211,7 +212,7 @@ def _get(calculation: Declared, content: JsonObject, suffix: str) -> JsonObject:
     }
 
 
-def _batch(calculation: Declared, components: Components) -> JsonObject:
+def _batch(calculation: Operation, components: Components) -> JsonObject:
     lines = "application/x-ndjson"
     content: JsonObject = {lines: {"schema": lines_request(calculation)}}
     answers: JsonObject = {lines: {"schema": lines_answer()}}

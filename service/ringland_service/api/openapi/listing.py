@@ -3,7 +3,7 @@
 from dataclasses import asdict
 from typing import Any, cast
 
-from ringland_service.api.reading.envelope import checks_of
+from ringland_service.api.reading.common_fields import checks_of
 from ringland_service.api.reading.query import offers_get
 from ringland_service.api.reading.row_budget import MOST_ROWS, most_rows
 from ringland_service.api.shapes.members import results as declared_results
@@ -20,11 +20,11 @@ from ringland_service.core.calculations.diagnosis.tables import (
     Evidence,
 )
 from ringland_service.core.calculations.diagnosis.tables import RULES as RULES_OF_ADDITION
-from ringland_service.core.declare import Calculation, Composite, Declared, asked
+from ringland_service.core.declare import Calculation, Composite, Operation, input_fields
 from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.engines.materials import MATERIALS
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
 from ringland_service.core.metrology.limits import GRADES, LIMITS, STANDINGS
-from ringland_service.core.tables import read_table
 from ringland_service.units import TABLE
 from ringland_service.vocabulary import ALIASES
 
@@ -40,7 +40,7 @@ def calculations() -> dict[str, Any]:
     }
 
 
-def calculation(of: Declared) -> dict[str, Any]:
+def calculation(of: Operation) -> dict[str, Any]:
     """Return one calculation: path, methods, fields, results, checks."""
     found: dict[str, Any] = {
         "name": of.name,
@@ -54,10 +54,10 @@ def calculation(of: Declared) -> dict[str, Any]:
         "forms": list(forms.media_types(of)),
         "formulas": of.formulas,
         "one_of": [
-            [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.one_of
+            [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.any_of
         ],
         "fields": listed_fields(of.inputs),
-        "checks": [{"name": c.name, "words": c.words} for c in checks_of(of)],
+        "checks": [{"name": c.name, "label": c.label} for c in checks_of(of)],
         "cautions": list(of.cautions),
     }
     if isinstance(of, Composite):
@@ -68,7 +68,7 @@ def calculation(of: Declared) -> dict[str, Any]:
 
 
 def _public(record: type, name: str) -> str:
-    return asked(record)[name].public(name)
+    return input_fields(record)[name].public(name)
 
 
 def results(of: Calculation) -> list[dict[str, Any]]:
@@ -76,7 +76,7 @@ def results(of: Calculation) -> list[dict[str, Any]]:
     return [
         {
             "name": field.public(name),
-            "words": field.words,
+            "description": field.description,
             "kind": field.kind.name if field.kind else None,
             "unit": field.kind.unit if field.kind else None,
             "source": field.source,
@@ -116,7 +116,7 @@ def units() -> dict[str, Any]:
 
 def materials() -> dict[str, Any]:
     """Return the materials with their expansion coefficients."""
-    return {"materials": read_table("materials")}
+    return {"materials": [asdict(material) for material in MATERIALS.values()]}
 
 
 def evidence() -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 from ringland_service.api.json_types import JsonObject
 from ringland_service.api.reading import query
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.reading.common_fields import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
     checks_of,
@@ -15,26 +15,26 @@ from ringland_service.api.shapes.quantity_schema import text_components as quant
 from ringland_service.api.shapes.registry import adapters
 from ringland_service.api.shapes.schema_parts import Components, one_of, ref
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared, defaults
+from ringland_service.core.declare import Operation, defaults
 from ringland_service.core.metrology.conformity import RULES
 from ringland_service.core.metrology.limits import STANDINGS
 
 
-def field_parameters(calculation: Declared) -> list[JsonObject]:
+def field_parameters(calculation: Operation) -> list[JsonObject]:
     """Return the query parameters of a calculation's fields."""
     optional = defaults(calculation.inputs)
     found = []
-    for name, asked in adapters(calculation.inputs).items():
-        if isinstance(asked, InCells):
+    for name, shape in adapters(calculation.inputs).items():
+        if isinstance(shape, InCells):
             shown: JsonObject = {
-                "name": asked.field.public(name),
+                "name": shape.field.public(name),
                 "in": "query",
                 "required": name not in optional,
-                "description": asked.parameter_words(),
-                "schema": asked.parameter_schema(),
+                "description": shape.parameter_words(),
+                "schema": shape.parameter_schema(),
             }
-            if asked.field.example is not None:
-                shown["example"] = asked.parameter_example()
+            if shape.field.example is not None:
+                shown["example"] = shape.parameter_example()
             found.append(shown)
     return found
 
@@ -43,12 +43,12 @@ def text_components() -> Components:
     """Return the components of fields in their text form: of quantities by kind, and of lists."""
     found = quantity_texts()
     for calculation in CALCULATIONS:
-        for asked in query.text_fields(calculation).values():
-            found |= asked.text_components()
+        for shape in query.text_fields(calculation).values():
+            found |= shape.text_components()
     return found
 
 
-def limit_parameters(calculation: Declared) -> list[JsonObject]:
+def limit_parameters(calculation: Operation) -> list[JsonObject]:
     """Return the query parameters of rule, defaults and the checks' limits."""
     found = [
         _parameter("rule", one_of(RULES), "decision rule"),
@@ -68,18 +68,18 @@ def limit_parameters(calculation: Declared) -> list[JsonObject]:
         source: JsonObject = {"type": "string", "maxLength": LONGEST_SOURCE}
         found.append(_parameter(f"limit.{check}.source", source, f"source of {check}"))
         if WITH_DECOMPRESSOR in members[check]:
-            words = f"{check}: stated with the decompressor at work"
+            description = f"{check}: stated with the decompressor at work"
             name = f"limit.{check}.{WITH_DECOMPRESSOR}"
-            found.append(_parameter(name, {"type": "boolean"}, words))
+            found.append(_parameter(name, {"type": "boolean"}, description))
     return found
 
 
-def _parameter(name: str, schema: JsonObject, words: str) -> JsonObject:
+def _parameter(name: str, schema: JsonObject, description: str) -> JsonObject:
     return {
         "name": name,
         "in": "query",
         "required": False,
-        "description": words,
+        "description": description,
         "schema": schema,
     }
 

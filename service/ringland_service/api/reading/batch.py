@@ -7,7 +7,7 @@ import numpy as np
 from marshmallow import ValidationError
 from numpy.typing import NDArray
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading.batch_limits import crossed_limits, limit_column
 from ringland_service.api.reading.request import partly_understood, public_names, spoken_ways
 from ringland_service.api.reading.row_budget import most_rows
@@ -16,9 +16,9 @@ from ringland_service.api.shapes.columns import Column
 from ringland_service.api.shapes.draft import RIGHT_COLUMN, Draft
 from ringland_service.api.shapes.json_checks import fail, faults_of
 from ringland_service.api.shapes.registry import adapters
-from ringland_service.core.declare import Calculation, Way, asked, defaults
+from ringland_service.core.declare import Calculation, Way, defaults, input_fields
 from ringland_service.core.errors import CoreError
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
 from ringland_service.engine.rows import Rows
 
 
@@ -33,22 +33,25 @@ def split(data: object) -> tuple[dict[str, object], dict[str, object]]:
 
     Raises
     ------
-    Faulty
+    FieldErrors
     """
     if not isinstance(data, dict):
-        raise Faulty([Fault("wrong_type", "a JSON object is needed here")])
+        raise FieldErrors([FieldError("wrong_type", "a JSON object is needed here")])
     unknown = [name for name in data if name not in ("shared", "columns")]
     if unknown:
         allowed = ["shared", "columns"]
-        raise Faulty(
-            Fault("unknown_field", "not known here", allowed, given=n).under(n) for n in unknown
+        raise FieldErrors(
+            FieldError("unknown_field", "not known here", allowed, given=n).under(n)
+            for n in unknown
         )
     columns, shared = data.get("columns"), data.get("shared", {})
     if not isinstance(columns, dict) or not columns:
         detail = f'columns are needed: {{"bore": {RIGHT_COLUMN}}}'
-        raise Faulty([Fault("missing_field", detail, pointer="/columns")])
+        raise FieldErrors([FieldError("missing_field", detail, pointer="/columns")])
     if not isinstance(shared, dict):
-        raise Faulty([Fault("wrong_type", "a JSON object is needed here", pointer="/shared")])
+        raise FieldErrors(
+            [FieldError("wrong_type", "a JSON object is needed here", pointer="/shared")]
+        )
     return shared, columns
 
 
@@ -57,7 +60,7 @@ def count_rows(calculation: Calculation, columns: Mapping[str, object]) -> int:
 
     Raises
     ------
-    Faulty
+    FieldErrors
         Where a column is no list of values, or their lengths differ, or there are too many rows.
     """
     faults, lengths = [], {}
@@ -65,26 +68,26 @@ def count_rows(calculation: Calculation, columns: Mapping[str, object]) -> int:
         values = column.get("values") if isinstance(column, dict) else None
         if not isinstance(values, list) or not values:
             detail = f"a column is needed: {RIGHT_COLUMN}"
-            faults.append(Fault("wrong_type", detail).under(name).under("columns"))
+            faults.append(FieldError("wrong_type", detail).under(name).under("columns"))
         else:
             lengths[name] = len(values)
     if len(set(lengths.values())) > 1:
         detail = f"columns differ in length: {lengths}"[:300]
-        faults.append(Fault("wrong_count", detail, None, 422, "/columns"))
+        faults.append(FieldError("wrong_count", detail, None, 422, "/columns"))
     if lengths:
         faults += too_many(calculation, max(lengths.values()), "/columns")
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return next(iter(lengths.values()))
 
 
-def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[Fault]:
+def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[FieldError]:
     """Return the fault of too many rows, none where the calculation takes as many."""
     most = most_rows(calculation)
     if count <= most:
         return []
     detail = f"{count} rows; at most {most} in one request of {calculation.name}"
-    return [Fault("wrong_count", detail, {"most": most}, 422, pointer)]
+    return [FieldError("wrong_count", detail, {"most": most}, 422, pointer)]
 
 
 def read(
@@ -94,36 +97,38 @@ def read(
 
     Raises
     ------
-    Faulty
+    FieldErrors
         Where the batch as a whole cannot be read; a single bad row is not a fault of the whole.
     """
     draft = Draft(count_rows(calculation, columns))
-    question, given = check_shared(calculation, shared, columns)
+    request, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
     known = adapters(calculation.inputs)
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for name, column in cast(Mapping[str, Column], columns).items():
         try:
             if name.startswith("limit."):
                 limit_column(calculation, draft, name, column)
             elif name not in core:
                 allowed = sorted(core)
-                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
+                raise fail(FieldError("unknown_field", "no such column here", allowed, given=name))
             elif isinstance(shape := known[core[name]], InCells):
                 shape.read_column(core[name], column, draft)
             else:
-                raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
+                raise fail(
+                    FieldError("wrong_type", "this field takes no column; send it as shared")
+                )
         except ValidationError as error:
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
-        raise Faulty(faults)
-    crossed_limits(draft, question.limits)
+        raise FieldErrors(faults)
+    crossed_limits(draft, request.limits)
     _missing(calculation, draft, given)
     return Rows(
         count=draft.count,
         columns=draft.columns,
         shared=given,
-        question=question,
+        request=request,
         uncertainty=draft.uncertainty,
         limits=draft.limits,
         faults=draft.faults,
@@ -132,29 +137,31 @@ def read(
 
 def check_shared(
     calculation: Calculation, shared: dict[str, object], columns: Mapping[str, object]
-) -> tuple[Question, dict[str, object]]:
+) -> tuple[Request, dict[str, object]]:
     """Return what all rows share; refuse what stands in a column as well, or cannot be read.
 
     Raises
     ------
-    Faulty
+    FieldErrors
     """
     both = sorted(shared.keys() & columns.keys())
     if both:
         detail = "given as a column and as shared"
-        fault = Fault("given_twice", detail, None, 422)
-        raise Faulty(fault.under(name).under("shared") for name in both)
+        fault = FieldError("given_twice", detail, None, 422)
+        raise FieldErrors(fault.under(name).under("shared") for name in both)
     try:
         return partly_understood(calculation, shared)
-    except Faulty as error:
-        raise Faulty([fault.under("shared") for fault in error.faults]) from error
+    except FieldErrors as error:
+        raise FieldErrors([fault.under("shared") for fault in error.faults]) from error
 
 
 def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, object]) -> None:
     """Note the rows that lack an input which the calculation needs."""
     optional = defaults(calculation.inputs)
-    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
-    for ways in (*needs, *calculation.one_of):
+    needs: list[tuple[Way, ...]] = [
+        ((n,),) for n in input_fields(calculation.inputs) if n not in optional
+    ]
+    for ways in (*needs, *calculation.any_of):
         lacking = np.ones(draft.count, dtype=bool)
         for way in ways:
             lacking &= _lacks(draft, way, shared)

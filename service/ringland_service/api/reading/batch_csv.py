@@ -11,7 +11,7 @@ import re
 
 from werkzeug.datastructures import MultiDict
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch import too_many
@@ -20,7 +20,7 @@ from ringland_service.api.shapes.columns import number_cell, number_cells
 from ringland_service.core.declare import Calculation
 
 # No two parts of it take the same characters side by side: that would be tried in every split.
-_HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
+_HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<uncertainty>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
 LONGEST_HEADER = 200
 
 
@@ -31,24 +31,24 @@ def read(
 
     Raises
     ------
-    Faulty
+    FieldErrors
         Where the table cannot be read.
     """
     shared, options = query.as_json(calculation, parameters.items(multi=True), "batch")
     rows = list(_rows(body))
     if len(rows) < 2:
         detail = "a header and at least one row are needed"
-        raise Faulty([Fault("wrong_count", detail, None, 422)])
+        raise FieldErrors([FieldError("wrong_count", detail, None, 422)])
     if faults := too_many(calculation, len(rows) - 1):
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     header, *cells = rows
     if len(header) > MOST_MEMBERS:
         detail = f"{len(header)} columns; at most {MOST_MEMBERS} in one table"
-        raise Faulty([Fault("too_many", detail, {"most": MOST_MEMBERS})])
+        raise FieldErrors([FieldError("too_many", detail, {"most": MOST_MEMBERS})])
     ragged = [i + 1 for i, row in enumerate(cells) if len(row) != len(header)]
     if ragged:
         detail = f"row {ragged[0]} has {len(cells[ragged[0] - 1])} cells, the header {len(header)}"
-        raise Faulty([Fault("wrong_count", detail, None, 422)])
+        raise FieldErrors([FieldError("wrong_count", detail, None, 422)])
     columns: JsonObject = dict(_columns(calculation, header, cells))
     return {"shared": shared, "columns": columns}, options
 
@@ -58,9 +58,9 @@ def _rows(body: bytes) -> list[list[str]]:
         text = body.decode("utf-8-sig")
         return [row for row in csv.reader(io.StringIO(text), strict=True) if row]
     except UnicodeDecodeError as error:
-        raise Faulty([Fault("not_utf8", "the body is not UTF-8 text")]) from error
+        raise FieldErrors([FieldError("not_utf8", "the body is not UTF-8 text")]) from error
     except csv.Error as error:
-        raise Faulty([Fault("not_csv", f"not CSV: {error}")]) from error
+        raise FieldErrors([FieldError("not_csv", f"not CSV: {error}")]) from error
 
 
 def _columns(
@@ -68,26 +68,26 @@ def _columns(
 ) -> dict[str, JsonObject]:
     known = query.text_fields(calculation)
     columns: dict[str, JsonObject] = {}
-    doubts: dict[str, list[Json]] = {}
+    uncertainties: dict[str, list[Json]] = {}
     faults = []
     for i, title in enumerate(header):
         short = title.strip()
         match = _HEADER.fullmatch(short) if len(short) <= LONGEST_HEADER else None
         texts = [row[i].strip() for row in cells]
-        if match is None or match["name"] in (doubts if match["doubt"] else columns):
+        if match is None or match["name"] in (uncertainties if match["uncertainty"] else columns):
             detail = f"the header {title[:40]!r} is not of the form 'bore [mm]', or stands twice"
-            faults.append(Fault("wrong_header", detail, "bore [mm]"))
-        elif match["doubt"]:
-            doubts[match["name"]] = [number_cell(text) for text in texts]
+            faults.append(FieldError("wrong_header", detail, "bore [mm]"))
+        elif match["uncertainty"]:
+            uncertainties[match["name"]] = [number_cell(text) for text in texts]
         else:
-            asked = known.get(match["name"])
-            cells_of = number_cells if asked is None else asked.csv_column
+            shape = known.get(match["name"])
+            cells_of = number_cells if shape is None else shape.csv_column
             columns[match["name"]] = cells_of(texts, match["unit"])
-    for name, values in doubts.items():
+    for name, values in uncertainties.items():
         if name in columns:
             columns[name]["uncertainty"] = values
         else:
-            faults.append(Fault("wrong_header", f"{name} U stands without {name}"))
+            faults.append(FieldError("wrong_header", f"{name} U stands without {name}"))
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return columns

@@ -5,7 +5,7 @@ from typing import cast
 
 from marshmallow import ValidationError
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch_limits import limit_of_column
 from ringland_service.api.shapes.base import InCells
@@ -22,23 +22,23 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Column]) -> No
 
     Raises
     ------
-    Faulty
+    FieldErrors
     """
     known = {one.field.public(n): one for n, one in adapters(calculation.inputs).items()}
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
                 limit_of_column(calculation, name, column)
-            elif isinstance(asked := known.get(name), InCells):
-                asked.check_column(column)
+            elif isinstance(shape := known.get(name), InCells):
+                shape.check_column(column)
             else:
                 allowed = sorted(known)
-                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
+                raise fail(FieldError("unknown_field", "no such column here", allowed, given=name))
         except ValidationError as error:
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
 def single_row(
@@ -48,7 +48,7 @@ def single_row(
 
     Raises
     ------
-    Faulty
+    FieldErrors
         Where a list in it is a text that cannot be read.
     """
     known = query.text_fields(calculation)
@@ -68,7 +68,7 @@ def single_row(
     return data | {"limits": limits} if limits else data
 
 
-def unreadable(fault: Fault) -> CoreError:
+def unreadable(fault: FieldError) -> CoreError:
     """Return a fault of one row as the row's error."""
     name, _, inner = fault.pointer.lstrip("/").partition("/")
     if name == "limits":

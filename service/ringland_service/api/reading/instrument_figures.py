@@ -11,19 +11,31 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.shapes.bounds import apart
 from ringland_service.api.shapes.json_checks import check_keys, fail, is_number, nested, show
-from ringland_service.api.shapes.quantity_checks import SMALLEST_DOUBT, any_unit, check_exact
+from ringland_service.api.shapes.quantity_checks import SMALLEST_UNCERTAINTY, any_unit, check_exact
 from ringland_service.api.shapes.records import quantities_of
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.declare.significant import as_written
 from ringland_service.units import symbols, unit
 
-FIGURES = ("max_error", "setting_error", "repeat", "resolution", "short_range_error")
+FIGURES = (
+    "max_permissible_error",
+    "zero_setting_error",
+    "repeatability",
+    "resolution",
+    "short_range_error",
+)
 # Each of these leaves an uncertainty by itself; a short-range error only divides the maximum error.
-ERRORS = ("max_error", "relative_error", "setting_error", "repeat", "resolution")
+ERRORS = (
+    "max_permissible_error",
+    "relative_error",
+    "zero_setting_error",
+    "repeatability",
+    "resolution",
+)
 # Kind of an instrument's figure to the kind of what it reads.
 FIGURE_KINDS = {
     "length": "length",
@@ -70,7 +82,7 @@ def of_one_kind(reads: str | None, name: str, given: object) -> dict[str, Any]:
     found = figure(name, given)
     if reads and found.get("reads", reads) != reads:
         detail = f"this instrument reads {reads}, not {found['reads']}"
-        raise fail(Fault("wrong_instrument", detail, None, 422).under("unit"))
+        raise fail(FieldError("wrong_instrument", detail, None, 422).under("unit"))
     return found
 
 
@@ -80,12 +92,12 @@ def figure(name: str, value: object) -> dict[str, Any]:
     given = check_keys(value, frozenset({"value", "unit"}), '{"value": 0.005, "unit": "mm"}')
     symbol, _ = nested("unit", any_unit, given.get("unit"))
     if symbol == PERCENT:
-        if name != "max_error":
-            raise fail(Fault("unknown_unit", "only a maximum error is a share of the reading"))
+        if name != "max_permissible_error":
+            raise fail(FieldError("unknown_unit", "only a maximum error is a share of the reading"))
         return {"relative_error": nested("value", _bounded, given, symbol, MOST_PERCENT) / 100.0}
     of = figures().get(symbol)
     if of is None:
-        raise fail(Fault("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
+        raise fail(FieldError("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
     number = nested("value", _bounded, given, symbol, of.most)
     return {name: number * unit(KINDS[of.figure_kind], symbol).factor, "reads": of.reads}
 
@@ -93,12 +105,12 @@ def figure(name: str, value: object) -> dict[str, Any]:
 def _bounded(given: Mapping[str, object], symbol: str, most: float) -> float:
     number = given.get("value")
     if not is_number(number):
-        raise fail(Fault("wrong_type", f"not a number: {show(number)}", "a number"))
+        raise fail(FieldError("wrong_type", f"not a number: {show(number)}", "a number"))
     if not 0 <= number <= most:
         shown, limit = apart(number, most) if number > most else (f"{number:.6g}", f"{most:.6g}")
         detail = f"{shown} {symbol} cannot be meant of an instrument: 0 to {limit} {symbol}"
         allowed = {"low": 0.0, "high": most, "unit": symbol}
-        raise fail(Fault("out_of_bounds", detail, allowed, 422))
+        raise fail(FieldError("out_of_bounds", detail, allowed, 422))
     return float(number)
 
 
@@ -108,9 +120,9 @@ def insist_on_an_error(typical: Mapping[str, Any], given: Mapping[str, Any]) -> 
     ``typical`` are the figures of its kind, in whose place those given stand.
     """
     sizes = dict(typical) | {name: given[name]["value"] for name in ERRORS if name in given}
-    right = "give a kind, or a figure such as max_error"
+    right = "give a kind, or a figure such as max_permissible_error"
     if not typical and not given.keys() & set(FIGURES):
-        raise fail(Fault("missing_field", right))
-    if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_DOUBT:
+        raise fail(FieldError("missing_field", right))
+    if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_UNCERTAINTY:
         detail = f"no figure of this instrument is above zero: {right}, above zero"
-        raise fail(Fault("out_of_bounds", detail, {"low": SMALLEST_DOUBT}, 422))
+        raise fail(FieldError("out_of_bounds", detail, {"low": SMALLEST_UNCERTAINTY}, 422))

@@ -7,9 +7,9 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 from itertools import islice
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import Json, JsonObject
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.reading.common_fields import (
     WITH_DECOMPRESSOR,
     checks_of,
     kinds_judged,
@@ -20,58 +20,58 @@ from ringland_service.api.shapes.number_text import STATED, bare_number, quantit
 from ringland_service.api.shapes.quantity_checks import NO_UNCERTAINTY
 from ringland_service.api.shapes.registry import adapters
 from ringland_service.api.shapes.tokens import FLAGS
-from ringland_service.core.declare import Composite, Declared, defaults
+from ringland_service.core.declare import Composite, Operation, defaults
 
 MOST_PARAMETERS = 2000
 
 
 @cache
-def offers_get(calculation: Declared) -> bool:
+def offers_get(calculation: Operation) -> bool:
     """Return whether a calculation can be asked by GET: its required inputs have a text form."""
     known, optional = adapters(calculation.inputs), defaults(calculation.inputs)
-    in_text = {name for name, asked in known.items() if isinstance(asked, InCells)}
-    some = [any(in_text.issuperset(way) for way in ways) for ways in calculation.one_of]
-    if isinstance(calculation, Composite) and any(asked.is_section for asked in known.values()):
+    in_text = {name for name, shape in known.items() if isinstance(shape, InCells)}
+    some = [any(in_text.issuperset(way) for way in ways) for ways in calculation.any_of]
+    if isinstance(calculation, Composite) and any(shape.is_section for shape in known.values()):
         return False
     return in_text.issuperset(known.keys() - optional.keys()) and all(some)
 
 
 @cache
-def text_fields(calculation: Declared) -> Mapping[str, InCells]:
+def text_fields(calculation: Operation) -> Mapping[str, InCells]:
     """Return the fields that have a text form, by public name."""
     return {
-        asked.field.public(name): asked
-        for name, asked in adapters(calculation.inputs).items()
-        if isinstance(asked, InCells)
+        shape.field.public(name): shape
+        for name, shape in adapters(calculation.inputs).items()
+        if isinstance(shape, InCells)
     }
 
 
 @cache
-def readings_of(calculation: Declared) -> tuple[str, ...]:
+def readings_of(calculation: Operation) -> tuple[str, ...]:
     """Return the public names of the fields that are lists of readings."""
-    return tuple(n for n, asked in text_fields(calculation).items() if asked.entries_under)
+    return tuple(n for n, shape in text_fields(calculation).items() if shape.entries_under)
 
 
 def as_json(
-    calculation: Declared, parameters: Iterable[tuple[str, str]], form: str
+    calculation: Operation, parameters: Iterable[tuple[str, str]], form: str
 ) -> tuple[JsonObject, dict[str, str]]:
     """Return the JSON form of a query string, and the options that shape the answer.
 
     Raises
     ------
-    Faulty
+    FieldErrors
         With every parameter that is unknown, given twice, or cannot be read.
     """
     data: JsonObject = {}
     limits: dict[str, JsonObject] = {}
     options: dict[str, str] = {}
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     known = text_fields(calculation)
     allowed = sorted([*known, *options_of(form), "rule", "defaults"])
     for name, text in _few(parameters):
         try:
             if name in data or name in options:
-                raise Faulty([_twice(known.get(name))])
+                raise FieldErrors([_twice(known.get(name))])
             if name in options_of(form):
                 options[name] = _option(name, text)
             elif name in ("rule", "defaults"):
@@ -81,20 +81,20 @@ def as_json(
             elif name in known:
                 data[name] = known[name].from_text(text)
             else:
-                raise Faulty([_unknown(name, allowed)])
-        except Faulty as error:
+                raise FieldErrors([_unknown(name, allowed)])
+        except FieldErrors as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     if limits:
         data["limits"] = dict(limits)
     return data, options
 
 
-def _twice(asked: InCells | None) -> Fault:
+def _twice(shape: InCells | None) -> FieldError:
     """Return the fault of a parameter that is repeated; of a list, its right form."""
-    listed = f": one list is needed, {asked.example_text()}" if asked and asked.is_list else ""
-    return Fault("given_twice", f"this parameter is given twice{listed}")
+    listed = f": one list is needed, {shape.example_text()}" if shape and shape.is_list else ""
+    return FieldError("given_twice", f"this parameter is given twice{listed}")
 
 
 def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
@@ -102,17 +102,17 @@ def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
 
     Raises
     ------
-    Faulty
+    FieldErrors
     """
     given = list(islice(parameters, MOST_PARAMETERS + 1))
     if len(given) > MOST_PARAMETERS:
         detail = f"more than {MOST_PARAMETERS} parameters in one address; send a body instead"
-        raise Faulty([Fault("too_many", detail, {"most": MOST_PARAMETERS})])
+        raise FieldErrors([FieldError("too_many", detail, {"most": MOST_PARAMETERS})])
     return given
 
 
-def _unknown(name: str, allowed: list[str]) -> Fault:
-    return Fault("unknown_field", "no such parameter here", allowed, given=name)
+def _unknown(name: str, allowed: list[str]) -> FieldError:
+    return FieldError("unknown_field", "no such parameter here", allowed, given=name)
 
 
 # Options that shape the answer, not the question: what they may be, or None for a free name.
@@ -140,29 +140,29 @@ def _option(name: str, text: str) -> str:
     allowed = SHAPING[name]
     if allowed is not None and text not in allowed:
         detail = f"{text[:40]!r} is not one of {list(allowed)}"
-        raise Faulty([Fault("not_a_choice", detail, list(allowed), given=text)])
+        raise FieldErrors([FieldError("not_a_choice", detail, list(allowed), given=text)])
     return text
 
 
-def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
+def response_options(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     """Return the options of a POST, whose question stands in the body."""
     options: dict[str, str] = {}
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for name, text in _few(parameters):
         try:
             if name not in options_of(form):
-                raise Faulty([_unknown(name, sorted(options_of(form)))])
+                raise FieldErrors([_unknown(name, sorted(options_of(form)))])
             if name in options:
-                raise Faulty([Fault("given_twice", "this parameter is given twice")])
+                raise FieldErrors([FieldError("given_twice", "this parameter is given twice")])
             options[name] = _option(name, text)
-        except Faulty as error:
+        except FieldErrors as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return options
 
 
-def _limit(calculation: Declared, limits: dict[str, JsonObject], name: str, text: str) -> None:
+def _limit(calculation: Operation, limits: dict[str, JsonObject], name: str, text: str) -> None:
     """Put ``limit.<check>.<side>`` into the JSON form of the limits."""
     _, _, rest = name.partition(".")
     check, _, member = rest.rpartition(".")
@@ -170,25 +170,25 @@ def _limit(calculation: Declared, limits: dict[str, JsonObject], name: str, text
     members = {c.name: limit_members(c) for c in checks_of(calculation)}
     if check not in kinds or member not in members[check]:
         allowed = [f"limit.{one}.{m}" for one, of in members.items() for m in of]
-        raise Faulty([Fault("unknown_field", "no such limit here", allowed, given=name)])
+        raise FieldErrors([FieldError("unknown_field", "no such limit here", allowed, given=name)])
     if member in ("standing", "source"):
         value: Json = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
     elif kinds[check] is None and STATED.search(text):
-        raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
+        raise FieldErrors([FieldError("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
         value = bare_number(text)
     else:
         value = quantity_text(text)
     if member in limits.setdefault(check, {}):
-        raise Faulty([Fault("given_twice", "this parameter is given twice")])
+        raise FieldErrors([FieldError("given_twice", "this parameter is given twice")])
     limits[check][member] = value
 
 
-def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:
+def unknown_parameters(parameters: Iterable[str]) -> list[FieldError]:
     """Return a fault for each parameter of an address that takes none."""
     return [
-        Fault("unknown_field", "this address takes no parameters", []).under(name)
+        FieldError("unknown_field", "this address takes no parameters", []).under(name)
         for name in parameters
     ]

@@ -1,4 +1,4 @@
-"""Canonical values as JSON: full floats, a unit on every quantity, suggested digits beside it."""
+"""Canonical values as JSON: full floats, a unit on every quantity, suggested decimals beside it."""
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
@@ -10,7 +10,7 @@ import numpy as np
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.core.declare.fields import Quantified
 from ringland_service.core.declare.kinds import Kind
-from ringland_service.core.declare.significant import decimals, significant_digits
+from ringland_service.core.declare.significant import decimals_for, significant_digits
 from ringland_service.units import Unit, canonical_unit, us_unit
 
 ONE = Fraction(1)
@@ -23,9 +23,9 @@ def shown_unit(kind: Kind, system: str) -> Unit:
 
 
 @cache
-def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
+def shown_decimals(kind: Kind, decimals: int | None, system: str) -> int:
     """Return the suggested decimals in the unit shown."""
-    return max((3 if digits is None else digits) + shown_unit(kind, system).decimals, 0)
+    return max((3 if decimals is None else decimals) + shown_unit(kind, system).decimals, 0)
 
 
 def expanded_in(u: Any, ratio: Fraction) -> float:
@@ -43,14 +43,14 @@ def expanded(u: Any) -> Json:
 
 
 def quantity(
-    value: float, kind: Kind, digits: int | None, system: str, u: Any = None
+    value: float, kind: Kind, decimals: int | None, system: str, u: Any = None
 ) -> JsonObject:
     """Return a quantity as JSON; ``u`` is its standard uncertainty."""
     unit = shown_unit(kind, system)
     found: JsonObject = {
         "value": float(unit.from_canonical(value)),
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_decimals(kind, decimals, system),
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
@@ -58,7 +58,7 @@ def quantity(
 
 
 def listed(
-    values: Sequence[float | None], kind: Kind, digits: int | None, system: str, u: Any = None
+    values: Sequence[float | None], kind: Kind, decimals: int | None, system: str, u: Any = None
 ) -> JsonObject:
     """Return a list of quantities as JSON; None where a reading is missing.
 
@@ -68,7 +68,7 @@ def listed(
     found: JsonObject = {
         "values": [None if v is None else float(unit.from_canonical(v)) for v in values],
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_decimals(kind, decimals, system),
     }
     each = [u.get(place) for place in range(len(values))] if isinstance(u, Mapping) else u
     if each is not None:
@@ -85,7 +85,7 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> Js
     found: JsonObject = {
         "value": number,
         "unit": unit.symbol,
-        "digits": decimals(number, significant_digits(value.given) + 1),
+        "decimals": decimals_for(number, significant_digits(value.given) + 1),
     }
     # The uncertainty is that of the number within, where parts are told apart.
     of_value = u["value"] if isinstance(u, Mapping) else u
@@ -95,9 +95,13 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> Js
 
 
 def column(
-    values: list[Any], kind: Kind | None, digits: int | None, system: str, difference: bool = False
+    values: list[Any],
+    kind: Kind | None,
+    decimals: int | None,
+    system: str,
+    difference: bool = False,
 ) -> JsonObject:
-    """Return a column as JSON; a ``difference`` (margin, doubt) takes no offset."""
+    """Return a column as JSON; a ``difference`` (margin, uncertainty) takes no offset."""
     if kind is None:
         return {"values": values}
     unit = shown_unit(kind, system)
@@ -105,7 +109,7 @@ def column(
     return {
         "values": [_in_unit(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_decimals(kind, decimals, system),
     }
 
 

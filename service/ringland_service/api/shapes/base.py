@@ -4,7 +4,7 @@ Each shape of field is one class below, found by ``adapter(field)`` (``registry.
 writers, the document and the listing ask the adapter and never the class of a field, so that a new
 shape is one new class.
 
-``Answered``   what an answer shows: inputs as understood, and results
+``Answered``   what an answer shows: inputs as parsed, and results
 ``Resulted``   a result, which batches show as a column
 ``Requested``  what a request may hold
 ``InCells``    what an address, a cell of CSV or a column may hold too
@@ -26,14 +26,14 @@ from ringland_service.api.shapes.figures import cell
 from ringland_service.api.shapes.json_checks import About, Reader
 from ringland_service.api.shapes.schema_parts import Components
 from ringland_service.core.declare.fields import Field, QuantityType, ResultField
-from ringland_service.engine.question import Path, Stated
+from ringland_service.engine.request import Path, Stated
 
 # A row of the flat table, by column.
 Row = dict[str, object]
-# A value, and the doubts stated within it, by path.
-Understood = tuple[object, dict[Path, Stated]]
+# A value, and the uncertainties stated within it, by path.
+Parsed = tuple[object, dict[Path, Stated]]
 # Turns what the schema of a record has read into the record.
-Understand = Callable[[type, dict[str, object]], Understood]
+Understand = Callable[[type, dict[str, object]], Parsed]
 
 
 class Answered(ABC):
@@ -44,7 +44,10 @@ class Answered(ABC):
     record: type | None = None
     choices: Mapping[str, str] | None = None
     # The suggested decimals of a bare number.
-    digits: int | None = None
+    decimals: int | None = None
+    # What measures it on the bench, and what a result rests on.
+    instrument: str = ""
+    source: str = ""
     is_section: ClassVar[bool] = False
     is_table: ClassVar[bool] = False
     # Shown without a unit: a number, a text, or a list of those.
@@ -104,7 +107,8 @@ class Resulted(Answered):
         self.holds = holds
         self.record = field.record
         self.choices = field.choices
-        self.digits = field.digits
+        self.source = field.source
+        self.decimals = field.decimals
 
     @abstractmethod
     def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
@@ -118,15 +122,13 @@ class Requested(Answered):
     shape: ClassVar[str]
     # Several quantities whose units settle only together what kind they are.
     kind_is_open: ClassVar[bool] = False
-    # What measures it on the bench.
-    instrument: str = ""
 
     @abstractmethod
     def reader(self, **about: Unpack[About]) -> Reader:
         """Return the marshmallow field that reads its JSON."""
 
-    def understood(self, read: object, understand: Understand) -> Understood:
-        """Return the value of what was read, and the doubts within; records by ``understand``."""
+    def parsed(self, read: object, understand: Understand) -> Parsed:
+        """Return the value of what was read, and the uncertainties stated within it."""
         return read, {}
 
     @abstractmethod
@@ -149,7 +151,7 @@ class Requested(Answered):
 
     def described(self, schema: JsonObject) -> JsonObject:
         """Return a schema with the field's words and example."""
-        return {**schema, "description": self.field.words, **self.examples()}
+        return {**schema, "description": self.field.description, **self.examples()}
 
     def default_schema(self, value: Any) -> JsonObject:
         """Return what the OpenAPI schema says of the default."""
@@ -182,7 +184,7 @@ class InCells(Requested):
 
         Raises
         ------
-        Faulty
+        FieldErrors
         """
 
     @abstractmethod
@@ -199,7 +201,7 @@ class InCells(Requested):
 
     def parameter_words(self) -> str:
         """Return what the document says of the parameter."""
-        return self.field.words
+        return self.field.description
 
     def text_components(self) -> Components:
         """Return the shared schemas that ``parameter_schema`` refers to, none of kinds of unit."""
@@ -227,7 +229,7 @@ class InCells(Requested):
 
         Raises
         ------
-        Faulty
+        FieldErrors
             Where it is a text that cannot be read.
         """
         return value

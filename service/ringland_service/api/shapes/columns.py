@@ -8,7 +8,7 @@ import numpy as np
 from marshmallow import ValidationError
 from numpy.typing import NDArray
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes.bounds import bounds, outside
 from ringland_service.api.shapes.draft import COLUMN_KEYS, RIGHT_COLUMN, Draft, Unreadable
@@ -61,11 +61,11 @@ def check_bare_column(column: Column, right: str = '{"values": [1, 2]}') -> None
     check_keys(column, frozenset({"values"}), right)
 
 
-def check_doubts(column: Column, count: int) -> None:
+def check_uncertainties(column: Column, count: int) -> None:
     """Refuse a column that states an uncertainty for some of its rows alone."""
-    doubts = column.get("uncertainty")
-    if isinstance(doubts, list) and len(doubts) != count:
-        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
+    uncertainties = column.get("uncertainty")
+    if isinstance(uncertainties, list) and len(uncertainties) != count:
+        raise fail(FieldError("wrong_count", "one uncertainty a row is needed", None, 422))
 
 
 def measured_row(column: Column, value: Any, row: int, key: str = "value") -> Any:
@@ -73,9 +73,9 @@ def measured_row(column: Column, value: Any, row: int, key: str = "value") -> An
     if "unit" not in column:
         return value
     found = {key: value, "unit": column["unit"]}
-    doubt = column.get("uncertainty")
-    doubt = doubt[row] if isinstance(doubt, list) else doubt
-    return found if doubt is None else found | {"uncertainty": doubt}
+    uncertainty = column.get("uncertainty")
+    uncertainty = uncertainty[row] if isinstance(uncertainty, list) else uncertainty
+    return found if uncertainty is None else found | {"uncertainty": uncertainty}
 
 
 def read_entries(
@@ -105,7 +105,7 @@ def read_quantities(draft: Draft, name: str, of: QuantityType, column: Column) -
     strays = (numbers < within.low) | (numbers > within.high)
     for row in np.flatnonzero(strays).tolist():
         told = outside(float(numbers[row]), within.low, within.high, symbol)
-        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
+        detail = f"{of.description}: {told}{taken_for(of, symbol)}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:
@@ -134,15 +134,17 @@ def _uncertainties(
     draft: Draft, name: str, of: QuantityType, column: Column, numbers: Floats
 ) -> None:
     given, symbol = column["uncertainty"], column["unit"]
-    check_doubts(column, draft.count)
-    doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
+    check_uncertainties(column, draft.count)
+    uncertainties = _numbers(
+        draft, name, given if isinstance(given, list) else [given] * draft.count
+    )
     within = bounds(of, symbol)
     most = np.full(draft.count, within.most_uncertainty)
     if of.excludes_zero:
         shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
         most = np.fmin(most, np.abs(numbers + shift) / 4.0)
-    strays = (doubts < within.least_uncertainty) | (doubts > most)
+    strays = (uncertainties < within.least_uncertainty) | (uncertainties > most)
     for row in np.flatnonzero(strays).tolist():
-        detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
+        detail = f"an expanded uncertainty of {uncertainties[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
-    draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
+    draft.uncertainty[name] = _with_gaps(uncertainties * unit(of.kind, symbol).factor)

@@ -5,7 +5,7 @@ from typing import Any
 
 from ringland_service.api.json_types import Json
 from ringland_service.api.shapes.registry import adapter, adapters
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import Field
 
 
@@ -23,6 +23,6 @@ def example(of: type) -> dict[str, Any]:
 def example_record(one: object) -> Json:
     """Return a record of canonical values in JSON form."""
     record: type = type(one)
-    known = {n: (f, getattr(one, n)) for n, f in asked(record).items()}
+    known = {n: (f, getattr(one, n)) for n, f in input_fields(record).items()}
     given = {n: dataclasses.replace(f, example=v) for n, (f, v) in known.items() if v is not None}
     return {field.public(name): example_of(field) for name, field in given.items()}

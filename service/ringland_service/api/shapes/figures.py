@@ -18,7 +18,7 @@ class Told(TypedDict, total=False):
 
     value: object
     unit: str
-    digits: int
+    decimals: int
     uncertainty: float | None
     remark: str
 
@@ -28,7 +28,7 @@ class ToldList(TypedDict, total=False):
 
     values: Sequence[object]
     unit: str
-    digits: int
+    decimals: int
     uncertainties: Sequence[float | None] | None
     remark: str
 
@@ -55,10 +55,10 @@ def told_rows(value: object) -> Sequence[Mapping[str, object]]:
     return cast(Sequence[Mapping[str, object]], value)
 
 
-def plain(value: float, digits: int | None = None) -> str:
+def plain(value: float, decimals: int | None = None) -> str:
     """Return a number as text: decimal point, no exponent, no thousands separator."""
-    if digits is not None:
-        text = f"{value:.{digits}f}"
+    if decimals is not None:
+        text = f"{value:.{decimals}f}"
         return text[1:] if text.startswith("-") and not float(text) else text
     text = repr(float(value))
     if "e" in text:
@@ -67,59 +67,65 @@ def plain(value: float, digits: int | None = None) -> str:
     return "0" if text == "-0" else text
 
 
-def bare(value: object, digits: int | None = None) -> str:
-    """Return a number, a yes or no, or a text; ``digits`` are the decimals of a number."""
+def bare(value: object, decimals: int | None = None) -> str:
+    """Return a number, a yes or no, or a text; ``decimals`` are the decimals of a number."""
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
-        return plain(value, 4 if digits is None else digits)
+        return plain(value, 4 if decimals is None else decimals)
     return value.replace("_", " ") if isinstance(value, str) else str(value)
 
 
-def bare_list(values: Sequence[object], digits: int | None) -> str:
+def bare_list(values: Sequence[object], decimals: int | None) -> str:
     """Return a list of bare values."""
     between = "; " if any("," in str(item) for item in values) else ", "
-    return between.join(bare(item, digits) for item in values) or NOTHING
+    return between.join(bare(item, decimals) for item in values) or NOTHING
 
 
-def quantity(value: Told, bare_digits: int | None = None) -> str:
+def quantity(value: Told, bare_decimals: int | None = None) -> str:
     """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
-    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_digits)
+    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_decimals)
 
 
-def quantities(value: ToldList, bare_digits: int | None = None) -> str:
+def quantities(value: ToldList, bare_decimals: int | None = None) -> str:
     """Return a list of quantities, or of bare numbers, each with its uncertainty."""
-    doubts = value.get("uncertainties") or [None] * len(value["values"])
-    return _measured(value, value["values"], doubts, bare_digits)
+    uncertainties = value.get("uncertainties") or [None] * len(value["values"])
+    return _measured(value, value["values"], uncertainties, bare_decimals)
 
 
 def _measured(
     value: Told | ToldList,
     numbers: Sequence[object],
-    doubts: Sequence[float | None],
-    bare_digits: int | None,
+    uncertainties: Sequence[float | None],
+    bare_decimals: int | None,
 ) -> str:
-    digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    decimals = value.get("decimals", 4 if bare_decimals is None else bare_decimals)
     if REMARK in value:
-        doubts = [None] * len(numbers)
-    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+        uncertainties = [None] * len(numbers)
+    each = ", ".join(
+        _with_uncertainty(v, u, decimals) for v, u in zip(numbers, uncertainties, strict=True)
+    )
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_doubt(value: object, doubt: float | None, digits: int) -> str:
+def _with_uncertainty(value: object, uncertainty: float | None, decimals: int) -> str:
     """Return a number with its expanded uncertainty, where it has one."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
-    text = plain(value, digits)
-    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+    text = plain(value, decimals)
+    return (
+        text
+        if uncertainty is None
+        else f"{text} ± {plain(uncertainty, uncertainty_decimals(uncertainty, decimals))}"
+    )
 
 
-def doubt_digits(doubt: float, digits: int) -> int:
+def uncertainty_decimals(uncertainty: float, decimals: int) -> int:
     """Return decimals enough for one figure of an uncertainty."""
-    while digits < 9 and round(doubt, digits) == 0:
-        digits += 1
-    return digits
+    while decimals < 9 and round(uncertainty, decimals) == 0:
+        decimals += 1
+    return decimals
 
 
 def words_of(name: str) -> str:

@@ -6,7 +6,7 @@ from typing import Any, ParamSpec, TypeAlias, TypedDict, TypeGuard, TypeVar
 from marshmallow import ValidationError
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -23,14 +23,14 @@ class About(TypedDict, total=False):
     error_messages: dict[str, str | list[Any] | dict[Any, Any]]
 
 
-def fail(*faults: Fault) -> ValidationError:
+def fail(*faults: FieldError) -> ValidationError:
     """Return the marshmallow error that carries the faults."""
     return ValidationError(list(faults))
 
 
-def faults_of(error: ValidationError) -> list[Fault]:
+def faults_of(error: ValidationError) -> list[FieldError]:
     """Return the faults that a marshmallow error carries."""
-    return [message for message in error.messages if isinstance(message, Fault)]
+    return [message for message in error.messages if isinstance(message, FieldError)]
 
 
 def nested(key: str | int, function: Callable[P, T], *args: P.args, **kwargs: P.kwargs) -> T:
@@ -52,7 +52,7 @@ def is_number(value: object) -> TypeGuard[float]:
 
 
 def show(value: object) -> str:
-    """Return a value as a message may repeat it, cut to a sensible length."""
+    """Return a value as a message may repeatability it, cut to a sensible length."""
     # The end of a long text is never shown, so it is not escaped either.
     text = repr(value[:61] if isinstance(value, str) else value)
     return text if len(text) <= 60 else text[:60] + "…"
@@ -62,13 +62,15 @@ def check_keys(value: object, keys: frozenset[str], right: str) -> dict[str, obj
     """Return an object with known keys; refuse anything else."""
     if not isinstance(value, dict):
         detail = "a number alone has no unit" if is_number(value) else "not a quantity"
-        raise fail(Fault("not_a_quantity", f"{detail}: write {right}", right))
+        raise fail(FieldError("not_a_quantity", f"{detail}: write {right}", right))
     unknown = [name for name in value if name not in keys]
     if unknown:
         known = sorted(keys)
         raise fail(
             *(
-                Fault("unknown_field", f"unknown field {show(name)}", known, given=name).under(name)
+                FieldError("unknown_field", f"unknown field {show(name)}", known, given=name).under(
+                    name
+                )
                 for name in unknown
             )
         )

@@ -10,7 +10,7 @@ from typing import Any, ClassVar
 
 from marshmallow import ValidationError
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes.base import InCells
 from ringland_service.api.shapes.columns import Column, check_bare_column, text_cell, with_unit
@@ -35,7 +35,7 @@ class ListShape(InCells):
 
         Raises
         ------
-        Faulty
+        FieldErrors
         """
 
     @abstractmethod
@@ -47,7 +47,7 @@ class ListShape(InCells):
 
         Raises
         ------
-        Faulty
+        FieldErrors
             With each place that cannot be read.
         """
         return self.entries(text)
@@ -57,7 +57,7 @@ class ListShape(InCells):
 
         Raises
         ------
-        Faulty
+        FieldErrors
         """
         self.check_whole(text)
         return self.each(text.split(SEPARATOR))
@@ -66,29 +66,31 @@ class ListShape(InCells):
         """Refuse a text that is too long, or has a comma."""
         if len(text) > LONGEST_LIST:
             detail = f"a list of {len(text)} characters; {LONGEST_LIST} fit: send a body instead"
-            raise Faulty([Fault("out_of_bounds", detail, {"longest": LONGEST_LIST}, 422)])
+            raise FieldErrors([FieldError("out_of_bounds", detail, {"longest": LONGEST_LIST}, 422)])
         if "," in text:
             right = self.example_text()
             detail = f"a comma neither parts a list nor marks a decimal: write {right}"
-            raise Faulty([Fault("wrong_type", detail, right)])
+            raise FieldErrors([FieldError("wrong_type", detail, right)])
 
     def each(self, texts: Sequence[str]) -> list[Json]:
         """Return each entry in JSON; all that cannot be read are told, each with its place."""
         found: list[Json] = []
-        faults: list[Fault] = []
+        faults: list[FieldError] = []
         for place, text in enumerate(texts):
             try:
                 found.append(self.entry(text.strip()))
-            except Faulty as error:
+            except FieldErrors as error:
                 faults += [fault.under(place) for fault in error.faults]
         if faults:
-            raise Faulty(faults)
+            raise FieldErrors(faults)
         return found
 
-    def empty_place(self) -> Faulty:
+    def empty_place(self) -> FieldErrors:
         """Return the fault of an entry that is missing where each is needed."""
         right = self.example_text()
-        return Faulty([Fault("wrong_type", f"an empty place in a list: write {right}", right)])
+        return FieldErrors(
+            [FieldError("wrong_type", f"an empty place in a list: write {right}", right)]
+        )
 
     def parameter_schema(self) -> JsonObject:
         """Return the pattern of the text."""
@@ -97,7 +99,7 @@ class ListShape(InCells):
     def parameter_words(self) -> str:
         """Return the words, and how the list is written."""
         example = self.example_text()
-        return f"{self.field.words}; entries parted by ;{self.of_gaps()}; such as {example}"
+        return f"{self.field.description}; entries parted by ;{self.of_gaps()}; such as {example}"
 
     def of_gaps(self) -> str:
         """Return what is said of empty places, where any may be."""
@@ -146,8 +148,8 @@ class ListShape(InCells):
         """Return what one row of a column holds; None where it cannot be read."""
         try:
             found: object = reader.deserialize(self.row(column, column["values"][row], row))
-        except (Faulty, ValidationError) as error:
-            for fault in error.faults if isinstance(error, Faulty) else faults_of(error):
+        except (FieldErrors, ValidationError) as error:
+            for fault in error.faults if isinstance(error, FieldErrors) else faults_of(error):
                 detail = in_words(fault.pointer) + fault.detail
                 draft.bad(row, Unreadable(name, detail, code=fault.code))
             return None
@@ -160,14 +162,14 @@ def in_words(pointer: str) -> str:
     return f"entry {int(last) + 1}: " if last.isdecimal() else ""
 
 
-def placed(faults: Iterable[Fault], lists: Iterable[str]) -> Iterator[Fault]:
+def placed(faults: Iterable[FieldError], lists: Iterable[str]) -> Iterator[FieldError]:
     """Yield faults of a question in text: its readings have no ``values`` to point into."""
     known = tuple(f"/{name}/values" for name in lists)
     for fault in faults:
         start = next((one for one in known if f"{fault.pointer}/".startswith(f"{one}/")), "")
         rest = fault.pointer[len(start) :]
         pointer = start.removesuffix("/values") + rest if start else fault.pointer
-        yield Fault(**{**vars(fault), "pointer": pointer})
+        yield FieldError(**{**vars(fault), "pointer": pointer})
 
 
 def joined(numbers: Iterable[float | None]) -> str:

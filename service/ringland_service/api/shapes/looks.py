@@ -30,7 +30,7 @@ _TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
 
 
 class AsQuantity(Answered):
-    """value, unit, digits, perhaps uncertainty."""
+    """value, unit, decimals, perhaps uncertainty."""
 
     def answer_schema(self) -> JsonObject:
         """Return the reference to what all quantities share."""
@@ -50,12 +50,12 @@ class AsQuantity(Answered):
         return _single_row(part, name, value)
 
     def picked(self, value: object, members: Sequence[str]) -> Any:
-        """Return the number, or the one member named: unit, digits, uncertainty."""
+        """Return the number, or the one member named: unit, decimals, uncertainty."""
         return told_record(value).get(*(members or ["value"])) if len(members) <= 1 else None
 
 
 class AsQuantities(Answered):
-    """values, unit, digits, perhaps uncertainties."""
+    """values, unit, decimals, perhaps uncertainties."""
 
     def answer_schema(self) -> JsonObject:
         """Return the reference to what all lists of quantities share."""
@@ -144,7 +144,7 @@ class AsBare(Answered):
         """Return the value, with its ± where it is printed with one."""
         told = told_value(value)
         measured = told.keys() > {"value"}
-        return quantity(told, self.digits) if measured else bare(value, self.digits)
+        return quantity(told, self.decimals) if measured else bare(value, self.decimals)
 
     def page_text(self, value: object) -> str:
         """Return the value; a token of a closed list in its words."""
@@ -173,7 +173,11 @@ class AsBareList(AsBare):
         """Return the entries, each with its ± where they are printed with one."""
         told = told_list(value)
         measured = told.keys() > {"values"}
-        return quantities(told, self.digits) if measured else bare_list(told["values"], self.digits)
+        return (
+            quantities(told, self.decimals)
+            if measured
+            else bare_list(told["values"], self.decimals)
+        )
 
     def page_text(self, value: object) -> str:
         """Return the entries; tokens of a closed list in their words."""
@@ -209,13 +213,13 @@ def page_word(shape: Answered, value: object) -> str:
         return bare(value) if _TOKEN.fullmatch(value) else value
     if shape.as_written and isinstance(value, float):
         return plain(value)
-    return bare(value, shape.digits)
+    return bare(value, shape.decimals)
 
 
 def record_schema(record: type) -> JsonObject:
     """Return the schema of a record as an answer shows it; absent where not known."""
     properties: JsonObject = {
-        name: {**member.shape.answer_schema(), "description": member.shape.field.words}
+        name: {**member.shape.answer_schema(), "description": member.shape.field.description}
         for name, member in members(record).items()
     }
     return {"type": "object", "properties": properties}
@@ -250,7 +254,7 @@ def _single_row(part: str, name: str, value: object) -> Iterator[Row]:
 
 def _rows_of_list(part: str, name: str, value: object) -> Iterator[Row]:
     told = told_list(value)
-    doubts = told.get("uncertainties") or [None] * len(told["values"])
-    for i, (one, doubt) in enumerate(zip(told["values"], doubts, strict=True), 1):
-        row: Row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": doubt}
+    uncertainties = told.get("uncertainties") or [None] * len(told["values"])
+    for i, (one, uncertainty) in enumerate(zip(told["values"], uncertainties, strict=True), 1):
+        row: Row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": uncertainty}
         yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}

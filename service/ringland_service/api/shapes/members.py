@@ -14,9 +14,9 @@ from ringland_service.api.shapes.registry import result_adapter, shown_by
 from ringland_service.core.declare import (
     Calculation,
     Composite,
-    Declared,
-    asked,
+    Operation,
     declared,
+    input_fields,
     result_shapes,
 )
 from ringland_service.core.declare.fields import ResultField
@@ -41,7 +41,7 @@ def members(record: type) -> Mapping[str, Member]:
     """Return the fields that an answer shows of a record, by public name, in order."""
     holds = result_shapes(record)
     found = {}
-    for key, field in asked(record).items():
+    for key, field in input_fields(record).items():
         name = field.public(key)
         found[name] = Member(name, key, shown_by(field, holds[key]))
     return found
@@ -81,7 +81,7 @@ def answer(
     return found
 
 
-def parts(calculation: Declared) -> Mapping[str, Calculation]:
+def parts(calculation: Operation) -> Mapping[str, Calculation]:
     """Return the calculation behind each part of a composite's results."""
     if isinstance(calculation, Composite):
         return {step.part: step.calculation for step in calculation.steps}

@@ -1,6 +1,6 @@
 """Numbers and quantities in text: ``68.0 mm``, ``68.0mm``, ``2.677 in``, ``68.0 mm +/- 0.004``.
 
-A ``+`` in a query string arrives as a space, so ``+/-`` half decoded (``/-``) is understood too,
+A ``+`` in a query string arrives as a space, so ``+/-`` half decoded (``/-``) is parsed too,
 and so is ``±``.
 """
 
@@ -8,7 +8,7 @@ import math
 import re
 from collections.abc import Iterable
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import JsonObject
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.units import every_symbol, symbols
@@ -55,16 +55,18 @@ def quantity_text(text: str, example: str = "68.0 mm") -> JsonObject:
 
     Raises
     ------
-    Faulty
+    FieldErrors
         Where it is not a number with a unit, with or without ± an uncertainty.
     """
     left, *stated = STATED.split(text, maxsplit=1) if len(text) <= LONGEST else [""]
     number, symbol = leading_number(left)
     if number is None or (stated and not is_number_text(stated[-1].strip())):
-        raise Faulty([Fault("not_a_quantity", f"not a quantity: write {example}", example)])
+        raise FieldErrors(
+            [FieldError("not_a_quantity", f"not a quantity: write {example}", example)]
+        )
     if not symbol:
         detail = f"a number alone has no unit: write {example}"
-        raise Faulty([Fault("missing_unit", detail, example)])
+        raise FieldErrors([FieldError("missing_unit", detail, example)])
     found: JsonObject = {"value": number_of(number), "unit": symbol}
     if stated:
         found["uncertainty"] = number_of(stated[-1].strip())
@@ -93,8 +95,8 @@ def bare_number(text: str) -> float:
 
     Raises
     ------
-    Faulty
+    FieldErrors
     """
     if not _BARE.fullmatch(text) or not math.isfinite(float(text)):
-        raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
+        raise FieldErrors([FieldError("wrong_type", f"not a number: {text[:40]!r}", "a number")])
     return number_of(text)

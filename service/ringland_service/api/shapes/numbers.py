@@ -5,7 +5,7 @@ from typing import Unpack
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes.base import InCells
 from ringland_service.api.shapes.json_checks import (
@@ -33,38 +33,40 @@ from ringland_service.api.shapes.schema_parts import (
 from ringland_service.core.declare.fields import CountField, NumberField, NumbersField
 
 
-def _within(words: str, value: float, low: float, high: float) -> float:
+def _within(description: str, value: float, low: float, high: float) -> float:
     """Return a number within the bounds; refuse any other."""
     if not low <= value <= high:
-        detail = f"{words}: {value:.6g} is outside {low:g} to {high:g}"
-        raise fail(Fault("out_of_bounds", detail, {"low": low, "high": high}, 422))
+        detail = f"{description}: {value:.6g} is outside {low:g} to {high:g}"
+        raise fail(FieldError("out_of_bounds", detail, {"low": low, "high": high}, 422))
     return value
 
 
 class Number(ma.Field[float]):
     """A bare number within its bounds."""
 
-    def __init__(self, words: str, low: float, high: float, **about: Unpack[About]) -> None:
+    def __init__(self, description: str, low: float, high: float, **about: Unpack[About]) -> None:
         super().__init__(**about)
-        self.words, self.low, self.high = words, low, high
+        self.description, self.low, self.high = description, low, high
 
     def _deserialize(self, value: object, attr: object, data: object, **kwargs: object) -> float:
         if not is_number(value):
-            raise fail(Fault("wrong_type", f"not a number: {show(value)}", "a number"))
-        return float(_within(self.words, value, self.low, self.high))
+            raise fail(FieldError("wrong_type", f"not a number: {show(value)}", "a number"))
+        return float(_within(self.description, value, self.low, self.high))
 
 
 class Count(ma.Field[int]):
     """A whole number within its bounds; 2.0 is one, as JSON Schema has it."""
 
-    def __init__(self, words: str, low: int, high: int, **about: Unpack[About]) -> None:
+    def __init__(self, description: str, low: int, high: int, **about: Unpack[About]) -> None:
         super().__init__(**about)
-        self.words, self.low, self.high = words, low, high
+        self.description, self.low, self.high = description, low, high
 
     def _deserialize(self, value: object, attr: object, data: object, **kwargs: object) -> int:
         if not is_number(value) or value != int(value):
-            raise fail(Fault("wrong_type", f"not a whole number: {show(value)}", "a whole number"))
-        return int(_within(self.words, value, self.low, self.high))
+            raise fail(
+                FieldError("wrong_type", f"not a whole number: {show(value)}", "a whole number")
+            )
+        return int(_within(self.description, value, self.low, self.high))
 
 
 class Numbers(ma.Field[tuple[float, ...]]):
@@ -73,23 +75,25 @@ class Numbers(ma.Field[tuple[float, ...]]):
     def __init__(self, field: NumbersField, **about: Unpack[About]) -> None:
         super().__init__(**about)
         self.field = field
-        self.one = Number(field.words, field.low, field.high)
+        self.one = Number(field.description, field.low, field.high)
 
     def _deserialize(
         self, value: object, attr: object, data: object, **kwargs: object
     ) -> tuple[float, ...]:
         field = self.field
         if not isinstance(value, list):
-            raise fail(Fault("wrong_type", f"not a list of numbers: {show(value)}", [field.low]))
+            raise fail(
+                FieldError("wrong_type", f"not a list of numbers: {show(value)}", [field.low])
+            )
         if not field.least <= len(value) <= field.most:
             detail = f"{field.least} to {field.most} numbers are needed, {len(value)} given"
             allowed = {"least": field.least, "most": field.most}
-            raise fail(Fault("wrong_count", detail, allowed, 422))
+            raise fail(FieldError("wrong_count", detail, allowed, 422))
         return tuple(nested(i, self._number, number) for i, number in enumerate(value))
 
     def _number(self, number: object) -> float:
         if number is None:
-            raise fail(Fault("null", "null is no number: leave it out of the list"))
+            raise fail(FieldError("null", "null is no number: leave it out of the list"))
         return float(self.one.deserialize(number))
 
 
@@ -144,7 +148,7 @@ class NumberShape(_Bounded):
 
     def reader(self, **about: Unpack[About]) -> Reader:
         """Read a number within its bounds."""
-        return Number(self.field.words, self.field.low, self.field.high, **about)
+        return Number(self.field.description, self.field.low, self.field.high, **about)
 
 
 @adapts(CountField)
@@ -157,7 +161,7 @@ class CountShape(_Bounded):
 
     def reader(self, **about: Unpack[About]) -> Reader:
         """Read a whole number within its bounds."""
-        return Count(self.field.words, self.field.low, self.field.high, **about)
+        return Count(self.field.description, self.field.low, self.field.high, **about)
 
 
 @adapts(NumbersField)

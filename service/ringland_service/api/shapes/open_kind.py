@@ -5,7 +5,7 @@ from typing import Any, Unpack
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes import answer_json
 from ringland_service.api.shapes.hints import right_form
@@ -15,7 +15,7 @@ from ringland_service.api.shapes.quantity import Measured
 from ringland_service.api.shapes.quantity_checks import (
     LARGEST,
     QUANTITY_KEYS,
-    SMALLEST_DOUBT,
+    SMALLEST_UNCERTAINTY,
     AnyRead,
     UnitRead,
     any_number,
@@ -49,15 +49,17 @@ class AnyQuantity(ma.Field[AnyRead]):
         given = check_keys(value, QUANTITY_KEYS - {"instrument"}, right_form(None))
         check_exact(self.exact, given)
         if "value" not in given:
-            raise fail(Fault("missing_field", "a value is missing").under("value"))
+            raise fail(FieldError("missing_field", "a value is missing").under("value"))
         if "unit" not in given:
-            raise fail(Fault("missing_unit", "a unit is missing, such as mm").under("unit"))
+            raise fail(FieldError("missing_unit", "a unit is missing, such as mm").under("unit"))
         number = nested("value", any_number, given["value"], -LARGEST)
-        doubt = None
+        uncertainty = None
         if "uncertainty" in given:
-            doubt = nested("uncertainty", any_number, given["uncertainty"], SMALLEST_DOUBT)
+            uncertainty = nested(
+                "uncertainty", any_number, given["uncertainty"], SMALLEST_UNCERTAINTY
+            )
         symbol, found = nested("unit", any_unit, given["unit"])
-        return AnyRead(number, symbol, found, doubt)
+        return AnyRead(number, symbol, found, uncertainty)
 
 
 @adapts(AnyQuantityField)
@@ -74,8 +76,8 @@ class AnyQuantityShape(Measured):
 
     def request_schema(self, components: Components) -> JsonObject:
         """Return the schema of a number with any unit that there is."""
-        doubt = None if self.field.exact else UNCERTAINTY
-        return self.described(any_quantity(every_symbol(), uncertainty=doubt))
+        uncertainty = None if self.field.exact else UNCERTAINTY
+        return self.described(any_quantity(every_symbol(), uncertainty=uncertainty))
 
     def in_json(self, value: tuple[float, str]) -> Json:
         """Return a number in the unit that the declaration has beside it."""

@@ -5,13 +5,13 @@ from typing import Any, Unpack
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes import answer_json
 from ringland_service.api.shapes.base import InCells
 from ringland_service.api.shapes.columns import (
     Column,
-    check_doubts,
+    check_uncertainties,
     measured_row,
     read_quantities,
 )
@@ -23,8 +23,8 @@ from ringland_service.api.shapes.number_text import quantity_text
 from ringland_service.api.shapes.quantity_checks import (
     QUANTITY_KEYS,
     Read,
-    check_doubt,
     check_exact,
+    check_stated_uncertainty,
     check_value,
     read_unit,
 )
@@ -62,10 +62,12 @@ class Quantity(ma.Field[Read]):
         given = check_keys(value, QUANTITY_KEYS, right_form(of))
         check_exact(self.exact, given)
         if "value" not in given:
-            raise fail(Fault("missing_field", "a value is missing", right_form(of)).under("value"))
+            raise fail(
+                FieldError("missing_field", "a value is missing", right_form(of)).under("value")
+            )
         symbol = read_unit(given, of.kind)
         number = nested("value", check_value, of, given["value"], symbol)
-        return Read(number, check_doubt(of, given, symbol))
+        return Read(number, check_stated_uncertainty(of, given, symbol))
 
 
 class Measured(AsQuantity, InCells):
@@ -81,7 +83,7 @@ class Measured(AsQuantity, InCells):
         """Refuse unknown members, too few uncertainties, and a unit that does not fit."""
         check_exact(self.field.exact, column)
         check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
-        check_doubts(column, len(column["values"]))
+        check_uncertainties(column, len(column["values"]))
         self._check_unit(column)
 
     def _check_unit(self, column: Mapping[str, object]) -> None:
@@ -104,16 +106,16 @@ class QuantityShape(Measured):
         self.instrument = field.type.instrument
 
     def reader(self, **about: Unpack[About]) -> Reader:
-        """Read an object of value, unit, and perhaps the doubt."""
+        """Read an object of value, unit, and perhaps the uncertainty."""
         return Quantity(self.field, **about)
 
     def request_schema(self, components: Components) -> JsonObject:
         """Return the reference to its quantity; what is exact takes no uncertainty."""
         found = {**ref(quantity_component(self.field.type, components))}
-        found["description"] = self.field.words
+        found["description"] = self.field.description
         if self.field.exact:
-            doubted: list[Json] = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
-            found["not"] = {"anyOf": doubted}
+            uncertain: list[Json] = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
+            found["not"] = {"anyOf": uncertain}
         return {**found, **self.examples()}
 
     def in_json(self, value: float) -> Json:
@@ -131,7 +133,7 @@ class QuantityShape(Measured):
     def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
         """Return the quantity in the unit that answers show its kind in."""
         of = self.field.type
-        return answer_json.quantity(value, of.kind, of.digits, system, u)
+        return answer_json.quantity(value, of.kind, of.decimals, system, u)
 
     def example_text(self) -> str:
         """Return the example of the field, else that of its quantity."""
@@ -166,6 +168,6 @@ def quantity_listing(shape: str, of: QuantityType) -> JsonObject:
         "high": of.high,
         "usual_low": of.warn_low,
         "usual_high": of.warn_high,
-        "digits": of.digits,
+        "decimals": of.decimals,
         "instrument": of.instrument,
     }

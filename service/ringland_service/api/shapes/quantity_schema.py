@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes.bounds import Bounds, bounds
 from ringland_service.api.shapes.number_text import LONGEST, plain_pattern, quantity_pattern
-from ringland_service.api.shapes.quantity_checks import LARGEST, SMALLEST_DOUBT
+from ringland_service.api.shapes.quantity_checks import LARGEST, SMALLEST_UNCERTAINTY
 from ringland_service.api.shapes.schema_parts import Components, one_of, pascal, text_pattern
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.declare.kinds import KINDS, Kind
@@ -51,7 +51,7 @@ def _described(of: QuantityType) -> str:
         high = "" if of.warn_high is None else f"{of.warn_high:g}"
         usual = f"; usual {low} to {high} {of.kind.unit}"
     how = f"; measured with: {of.instrument}" if of.instrument else ""
-    return f"{of.words}{usual}{how}"
+    return f"{of.description}{usual}{how}"
 
 
 def branches(of: QuantityType, member: str) -> list[Json]:
@@ -80,7 +80,7 @@ def _branch(within: Bounds, group: Sequence[str], member: str) -> JsonObject:
 
 
 BOUNDED: JsonObject = {"type": "number", "minimum": -LARGEST, "maximum": LARGEST}
-UNCERTAINTY: JsonObject = {"type": "number", "minimum": SMALLEST_DOUBT, "maximum": LARGEST}
+UNCERTAINTY: JsonObject = {"type": "number", "minimum": SMALLEST_UNCERTAINTY, "maximum": LARGEST}
 
 
 def any_quantity(

@@ -5,10 +5,10 @@ from typing import Any, Unpack
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes import answer_json
-from ringland_service.api.shapes.columns import Column, check_doubts, measured_row
+from ringland_service.api.shapes.columns import Column, check_uncertainties, measured_row
 from ringland_service.api.shapes.draft import COLUMN_KEYS
 from ringland_service.api.shapes.hints import right_form
 from ringland_service.api.shapes.json_checks import About, Reader, check_keys, fail, nested, show
@@ -27,8 +27,8 @@ from ringland_service.api.shapes.quantity import quantity_listing
 from ringland_service.api.shapes.quantity_checks import (
     READINGS_KEYS,
     Read,
-    check_doubt,
     check_exact,
+    check_stated_uncertainty,
     check_value,
     read_unit,
 )
@@ -59,16 +59,16 @@ class Readings(ma.Field[Read]):
         values = given.get("values")
         if not isinstance(values, list):
             raise fail(
-                Fault("missing_field", "a list of values is missing", "values").under("values")
+                FieldError("missing_field", "a list of values is missing", "values").under("values")
             )
         if not field.least <= len(values) <= field.most:
             needed = f"{field.least} to {field.most} readings are needed, {len(values)} given"
-            detail = f"{field.words}: {needed}"
+            detail = f"{field.description}: {needed}"
             allowed = {"least": field.least, "most": field.most}
-            raise fail(Fault("wrong_count", detail, allowed, 422).under("values"))
+            raise fail(FieldError("wrong_count", detail, allowed, 422).under("values"))
         symbol = read_unit(given, field.type.kind)
         numbers = nested("values", self._numbers, values, symbol)
-        return Read(numbers, check_doubt(field.type, given, symbol))
+        return Read(numbers, check_stated_uncertainty(field.type, given, symbol))
 
     def _numbers(self, values: list[object], symbol: str) -> tuple[float | None, ...]:
         numbers = [
@@ -78,7 +78,7 @@ class Readings(ma.Field[Read]):
             for i, number in enumerate(values)
         ]
         if all(number is None for number in numbers):
-            raise fail(Fault("wrong_count", "at least one reading is needed", None, 422))
+            raise fail(FieldError("wrong_count", "at least one reading is needed", None, 422))
         return tuple(numbers)
 
 
@@ -95,7 +95,7 @@ class ReadingsShape(AsQuantities, ListShape):
         self.instrument = field.type.instrument
 
     def reader(self, **about: Unpack[About]) -> Reader:
-        """Read an object of values, unit, and perhaps the doubt of each."""
+        """Read an object of values, unit, and perhaps the uncertainty of each."""
         return Readings(self.field, **about)
 
     def request_schema(self, components: Components) -> JsonObject:
@@ -112,7 +112,7 @@ class ReadingsShape(AsQuantities, ListShape):
             values["contains"] = {"type": "number"}
         return {
             "type": "object",
-            "description": field.words,
+            "description": field.description,
             "required": ["values", "unit"],
             "additionalProperties": False,
             "properties": {
@@ -143,7 +143,7 @@ class ReadingsShape(AsQuantities, ListShape):
     def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
         """Return the readings in the unit that answers show their kind in."""
         of = self.field.type
-        return answer_json.listed(value, of.kind, of.digits, system, u)
+        return answer_json.listed(value, of.kind, of.decimals, system, u)
 
     def from_text(self, text: str) -> Json:
         """Return numbers and unit, and what stands behind ±; see ``ListShape.from_text``."""
@@ -155,11 +155,13 @@ class ReadingsShape(AsQuantities, ListShape):
         # Where places may be empty all may be: what then cannot be worked out, the reader says.
         told = any(one.strip() for one in (*before, number or "")) or (self.field.gaps and before)
         if not told or (stated and not is_number_text(stated[-1].strip())):
-            raise Faulty([Fault("not_a_quantity", f"not a list of readings: write {right}", right)])
+            raise FieldErrors(
+                [FieldError("not_a_quantity", f"not a list of readings: write {right}", right)]
+            )
         numbers = self.each([*before, number or ""])
         if not symbol:
             detail = f"numbers alone have no unit: write {right}"
-            raise Faulty([Fault("missing_unit", detail, right)])
+            raise FieldErrors([FieldError("missing_unit", detail, right)])
         found: JsonObject = {"values": numbers, "unit": symbol}
         if stated:
             found["uncertainty"] = number_of(stated[-1].strip())
@@ -176,7 +178,7 @@ class ReadingsShape(AsQuantities, ListShape):
             end = ", one unit and one ± end the list" if leading_number(text)[0] else ""
             right = self.example_text()
             detail = f"not a number: {show(text)}{end}: write {right}"
-            raise Faulty([Fault("wrong_type", detail, right)])
+            raise FieldErrors([FieldError("wrong_type", detail, right)])
         return number_of(text)
 
     def example_text(self) -> str:
@@ -185,7 +187,7 @@ class ReadingsShape(AsQuantities, ListShape):
 
     def _made(self) -> list[float]:
         of, few = self.field.type, min(max(self.field.least, 3), self.field.most)
-        around = (round(of.example * (1 - i / 50), of.digits) for i in range(few))
+        around = (round(of.example * (1 - i / 50), of.decimals) for i in range(few))
         return [min(max(number, of.low), of.high) for number in around]
 
     def pattern(self) -> str:
@@ -217,8 +219,8 @@ class ReadingsShape(AsQuantities, ListShape):
 
     def column_schema(self, most: int) -> JsonObject:
         """Return the schema of a column of lists of numbers with a unit."""
-        words = f"a list of numbers, or its text such as {self._texts()},"
-        return measured_column(words, symbols(self.field.type.kind), self.field.exact, most)
+        description = f"a list of numbers, or its text such as {self._texts()},"
+        return measured_column(description, symbols(self.field.type.kind), self.field.exact, most)
 
     def _texts(self) -> str:
         return self.example_text().rpartition(" ")[0]
@@ -229,7 +231,7 @@ class ReadingsShape(AsQuantities, ListShape):
         unit = self.field.type.kind.unit
         check_keys(column, COLUMN_KEYS, f'{{"unit": "{unit}", "values": ["{self._texts()}"]}}')
         read_unit(column, self.field.type.kind)
-        check_doubts(column, len(column["values"]))
+        check_uncertainties(column, len(column["values"]))
 
     def row(self, column: Column, value: Any, row: int) -> object:
         """Return the list in one row with the unit of its column."""

@@ -6,9 +6,9 @@ from typing import Any, Unpack
 from marshmallow import Schema
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.json_types import Json, JsonObject
-from ringland_service.api.shapes.base import Requested, Understand, Understood
+from ringland_service.api.shapes.base import Parsed, Requested, Understand
 from ringland_service.api.shapes.examples import example, example_record
 from ringland_service.api.shapes.json_checks import About, Reader, fail, nested
 from ringland_service.api.shapes.looks import AsSection, AsTable
@@ -18,7 +18,7 @@ from ringland_service.api.shapes.schema import load, schema, within
 from ringland_service.api.shapes.schema_parts import Components
 from ringland_service.core.declare import defaults
 from ringland_service.core.declare.fields import QuantityType, RecordsField, SectionField
-from ringland_service.engine.question import Path, Stated
+from ringland_service.engine.request import Path, Stated
 
 
 class Section(ma.Field[dict[str, object]]):
@@ -47,10 +47,10 @@ class Records(ma.Field[list[dict[str, object]]]):
         self, value: object, attr: object, data: object, **kwargs: object
     ) -> list[dict[str, object]]:
         if not isinstance(value, list):
-            raise fail(Fault("wrong_type", "a list is needed here", "a list"))
+            raise fail(FieldError("wrong_type", "a list is needed here", "a list"))
         if not self.least <= len(value) <= self.most:
             detail = f"{self.least} to {self.most} entries are needed, {len(value)} given"
-            raise fail(Fault("wrong_count", detail, None, 422))
+            raise fail(FieldError("wrong_count", detail, None, 422))
         return [nested(i, _inner, self.of, item) for i, item in enumerate(value)]
 
 
@@ -58,7 +58,7 @@ def _inner(of: Schema, value: object) -> dict[str, object]:
     """Return what an inner schema reads, its faults in the outer one's way."""
     try:
         return load(of, value)
-    except Faulty as error:
+    except FieldErrors as error:
         raise fail(*error.faults) from error
 
 
@@ -92,13 +92,13 @@ class SectionShape(_Nested, AsSection):
         """Read an object by the schema of the record."""
         return Section(schema(self.record), **about)
 
-    def understood(self, read: Any, understand: Understand) -> Understood:
+    def parsed(self, read: Any, understand: Understand) -> Parsed:
         """Return the record."""
         return understand(self.record, read)
 
     def request_schema(self, components: Components) -> JsonObject:
         """Return the schema of the record."""
-        return {**request_record(self.record, components), "description": self.field.words}
+        return {**request_record(self.record, components), "description": self.field.description}
 
     def example(self) -> Json:
         """Return the record by the examples of its fields."""
@@ -116,21 +116,21 @@ class RecordsShape(_Nested, AsTable):
         """Read a list of objects by the schema of the record."""
         return Records(schema(self.record), self.field.least, self.field.most, **about)
 
-    def understood(self, read: Any, understand: Understand) -> Understood:
-        """Return the records, and the doubts within them, by place and path."""
+    def parsed(self, read: Any, understand: Understand) -> Parsed:
+        """Return the records, and the uncertainties within them, by place and path."""
         values: list[object] = []
-        doubts: dict[Path, Stated] = {}
+        uncertainties: dict[Path, Stated] = {}
         for place, item in enumerate(read):
             value, inner = within(place, understand, self.record, item)
             values.append(value)
-            doubts |= {(place, *path): stated for path, stated in inner.items()}
-        return tuple(values), doubts
+            uncertainties |= {(place, *path): stated for path, stated in inner.items()}
+        return tuple(values), uncertainties
 
     def request_schema(self, components: Components) -> JsonObject:
         """Return how many there may be, and the schema of each."""
         return {
             "type": "array",
-            "description": self.field.words,
+            "description": self.field.description,
             "minItems": self.field.least,
             "maxItems": self.field.most,
             "items": request_record(self.record, components),
@@ -167,12 +167,12 @@ def request_record(
     optional = defaults(record)
     properties: JsonObject = {}
     required: list[Json] = []
-    for name, asked in adapters(record).items():
-        public = asked.field.public(name)
-        shape = asked.request_schema(components)
+    for name, shape in adapters(record).items():
+        public = shape.field.public(name)
+        said = shape.request_schema(components)
         if optional.get(name) is not None:
-            shape |= asked.default_schema(optional[name])
-        properties[public] = shape
+            said |= shape.default_schema(optional[name])
+        properties[public] = said
         if name not in optional:
             required.append(public)
     found: JsonObject = {
@@ -188,18 +188,18 @@ def listed_fields(record: type) -> list[Json]:
     optional = defaults(record)
     return [
         {
-            "name": asked.field.public(name),
-            "words": asked.field.words,
+            "name": shape.field.public(name),
+            "description": shape.field.description,
             "required": name not in optional,
             "default": optional.get(name),
-            "example": asked.listed_example(),
-            **asked.listing(),
+            "example": shape.listed_example(),
+            **shape.listing(),
         }
-        for name, asked in adapters(record).items()
+        for name, shape in adapters(record).items()
     ]
 
 
 def quantities_of(record: type) -> Iterator[QuantityType]:
     """Yield the quantities of a record's fields, down to its sections and lists of records."""
-    for asked in adapters(record).values():
-        yield from asked.quantities()
+    for shape in adapters(record).values():
+        yield from shape.quantities()

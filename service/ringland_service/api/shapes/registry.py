@@ -9,7 +9,7 @@ from functools import cache
 from typing import TypeVar
 
 from ringland_service.api.shapes.base import Answered, Requested, Resulted
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import Field, ResultField
 
 A = TypeVar("A", bound=Answered)
@@ -57,7 +57,7 @@ def adapter(field: Field) -> Requested:
 @cache
 def adapters(record: type) -> Mapping[str, Requested]:
     """Return the adapters of the fields that a user may fill, by name, in order."""
-    return {name: adapter(field) for name, field in asked(record).items()}
+    return {name: adapter(field) for name, field in input_fields(record).items()}
 
 
 def shown_by(field: Field, holds: str) -> Answered:

@@ -18,7 +18,7 @@ from ringland_service.api.shapes.members import answer
 from ringland_service.api.shapes.registry import adapts_result
 from ringland_service.api.shapes.schema_parts import array_of, one_of
 from ringland_service.core.declare.fields import Quantified, ResultField, UnitGiven
-from ringland_service.core.declare.significant import decimals, kind_and_digits
+from ringland_service.core.declare.significant import decimals_for, kind_and_decimals
 
 
 class _Measured(Resulted):
@@ -31,11 +31,13 @@ class _Measured(Resulted):
         first = next((v for v in values if isinstance(v, Quantified)), None)
         if first is not None:
             return self._of_any_kind(first, values, system, u)
-        kind, digits = self.field.kind, self.field.digits
-        found = column(values, kind, digits, system)
+        kind, decimals = self.field.kind, self.field.decimals
+        found = column(values, kind, decimals, system)
         if u is not None and kind is not None:
-            doubts = column([expanded(one) for one in u], kind, digits, system, difference=True)
-            found["uncertainties"] = doubts["values"]
+            uncertainties = column(
+                [expanded(one) for one in u], kind, decimals, system, difference=True
+            )
+            found["uncertainties"] = uncertainties["values"]
         return found
 
     def _of_any_kind(
@@ -49,13 +51,15 @@ class _Measured(Resulted):
             symbols: list[Json] = [None if v is None else v.unit.symbol for v in values]
             alike = all(v is None or v.unit == first.unit for v in values)
             unit: JsonObject = {"unit": first.unit.symbol} if alike else {"units": symbols}
-            found = {"values": numbers, **unit, "digits": 6}
+            found = {"values": numbers, **unit, "decimals": 6}
         if u is not None:
-            doubts = zip(values, u, strict=True)
-            found["uncertainties"] = [self._doubt(value, one, system) for value, one in doubts]
+            uncertainties = zip(values, u, strict=True)
+            found["uncertainties"] = [
+                self._uncertainty(value, one, system) for value, one in uncertainties
+            ]
         return found
 
-    def _doubt(self, value: Quantified | None, u: Any, system: str) -> float | None:
+    def _uncertainty(self, value: Quantified | None, u: Any, system: str) -> float | None:
         """Return the expanded uncertainty of a quantity of any kind, in the unit of its column."""
         if value is None or not u:
             return None
@@ -64,9 +68,9 @@ class _Measured(Resulted):
 
 
 def _digits(value: Quantified) -> int:
-    """Return decimals that keep four digits of a value of any kind."""
+    """Return decimals that keep four decimals of a value of any kind."""
     number = value.value[0] if isinstance(value.value, tuple) else value.value
-    return decimals(number, 4)
+    return decimals_for(number, 4)
 
 
 def _in_own_unit(value: Quantified) -> float:
@@ -82,10 +86,10 @@ class ResultQuantity(_Measured, AsQuantity):
         """Return the quantity; of a kind that it carries itself, in its own unit."""
         if isinstance(value, Quantified):
             return answer_json.any_quantity(value, u)
-        kind, digits = kind_and_digits(self.field, inputs)
+        kind, decimals = kind_and_decimals(self.field, inputs)
         if kind is None:
             return plain_json(value)
-        return answer_json.quantity(value, kind, digits, system, u)
+        return answer_json.quantity(value, kind, decimals, system, u)
 
 
 @adapts_result("quantities")
@@ -94,10 +98,10 @@ class ResultQuantities(_Measured, AsQuantities):
 
     def answer(self, value: Any, inputs: object, system: str, u: Any = None) -> Json:
         """Return the quantities in one unit."""
-        kind, digits = kind_and_digits(self.field, inputs)
+        kind, decimals = kind_and_decimals(self.field, inputs)
         if kind is None:
             return plain_json(value)
-        return answer_json.listed(value, kind, digits, system, u)
+        return answer_json.listed(value, kind, decimals, system, u)
 
 
 @adapts_result("table")
@@ -116,8 +120,10 @@ class ResultTable(AsTable, Resulted):
 class _Bare(AsBare, Resulted):
     def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
         """Return the values as they are."""
-        doubts: JsonObject = {} if u is None else {"uncertainties": [expanded(one) for one in u]}
-        return {"values": values, **doubts}
+        uncertainties: JsonObject = (
+            {} if u is None else {"uncertainties": [expanded(one) for one in u]}
+        )
+        return {"values": values, **uncertainties}
 
 
 @adapts_result("choice")

@@ -7,7 +7,7 @@ from typing import ParamSpec, TypeVar, cast
 from marshmallow import RAISE, Schema, ValidationError
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.shapes.base import Requested
 from ringland_service.api.shapes.json_checks import About, Reader
 from ringland_service.api.shapes.registry import adapters
@@ -33,23 +33,23 @@ class Strict(Schema):
         unknown = RAISE
 
 
-def about(asked: Requested | None = None, **more: object) -> About:
+def about(shape: Requested | None = None, **more: object) -> About:
     """Return what marshmallow is told of a field: its own messages as tokens, and ``more``.
 
     Of a missing field the message says what would be right.
     """
-    missing: object = MISSING if asked is None else [_missing(asked)]
+    missing: object = MISSING if shape is None else [_missing(shape)]
     messages = {"required": missing, "null": NULL, "type": NOT_OBJECT, "invalid": NOT_OBJECT}
     return cast(About, {"error_messages": messages, **more})
 
 
-def _missing(asked: Requested) -> Fault:
-    right = asked.example()
+def _missing(shape: Requested) -> FieldError:
+    right = shape.example()
     shown: object = right
     if isinstance(right, dict) and "value" in right:
         shown = f"{right['value']:g} {right['unit']}"
-    detail = f"this field is needed: {asked.field.words}, such as {shown}"
-    return Fault("missing_field", detail, right)
+    detail = f"this field is needed: {shape.field.description}, such as {shown}"
+    return FieldError("missing_field", detail, right)
 
 
 @cache
@@ -57,10 +57,10 @@ def schema(record: type, extra: tuple[tuple[str, Reader], ...] = ()) -> Schema:
     """Return the schema of a record; ``extra`` are further fields beside its own."""
     optional = defaults(record)
     members: dict[str, ma.Field[object]] = {
-        name: asked.reader(
-            **about(asked, data_key=asked.field.public(name), required=name not in optional)
+        name: shape.reader(
+            **about(shape, data_key=shape.field.public(name), required=name not in optional)
         )
-        for name, asked in adapters(record).items()
+        for name, shape in adapters(record).items()
     }
     made = Strict.from_dict(members | dict(extra), name=f"{record.__module__}.{record.__name__}")
     return made()
@@ -71,18 +71,18 @@ def load(of: Schema, data: object, partial: bool = False) -> dict[str, object]:
 
     Raises
     ------
-    Faulty
+    FieldErrors
         With every fault found.
     """
     try:
         loaded: dict[str, object] = of.load(data, partial=partial)  # type: ignore[arg-type]
     except ValidationError as error:
         known = sorted(str(f.data_key or name) for name, f in of.fields.items())
-        raise Faulty(worded(error.messages, known)) from error
+        raise FieldErrors(worded(error.messages, known)) from error
     return loaded
 
 
-def worded(messages: object, known: list[str]) -> list[Fault]:
+def worded(messages: object, known: list[str]) -> list[FieldError]:
     """Return marshmallow's nested messages as faults with pointers."""
     if isinstance(messages, dict):
         found = []
@@ -90,25 +90,25 @@ def worded(messages: object, known: list[str]) -> list[Fault]:
             faults = [_unknown(key, known)] if inner == [UNKNOWN] else worded(inner, known)
             found += faults if key == "_schema" else [fault.under(key) for fault in faults]
         return found
-    told = cast(list[Fault | str], messages)
-    return [one if isinstance(one, Fault) else _token(one) for one in told]
+    told = cast(list[FieldError | str], messages)
+    return [one if isinstance(one, FieldError) else _token(one) for one in told]
 
 
-def _unknown(name: object, known: list[str]) -> Fault:
-    return Fault("unknown_field", "this field is not known here", known, given=str(name))
+def _unknown(name: object, known: list[str]) -> FieldError:
+    return FieldError("unknown_field", "this field is not known here", known, given=str(name))
 
 
-def _token(token: str) -> Fault:
+def _token(token: str) -> FieldError:
     return {
-        MISSING: Fault("missing_field", "this field is needed"),
-        NULL: Fault("null", "null is no value: leave the field out when it is not known"),
-        NOT_OBJECT: Fault("wrong_type", "a JSON object is needed here"),
-    }.get(token, Fault("wrong_type", token))
+        MISSING: FieldError("missing_field", "this field is needed"),
+        NULL: FieldError("null", "null is no value: leave the field out when it is not known"),
+        NOT_OBJECT: FieldError("wrong_type", "a JSON object is needed here"),
+    }.get(token, FieldError("wrong_type", token))
 
 
 def within(key: str | int, function: Callable[P, T], *args: P.args, **kwargs: P.kwargs) -> T:
     """Call a function that understands what stands under a key; its faults point there."""
     try:
         return function(*args, **kwargs)
-    except Faulty as error:
-        raise Faulty([fault.under(key) for fault in error.faults]) from error
+    except FieldErrors as error:
+        raise FieldErrors([fault.under(key) for fault in error.faults]) from error

@@ -55,7 +55,7 @@ def column() -> JsonObject:
                 "description": "a unit a row, where they differ",
                 "items": {"type": ["string", "null"]},
             },
-            "digits": {"type": "integer"},
+            "decimals": {"type": "integer"},
             "uncertainties": {
                 "type": "array",
                 "description": "expanded (k = 2); a list where the result is one",
@@ -65,11 +65,11 @@ def column() -> JsonObject:
     }
 
 
-def batch_column(words: str, more: JsonObject, most: int) -> JsonObject:
+def batch_column(description: str, more: JsonObject, most: int) -> JsonObject:
     """Return the schema of a column; a cell that is not what it should be is its row's problem."""
     return {
         "type": "object",
-        "description": f"{words} a row, or null; any other cell becomes a problem of its row",
+        "description": f"{description} a row, or null; any other cell becomes a problem of its row",
         "required": ["values", *(name for name in more if name == "unit")],
         "additionalProperties": False,
         "properties": {
@@ -79,13 +79,13 @@ def batch_column(words: str, more: JsonObject, most: int) -> JsonObject:
     }
 
 
-def measured_column(words: str, units: Sequence[str], exact: bool, most: int) -> JsonObject:
+def measured_column(description: str, units: Sequence[str], exact: bool, most: int) -> JsonObject:
     """Return the schema of a column with a unit, and with uncertainties where it may have any."""
-    doubts: JsonObject = {} if exact else {"uncertainty": DOUBTS}
-    return batch_column(words, {"unit": one_of(units), **doubts}, most)
+    uncertainties: JsonObject = {} if exact else {"uncertainty": UNCERTAINTIES}
+    return batch_column(description, {"unit": one_of(units), **uncertainties}, most)
 
 
-DOUBTS: JsonObject = {"description": "one number for all rows, or a list of one a row"}
+UNCERTAINTIES: JsonObject = {"description": "one number for all rows, or a list of one a row"}
 
 
 def text_pattern(pattern: str, longest: int) -> JsonObject:

@@ -5,7 +5,7 @@ from typing import Unpack
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes.base import InCells
 from ringland_service.api.shapes.columns import text_cell
@@ -30,7 +30,9 @@ class Flag(ma.Field[bool]):
 
     def _deserialize(self, value: object, attr: object, data: object, **kwargs: object) -> bool:
         if not isinstance(value, bool):
-            raise fail(Fault("wrong_type", f"neither true nor false: {show(value)}", [True, False]))
+            raise fail(
+                FieldError("wrong_type", f"neither true nor false: {show(value)}", [True, False])
+            )
         return value
 
 
@@ -46,7 +48,7 @@ class Choice(ma.Field[str]):
             allowed = list(self.tokens)
             detail = f"{show(value)} is not one of {allowed}"
             given = value if isinstance(value, str) else None
-            raise fail(Fault("not_a_choice", detail, allowed, given=given))
+            raise fail(FieldError("not_a_choice", detail, allowed, given=given))
         return value
 
 
@@ -63,20 +65,20 @@ class Choices(ma.Field[tuple[str, ...]]):
     ) -> tuple[str, ...]:
         if not isinstance(value, list):
             detail = f'not a list: {show(value)}; write ["{self.tokens[0]}"]'
-            raise fail(Fault("wrong_type", detail, [self.tokens[0]]))
+            raise fail(FieldError("wrong_type", detail, [self.tokens[0]]))
         if len(value) > len(self.tokens):
             detail = f"{len(value)} entries, of {len(self.tokens)} that there are"
-            raise fail(Fault("wrong_count", detail, {"most": len(self.tokens)}, 422))
+            raise fail(FieldError("wrong_count", detail, {"most": len(self.tokens)}, 422))
         found = tuple(nested(i, self._token, token) for i, token in enumerate(value))
         twice = sorted({token for token in found if found.count(token) > 1})
         if twice:
             detail = f"given twice: {', '.join(twice)}"
-            raise fail(Fault("given_twice", detail, "each once", 422))
+            raise fail(FieldError("given_twice", detail, "each once", 422))
         return found
 
     def _token(self, token: object) -> str:
         if token is None:
-            raise fail(Fault("null", "null is no choice: leave it out of the list"))
+            raise fail(FieldError("null", "null is no choice: leave it out of the list"))
         return str(self.one.deserialize(token))
 
 
@@ -90,11 +92,11 @@ class Text(ma.Field[str]):
 
     def _deserialize(self, value: object, attr: object, data: object, **kwargs: object) -> str:
         if not isinstance(value, str):
-            raise fail(Fault("wrong_type", f"not a text: {show(value)}", "a text"))
+            raise fail(FieldError("wrong_type", f"not a text: {show(value)}", "a text"))
         if not self.shortest <= len(value) <= self.longest:
             allowed = {"shortest": self.shortest, "longest": self.longest}
             detail = f"a text of {len(value)} characters; {self.shortest} to {self.longest} fit"
-            raise fail(Fault("out_of_bounds", detail, allowed, 422))
+            raise fail(FieldError("out_of_bounds", detail, allowed, 422))
         return value
 
 
@@ -190,7 +192,7 @@ class ChoiceShape(Worded, AsBare):
         """Return the tokens, each with its words."""
         words = "; ".join(f"{token}: {text}" for token, text in self.choices.items())
         found = self.described(one_of(self.choices))
-        return {**found, "description": f"{self.field.words} ({words})"}
+        return {**found, "description": f"{self.field.description} ({words})"}
 
     def listing(self) -> JsonObject:
         """Return the tokens, each with its words."""

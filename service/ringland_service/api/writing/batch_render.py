@@ -15,11 +15,11 @@ from ringland_service.api.shapes.figures import cell
 from ringland_service.core.declare import Calculation
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.errors import CoreError
-from ringland_service.engine.columnar import ColumnAnswer
+from ringland_service.engine.columnar import ColumnResponse
 from ringland_service.engine.scalar import cautions_of
 
 
-def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def results(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return the result columns by public name, each with its uncertainties where there are any."""
     declared = shapes.results(found.calculation.outputs)
     return {
@@ -29,21 +29,21 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def verdicts(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return the verdict columns by check."""
     shown: dict[str, Any] = {}
     for check in found.calculation.checks:
         rows = found.verdicts.get(check.name)
         if rows is None:
             continue
-        kind, digits = rows.kind, rows.digits
-        doubts = [None if not u else 2.0 * u for u in rows.u]
+        kind, decimals = rows.kind, rows.decimals
+        uncertainties = [None if not u else 2.0 * u for u in rows.u]
         shown[check.name] = {
             "verdict": rows.verdict,
             "why": rows.why,
-            "margin": column(rows.margin, kind, digits, system, difference=True),
-            "uncertainty": column(doubts, kind, digits, system, difference=True),
-            "probability_within": [
+            "margin": column(rows.margin, kind, decimals, system, difference=True),
+            "uncertainty": column(uncertainties, kind, decimals, system, difference=True),
+            "conformance_probability": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],
         }
@@ -56,7 +56,7 @@ Headed = tuple[str, list[Json]]
 MOST_PROBLEMS = 1_000
 
 
-def statuses(found: ColumnAnswer) -> list[str]:
+def statuses(found: ColumnResponse) -> list[str]:
     """Return what became of each row."""
     words = [OK] * found.count
     for row in found.problems:
@@ -77,7 +77,7 @@ def _field(calculation: Calculation, error: CoreError) -> str:
     return str(public_path(calculation.inputs, (error.field,))[0])
 
 
-def problems(found: ColumnAnswer) -> dict[str, Any]:
+def problems(found: ColumnResponse) -> dict[str, Any]:
     """Return the first problems in full, and of the others how many there are of each code."""
     told = [(row, error) for row in sorted(found.problems) for error in found.problems[row]]
     shown = [problem(found.calculation, row, error) for row, error in told[:MOST_PROBLEMS]]
@@ -86,7 +86,7 @@ def problems(found: ColumnAnswer) -> dict[str, Any]:
     return {"problems": shown, "more_problems": more}
 
 
-def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def answer(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return a batch's answer as JSON."""
     calculation = found.calculation
     words = statuses(found)
@@ -109,7 +109,7 @@ def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def table(found: ColumnAnswer, system: str) -> str:
+def table(found: ColumnResponse, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
     shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
     rows: list[Json] = [str(i + 1) for i in range(found.count)]
@@ -144,7 +144,7 @@ def _result_columns(
                 yield f"{name} uncertainty not stated", list(remarks[name])
 
 
-def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
+def _remarks(found: ColumnResponse) -> dict[str, list[str]]:
     """Return, per result, a column of what is said of the inputs that state no uncertainty."""
     columns: dict[str, list[str]] = {}
     for warned, rows in found.warnings.items():
@@ -155,7 +155,7 @@ def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
     return columns
 
 
-def _warning_column(found: ColumnAnswer) -> list[Json]:
+def _warning_column(found: ColumnResponse) -> list[Json]:
     """Return what each row is warned of: field and code; the JSON has the messages."""
     texts: list[list[str]] = [[] for _ in range(found.count)]
     for warned, rows in found.warnings.items():
@@ -175,7 +175,7 @@ def _verdict_columns(found: dict[str, Any]) -> Iterator[Headed]:
         )
 
 
-def _problem_column(found: ColumnAnswer) -> list[Json]:
+def _problem_column(found: ColumnResponse) -> list[Json]:
     """Return what is wrong with each row; past the first problems the field and the code."""
     texts = [""] * found.count
     told = 0

@@ -7,14 +7,14 @@ from ringland_service.api.shapes import members
 from ringland_service.api.shapes.registry import adapter
 from ringland_service.api.writing import render
 from ringland_service.api.writing.expanded import uncertainties
-from ringland_service.core.declare import asked, declared
+from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.metrology.conformity import CLOSE
-from ringland_service.engine.composite import CompositeAnswer
+from ringland_service.engine.composite import CompositeResponse
 from ringland_service.engine.opening import Open
-from ringland_service.engine.question import Path, field_at
+from ringland_service.engine.request import Path, field_at
 
 
-def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
+def answer(found: CompositeResponse, system: str) -> dict[str, Any]:
     """Return the answer of a composite as JSON."""
     calculation = found.calculation
     parts = {
@@ -35,9 +35,9 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
         ),
         "result": {**parts, **_fallen_out(found), "measure_next": measure_next(found)},
         "uncertainties": {
-            name: doubt
+            name: uncertainty
             for part, single in found.parts.items()
-            for name, doubt in uncertainties(single.outputs, single.u, f"{part}.").items()
+            for name, uncertainty in uncertainties(single.outputs, single.u, f"{part}.").items()
         },
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
@@ -47,7 +47,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def basis(found: CompositeAnswer) -> list[dict[str, str]]:
+def basis(found: CompositeResponse) -> list[dict[str, str]]:
     """Return where each result of each part comes from."""
     rows = []
     for part, single in found.parts.items():
@@ -60,29 +60,29 @@ def basis(found: CompositeAnswer) -> list[dict[str, str]]:
     return rows
 
 
-def _joint(found: CompositeAnswer, part: str) -> dict[str, str]:
+def _joint(found: CompositeResponse, part: str) -> dict[str, str]:
     """Return the part's results that stand for those of several works together, and whose."""
     outputs = declared(found.parts[part].calculation.outputs)
     of = found.joint.get(part, {}).items()
     return {outputs[n].public(n): ".".join(map(str, _source(found, path))) for n, path in of}
 
 
-def _fallen_out(found: CompositeAnswer) -> dict[str, Any]:
+def _fallen_out(found: CompositeResponse) -> dict[str, Any]:
     """Return the parts that are not worked out for this engine, each with why; where any."""
     headings = {step.part: step.heading for step in found.calculation.steps}
     rows = [
-        {"part": part, "words": headings[part], "why": why}
+        {"part": part, "label": headings[part], "why": why}
         for part, why in found.fallen_out.items()
     ]
     return {"not_worked_out": rows} if rows else {}
 
 
-def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
+def measure_next(found: CompositeResponse) -> list[dict[str, Any]]:
     """Return what would open a part, or settle a verdict that is too close to call."""
     return [_opening(found, open_) for open_ in found.open] + [
         {
             "opens": v.check.name,
-            "why": f"{v.check.words}{f', {v.of}' if v.of else ''}: too close to call",
+            "why": f"{v.check.label}{f', {v.of}' if v.of else ''}: too close to call",
             "ways": [],
             "advice": v.advice,
         }
@@ -91,7 +91,7 @@ def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
     ]
 
 
-def _opening(found: CompositeAnswer, open_: Open) -> dict[str, Any]:
+def _opening(found: CompositeResponse, open_: Open) -> dict[str, Any]:
     record = found.calculation.inputs
     return {
         "opens": open_.part,
@@ -106,24 +106,26 @@ def _reading(record: type, path: Path) -> dict[str, str]:
     field = field_at(record, path)
     return {
         "field": ".".join(map(str, public_path(record, path))),
-        "words": field.words,
+        "description": field.description,
         "instrument": adapter(field).instrument,
     }
 
 
-def taken(found: CompositeAnswer) -> list[dict[str, str]]:
+def taken(found: CompositeResponse) -> list[dict[str, str]]:
     """Return which field of which part was taken from where, where the names differ."""
     rows = []
     for part, fields in found.taken.items():
         inputs = found.parts[part].calculation.inputs
         for name, path in fields.items():
             source = ".".join(map(str, _source(found, path)))
-            rows.append({"field": f"{part}.{asked(inputs)[name].public(name)}", "from": source})
+            rows.append(
+                {"field": f"{part}.{input_fields(inputs)[name].public(name)}", "from": source}
+            )
         rows += [{"field": f"{part}.{n}", "from": of} for n, of in _joint(found, part).items()]
     return rows
 
 
-def _source(found: CompositeAnswer, path: Path) -> list[str | int]:
+def _source(found: CompositeResponse, path: Path) -> list[str | int]:
     """Return the public path of a field, or of a part's result.
 
     A section may bear the name of a part; their fields never bear one name.

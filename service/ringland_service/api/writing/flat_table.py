@@ -10,7 +10,7 @@ from ringland_service.api.shapes.base import Row
 from ringland_service.api.shapes.figures import REMARK, cell
 from ringland_service.api.shapes.looks import rows_of
 from ringland_service.api.writing.text import quantity_or_number, reading_text
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Operation
 from ringland_service.core.declare.notices import UNSTATED
 
 COLUMNS = (
@@ -29,7 +29,7 @@ COLUMNS = (
 )
 
 
-def table(calculation: Declared, found: Mapping[str, Any]) -> str:
+def table(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return an answer, as it is to be printed, as one flat CSV table.
 
     Results, what to measure next, verdicts, warnings.
@@ -42,7 +42,7 @@ def table(calculation: Declared, found: Mapping[str, Any]) -> str:
     return text.getvalue()
 
 
-def _rows(calculation: Declared, found: Mapping[str, Any]) -> Iterator[Row]:
+def _rows(calculation: Operation, found: Mapping[str, Any]) -> Iterator[Row]:
     result = found["result"]
     if isinstance(calculation, Composite):
         for part, single in shapes.parts(calculation).items():

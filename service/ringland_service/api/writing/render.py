@@ -1,16 +1,16 @@
-"""An answer as JSON: full floats, a unit on every quantity, suggested digits beside it."""
+"""An answer as JSON: full floats, a unit on every quantity, suggested decimals beside it."""
 
 from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
 from ringland_service.api.shapes import members
-from ringland_service.api.shapes.answer_json import quantity, shown_digits, shown_unit
+from ringland_service.api.shapes.answer_json import quantity, shown_decimals, shown_unit
 from ringland_service.api.writing.expanded import uncertainties
 from ringland_service.api.writing.trace import in_words
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.conformity import CLOSE
-from ringland_service.engine.answer import Answer, Verdict
+from ringland_service.engine.response import Response, Verdict
 
 
 def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
@@ -32,7 +32,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
             return None
         if found.kind is None:
             return float(value)
-        return quantity(value, found.kind, found.digits, system)
+        return quantity(value, found.kind, found.decimals, system)
 
     def difference(value: Any) -> Any:
         if value is None:
@@ -40,13 +40,13 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         if found.kind is None:
             return float(value)
         unit = shown_unit(found.kind, system)
-        digits = shown_digits(found.kind, found.digits, system)
-        return {"value": float(value / unit.factor), "unit": unit.symbol, "digits": digits}
+        decimals = shown_decimals(found.kind, found.decimals, system)
+        return {"value": float(value / unit.factor), "unit": unit.symbol, "decimals": decimals}
 
     judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
-        "words": found.check.words,
+        "label": found.check.label,
         "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),
@@ -61,14 +61,14 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         "why": found.why,
         "to_judge": found.to_judge or None,
         "without_uncertainty": judged.without if due else None,
-        "probability_within": float(judged.probability)
+        "conformance_probability": float(judged.probability)
         if due and judged.probability is not None
         else None,
         "margin": difference(judged.margin),
         "rule": found.rule,
-        "doubt_fails": found.check.doubt_fails or None,
+        "inconclusive_fails": found.check.inconclusive_fails or None,
         "to_settle": {
-            "needed_uncertainty": difference(judged.needed) if judged.margin else None,
+            "target_uncertainty": difference(judged.needed) if judged.margin else None,
             "advice": found.advice,
         }
         if due and judged.verdict == CLOSE
@@ -91,7 +91,7 @@ def _basis(calculation: Calculation) -> tuple[tuple[str, dict[str, str]], ...]:
     return tuple(rows)
 
 
-def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
+def answer(found: Response, system: str = "metric") -> dict[str, Any]:
     """Return the answer of one calculation as JSON."""
     calculation = found.calculation
     return {

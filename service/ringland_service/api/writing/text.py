@@ -7,11 +7,11 @@ from typing import Any
 from ringland_service.api.shapes.figures import (
     REMARK,
     bare,
-    doubt_digits,
     is_texts,
     plain,
     quantity,
     told_value,
+    uncertainty_decimals,
     words_of,
 )
 from ringland_service.api.shapes.members import Member, given
@@ -92,14 +92,14 @@ def limit_text(limit: Mapping[str, Any]) -> str:
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
-    """Return a verdict in words: value, doubt, limit, standing, word, probability."""
+    """Return a verdict in words: value, uncertainty, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
     if verdict["why"] is not None:
         word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
-    if verdict["probability_within"] is not None:
-        parts.append(f"probability within {_probability(verdict['probability_within'])}")
+    if verdict["conformance_probability"] is not None:
+        parts.append(f"probability within {_probability(verdict['conformance_probability'])}")
     if verdict["to_settle"] is not None:
         parts.append(f"to settle: {verdict['to_settle']['advice']}")
     if verdict["to_judge"] is not None:
@@ -109,14 +109,14 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
 
 def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
-    value, doubt = verdict["value"], verdict["uncertainty"]
+    value, uncertainty = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
         return f"{judged_number(value)} ({verdict[REMARK]})"
-    if doubt is None:
+    if uncertainty is None:
         return judged_number(value)
     if isinstance(value, Mapping):
-        return quantity({**told_value(value), "uncertainty": quantity_or_number(doubt)[0]})
-    return f"{bare(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
+        return quantity({**told_value(value), "uncertainty": quantity_or_number(uncertainty)[0]})
+    return f"{bare(value)} ± {plain(uncertainty, uncertainty_decimals(uncertainty, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -134,7 +134,7 @@ def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:
 def judged_on(verdict: Mapping[str, Any]) -> str:
     """Return what a verdict is on, and of which where several are judged."""
     of = verdict.get("of")
-    return f"{verdict['words']}, {of}" if of else str(verdict["words"])
+    return f"{verdict['label']}, {of}" if of else str(verdict["label"])
 
 
 NOT_STATED = "no_uncertainty_stated"
@@ -143,7 +143,7 @@ SAID_THERE = (NOT_STATED, UNSTATED)
 
 
 def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
-    """Return warnings as texts; the values without a stated doubt are named in one."""
+    """Return warnings as texts; the values without a stated uncertainty are named in one."""
     texts = [
         f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] not in SAID_THERE
     ]
@@ -199,4 +199,4 @@ def cell(member: Member, value: Any) -> str:
 def reading_text(reading: Mapping[str, str]) -> str:
     """Return a reading to take: what it is, and what measures it."""
     how = reading["instrument"]
-    return f"{reading['words']} ({how})" if how else reading["words"]
+    return f"{reading['description']} ({how})" if how else reading["description"]

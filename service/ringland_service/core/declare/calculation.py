@@ -6,7 +6,7 @@ from typing import Any
 
 from ringland_service.core.declare.usual import Figure
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.core.metrology.propagation import Influence
+from ringland_service.core.metrology.propagation import Component
 from ringland_service.core.metrology.unjudged import Unjudged
 
 # Fields that must be given together to answer one need.
@@ -31,16 +31,16 @@ class Rule:
 class Notice:
     """A warning that rides with an answer. ``when`` takes inputs and results.
 
-    ``unless_doubted`` names a quantity, of the inputs or of the records in them, whose stated doubt
-    silences it. ``common_practice`` marks one that a figure of the tables raises: it falls away
-    with the common-practice figures.
+    ``unless_uncertainty`` names a quantity, of the inputs or of the records in them, whose stated
+    uncertainty silences it. ``common_practice`` marks one that a figure of the tables raises: it
+    falls away with the common-practice figures.
     """
 
     code: str
     field: str
     when: Callable[[Any, Any], Any]
     message: str
-    unless_doubted: str = ""
+    unless_uncertainty: str = ""
     common_practice: bool = False
 
 
@@ -54,13 +54,13 @@ class Check:
         Unique over all calculations, so that a whole job can address it.
     value : str
         Name of the result (or input) judged.
-    words : str
+    label : str
     default : callable or None
         Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
         with ``each`` perhaps a tuple of them, one a member.
     settle : str
-        What would narrow the doubt.
-    doubt_fails : str
+        What would narrow the uncertainty.
+    inconclusive_fails : str
         Where set, too close to call counts as fail; says why.
     each : str
         Where ``value`` is a list, each of its members gets a verdict of its own; names the list
@@ -73,10 +73,10 @@ class Check:
 
     name: str
     value: str
-    words: str
+    label: str
     settle: str
     default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
-    doubt_fails: str = ""
+    inconclusive_fails: str = ""
     each: str = ""
     unjudged: tuple[Unjudged, ...] = ()
     with_decompressor: bool = False
@@ -109,7 +109,7 @@ class Agreement:
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
-class Declared:
+class Operation:
     """What every question under ``/v1`` has.
 
     Attributes
@@ -138,7 +138,7 @@ class Declared:
     title: str
     summary: str
     inputs: type
-    one_of: tuple[tuple[Way, ...], ...] = ()
+    any_of: tuple[tuple[Way, ...], ...] = ()
     rules: tuple[Rule, ...] = ()
     agreements: tuple[Agreement, ...] = ()
     cautions: tuple[str, ...] = ()
@@ -146,7 +146,7 @@ class Declared:
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
-class Calculation(Declared):
+class Calculation(Operation):
     """One calculation: its fields, its arithmetic, what is judged and what rides along.
 
     Attributes
@@ -157,8 +157,8 @@ class Calculation(Declared):
         Pure; takes an ``inputs`` record, returns an ``outputs`` record.
     checks : tuple of Check
     notices : tuple of Notice
-    influences : callable or None
-        Takes the inputs, returns further influences on them that no single field states.
+    components : callable or None
+        Takes the inputs, returns further components on them that no single field states.
     figures : tuple of Figure
         Common-practice figures that stand in where a field is left out.
     one_for_one : callable or None
@@ -177,7 +177,7 @@ class Calculation(Declared):
     compute: Callable[[Any], Any]
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
-    influences: Callable[[Any], list[Influence]] | None = None
+    components: Callable[[Any], list[Component]] | None = None
     figures: tuple[Figure, ...] = ()
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True

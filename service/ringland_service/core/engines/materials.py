@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from ringland_service.core.tables import read_table
+from ringland_service.core.tables.sources import cited
 
 
 @dataclass(frozen=True)
@@ -13,7 +14,7 @@ class Material:
     ----------
     id : str
         Token on the wire.
-    words : str
+    label : str
     alpha : float
         Coefficient that stands in where only the material is known [1/K].
     low, high : float
@@ -24,7 +25,7 @@ class Material:
     """
 
     id: str
-    words: str
+    label: str
     alpha: float
     low: float
     high: float
@@ -34,10 +35,12 @@ class Material:
 
 
 MATERIALS: dict[str, Material] = {
-    row["id"]: Material(**{**row, "bore_kinds": tuple(row["bore_kinds"])})
+    row["id"]: Material(
+        **{**row, "bore_kinds": tuple(row["bore_kinds"]), "source": cited(row["source"])}
+    )
     for row in read_table("materials")
 }
-MATERIAL_CHOICES: dict[str, str] = {m.id: m.words for m in MATERIALS.values()}
+MATERIAL_CHOICES: dict[str, str] = {m.id: m.label for m in MATERIALS.values()}
 
 UNKNOWN = "unknown"
 BORE_KINDS: dict[str, str] = {

@@ -30,7 +30,7 @@ def out_of_round_mm(pin_axis_mm: Number, thrust_axis_mm: Number) -> Number:
 
     References
     ----------
-    Common practice, no source; not the radial roundness of ISO 12181 (from memory).
+    Common practice, no source; not the radial roundness of ISO 12181.
     """
     return absolute(pin_axis_mm - thrust_axis_mm)
 
@@ -136,7 +136,7 @@ def hot_size_mm(size_at_20c_mm: Number, temperature_c: Number, alpha_per_k: Numb
 
     References
     ----------
-    ISO 1; Machinery's Handbook, linear expansion (from memory).
+    ISO 1; Machinery's Handbook, linear expansion.
     """
     return size_at_20c_mm * (1 + alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C))
 
@@ -145,7 +145,7 @@ def hot_clearance_mm(
     bore_mm: Number,
     bore_hot_c: Number,
     bore_alpha_per_k: Number,
-    piston_mm: Number,
+    piston_size_mm: Number,
     piston_hot_c: Number,
     piston_alpha_per_k: Number,
 ) -> Number:
@@ -153,7 +153,7 @@ def hot_clearance_mm(
 
     Parameters
     ----------
-    bore_mm, piston_mm : float or array
+    bore_mm, piston_size_mm : float or array
         Diameters at 20 °C [mm].
     bore_hot_c, piston_hot_c : float or array
         Temperatures when running [°C].
@@ -167,9 +167,9 @@ def hot_clearance_mm(
 
     References
     ----------
-    Machinery's Handbook, linear expansion (from memory).
+    Machinery's Handbook, linear expansion.
     """
     return clearance_mm(
         hot_size_mm(bore_mm, bore_hot_c, bore_alpha_per_k),
-        hot_size_mm(piston_mm, piston_hot_c, piston_alpha_per_k),
+        hot_size_mm(piston_size_mm, piston_hot_c, piston_alpha_per_k),
     )

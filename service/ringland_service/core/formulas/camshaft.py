@@ -29,7 +29,7 @@ def lobe_lift_mm(height_mm: Number, base_mm: Number) -> Number:
     return height_mm - base_mm
 
 
-def sprocket_pitch_dia_mm(pitch_mm: Number, teeth: Number) -> Number:
+def sprocket_pitch_diameter_mm(pitch_mm: Number, teeth: Number) -> Number:
     """Pitch diameter of a chain sprocket.
 
     Parameters
@@ -51,13 +51,13 @@ def sprocket_pitch_dia_mm(pitch_mm: Number, teeth: Number) -> Number:
 
     References
     ----------
-    Regular polygon of side p and z corners: ``d = p / sin(180° / z)``; ISO 606 (from memory).
+    Regular polygon of side p and z corners: ``d = p / sin(180° / z)``; ISO 606.
     """
     insist(teeth >= 3, OutOfBounds, "teeth", "no sprocket has so few", "three teeth at least")
     return pitch_mm / sine_deg(180.0 / teeth)
 
 
-def cam_retard_cam_deg(lowered_mm: Number, pitch_dia_mm: Number) -> Number:
+def cam_retard_cam_deg(lowered_mm: Number, pitch_diameter_mm: Number) -> Number:
     """Angle by which a camshaft lags once it sits nearer to the crankshaft.
 
     The slack of the tight run is taken up at the slack run; the tight run pulls the sprocket that
@@ -68,7 +68,7 @@ def cam_retard_cam_deg(lowered_mm: Number, pitch_dia_mm: Number) -> Number:
     ----------
     lowered_mm : float or array
         How much nearer the camshaft sits; negative: farther [mm].
-    pitch_dia_mm : float or array
+    pitch_diameter_mm : float or array
         Pitch diameter of the cam sprocket [mm].
 
     Returns
@@ -85,8 +85,8 @@ def cam_retard_cam_deg(lowered_mm: Number, pitch_dia_mm: Number) -> Number:
     ----------
     Plane geometry: arc over radius. Common practice.
     """
-    insist_positive("pitch_dia_mm", pitch_dia_mm)
-    return lowered_mm / (pitch_dia_mm / 2) * (180.0 / pi)
+    insist_positive("pitch_diameter_mm", pitch_diameter_mm)
+    return lowered_mm / (pitch_diameter_mm / 2) * (180.0 / pi)
 
 
 def duration_deg(before_deg: Number, after_deg: Number) -> Number:

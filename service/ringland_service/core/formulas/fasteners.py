@@ -86,7 +86,7 @@ def uncorrected_torque_nm(
     return setting_nm * lever_mm / wrench_length_mm
 
 
-def clamp_n(torque_nm: Number, nut_factor: Number, thread_dia_mm: Number) -> Number:
+def clamp_n(torque_nm: Number, nut_factor: Number, thread_diameter_mm: Number) -> Number:
     """Clamp load of a tightened fastener.
 
     Parameters
@@ -95,7 +95,7 @@ def clamp_n(torque_nm: Number, nut_factor: Number, thread_dia_mm: Number) -> Num
         Torque at the fastener [N.m].
     nut_factor : float or array
         K [1].
-    thread_dia_mm : float or array
+    thread_diameter_mm : float or array
         Nominal diameter [mm].
 
     Returns
@@ -110,17 +110,17 @@ def clamp_n(torque_nm: Number, nut_factor: Number, thread_dia_mm: Number) -> Num
 
     References
     ----------
-    T = K·d·F: machine-design textbooks (from memory).
+    T = K·d·F: machine-design textbooks.
     """
     insist_positive("nut_factor", nut_factor)
-    insist_positive("thread_dia_mm", thread_dia_mm)
-    return 1000.0 * torque_nm / (nut_factor * thread_dia_mm)
+    insist_positive("thread_diameter_mm", thread_diameter_mm)
+    return 1000.0 * torque_nm / (nut_factor * thread_diameter_mm)
 
 
 def nut_factor_of_friction(
-    thread_dia_mm: Number,
+    thread_diameter_mm: Number,
     pitch_mm: Number,
-    pitch_dia_mm: Number,
+    pitch_diameter_mm: Number,
     thread_friction: Number,
     head_friction: Number,
     bearing_over_thread: Number = BEARING_OVER_THREAD,
@@ -129,7 +129,7 @@ def nut_factor_of_friction(
 
     Parameters
     ----------
-    thread_dia_mm, pitch_mm, pitch_dia_mm : float or array
+    thread_diameter_mm, pitch_mm, pitch_diameter_mm : float or array
         Nominal diameter, pitch and pitch diameter [mm].
     thread_friction, head_friction : float or array
         Coefficients of friction [1].
@@ -152,12 +152,12 @@ def nut_factor_of_friction(
 
     References
     ----------
-    ISO 16047, VDI 2230 (from memory): torque as the sum of pitch, thread and head parts.
+    ISO 16047, VDI 2230: torque as the sum of pitch, thread and head parts.
     """
-    insist_positive("thread_dia_mm", thread_dia_mm)
-    thread = thread_friction * pitch_dia_mm / (2.0 * np.cos(np.radians(30.0)))
-    head = head_friction * bearing_over_thread * thread_dia_mm / 2.0
-    found: Number = (pitch_mm / (2.0 * np.pi) + thread + head) / thread_dia_mm
+    insist_positive("thread_diameter_mm", thread_diameter_mm)
+    thread = thread_friction * pitch_diameter_mm / (2.0 * np.cos(np.radians(30.0)))
+    head = head_friction * bearing_over_thread * thread_diameter_mm / 2.0
+    found: Number = (pitch_mm / (2.0 * np.pi) + thread + head) / thread_diameter_mm
     return found
 
 
@@ -185,7 +185,7 @@ def clamp_over_proof(clamp_n: Number, stress_area_mm2: Number, proof_stress_mpa:
 
     References
     ----------
-    ISO 898-1 (from memory): proof load is proof stress times stress area.
+    ISO 898-1: proof load is proof stress times stress area.
     """
     insist_positive("stress_area_mm2", stress_area_mm2)
     insist_positive("proof_stress_mpa", proof_stress_mpa)
@@ -195,8 +195,8 @@ def clamp_over_proof(clamp_n: Number, stress_area_mm2: Number, proof_stress_mpa:
 def torsion_stress_mpa(
     clamp_n: Number,
     pitch_mm: Number,
-    pitch_dia_mm: Number,
-    minor_dia_mm: Number,
+    pitch_diameter_mm: Number,
+    minor_diameter_mm: Number,
     thread_friction: Number,
 ) -> Number:
     """Shear stress in the shank while it is tightened.
@@ -205,7 +205,7 @@ def torsion_stress_mpa(
     ----------
     clamp_n : float or array
         Clamp load [N].
-    pitch_mm, pitch_dia_mm, minor_dia_mm : float or array
+    pitch_mm, pitch_diameter_mm, minor_diameter_mm : float or array
         Pitch, d2 and d3 [mm].
     thread_friction : float or array
         Coefficient of friction in the thread [1].
@@ -222,12 +222,12 @@ def torsion_stress_mpa(
 
     References
     ----------
-    VDI 2230 (from memory).
+    VDI 2230.
     """
-    mean_mm = (pitch_dia_mm + minor_dia_mm) / 2.0
-    insist_positive("thread_minor_dia_mm", mean_mm)
+    mean_mm = (pitch_diameter_mm + minor_diameter_mm) / 2.0
+    insist_positive("thread_minor_diameter_mm", mean_mm)
     thread_torque_nmm = clamp_n * (
-        pitch_mm / (2.0 * math.pi) + FLANK * pitch_dia_mm * thread_friction
+        pitch_mm / (2.0 * math.pi) + FLANK * pitch_diameter_mm * thread_friction
     )
     return 16.0 * thread_torque_nmm / (math.pi * mean_mm * mean_mm * mean_mm)
 
@@ -258,7 +258,7 @@ def combined_stress_over_proof(
 
     References
     ----------
-    Distortion energy: machine-design textbooks, VDI 2230 (from memory).
+    Distortion energy: machine-design textbooks, VDI 2230.
     """
     insist_positive("stress_area_mm2", stress_area_mm2)
     insist_positive("proof_stress_mpa", proof_stress_mpa)

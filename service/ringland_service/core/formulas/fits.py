@@ -6,14 +6,14 @@ from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Column, Number
 
 
-def clearance_mm(bore_mm: Number, piston_mm: Number) -> Number:
+def clearance_mm(bore_mm: Number, piston_size_mm: Number) -> Number:
     """Diametral clearance of a piston in a bore.
 
     Parameters
     ----------
     bore_mm : float or array
         Bore diameter [mm].
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston diameter across the thrust axis, at the maker's height on the skirt [mm].
 
     Returns
@@ -23,19 +23,19 @@ def clearance_mm(bore_mm: Number, piston_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
-    return bore_mm - piston_mm
+    return bore_mm - piston_size_mm
 
 
-def largest_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
+def largest_clearance_mm(bores_mm: Column, piston_size_mm: Number) -> Number:
     """Clearance in the largest bore of the skirt travel.
 
     Parameters
     ----------
     bores_mm : array
         Bore readings inside the skirt travel, both axes, along the last axis [mm].
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston diameter [mm].
 
     Returns
@@ -47,10 +47,10 @@ def largest_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
     ----------
     Common practice.
     """
-    return clearance_mm(np.max(bores_mm, axis=-1), piston_mm)
+    return clearance_mm(np.max(bores_mm, axis=-1), piston_size_mm)
 
 
-def smallest_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
+def smallest_clearance_mm(bores_mm: Column, piston_size_mm: Number) -> Number:
     """Clearance in the smallest bore of the skirt travel.
 
     An oval piston leaves more room on the pin axis, so this one is on the safe side.
@@ -59,7 +59,7 @@ def smallest_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
     ----------
     bores_mm : array
         Bore readings inside the skirt travel, both axes, along the last axis [mm].
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston diameter [mm].
 
     Returns
@@ -71,17 +71,17 @@ def smallest_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
     ----------
     Common practice.
     """
-    return clearance_mm(np.min(bores_mm, axis=-1), piston_mm)
+    return clearance_mm(np.min(bores_mm, axis=-1), piston_size_mm)
 
 
-def mean_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
+def mean_clearance_mm(bores_mm: Column, piston_size_mm: Number) -> Number:
     """Clearance in the mean bore of the skirt travel.
 
     Parameters
     ----------
     bores_mm : array
         Bore readings inside the skirt travel, both axes, along the last axis [mm].
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston diameter [mm].
 
     Returns
@@ -93,17 +93,17 @@ def mean_clearance_mm(bores_mm: Column, piston_mm: Number) -> Number:
     ----------
     Common practice.
     """
-    return clearance_mm(np.mean(bores_mm, axis=-1), piston_mm)
+    return clearance_mm(np.mean(bores_mm, axis=-1), piston_size_mm)
 
 
-def skirt_wear_mm(piston_new_mm: Number, piston_mm: Number) -> Number:
+def skirt_wear_mm(piston_size_new_mm: Number, piston_size_mm: Number) -> Number:
     """Wear of the skirt since new.
 
     Parameters
     ----------
-    piston_new_mm : float or array
+    piston_size_new_mm : float or array
         Piston diameter when new [mm].
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston diameter as measured [mm].
 
     Returns
@@ -115,7 +115,7 @@ def skirt_wear_mm(piston_new_mm: Number, piston_mm: Number) -> Number:
     ----------
     Difference of two diameters.
     """
-    return piston_new_mm - piston_mm
+    return piston_size_new_mm - piston_size_mm
 
 
 def clearance_share(clearance_mm: Number, bore_mm: Number) -> Number:

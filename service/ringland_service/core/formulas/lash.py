@@ -8,13 +8,13 @@ from ringland_service.core.numbers import Number
 
 
 def shim_for_lash_mm(
-    old_shim_mm: Number, lash_mm: Number, wanted_mm: Number, movement: Number
+    shim_mm: Number, lash_mm: Number, wanted_mm: Number, movement: Number
 ) -> Number:
     """Shim that brings the lash to a wanted one.
 
     Parameters
     ----------
-    old_shim_mm : float or array
+    shim_mm : float or array
         Shim fitted now [mm].
     lash_mm : float or array
         Lash with it [mm].
@@ -32,17 +32,17 @@ def shim_for_lash_mm(
     ----------
     Plane geometry: what the lash has too much, the shim has too little.
     """
-    return old_shim_mm + movement * (lash_mm - wanted_mm)
+    return shim_mm + movement * (lash_mm - wanted_mm)
 
 
 def lash_with_shim_mm(
-    old_shim_mm: Number, lash_mm: Number, new_shim_mm: Number, movement: Number
+    shim_mm: Number, lash_mm: Number, new_shim_mm: Number, movement: Number
 ) -> Number:
     """Lash that another shim gives.
 
     Parameters
     ----------
-    old_shim_mm : float or array
+    shim_mm : float or array
         Shim fitted now [mm].
     lash_mm : float or array
         Lash with it [mm].
@@ -66,7 +66,7 @@ def lash_with_shim_mm(
     Plane geometry: the inverse of ``shim_for_lash_mm``.
     """
     insist_positive("movement", movement)
-    return lash_mm + (old_shim_mm - new_shim_mm) / movement
+    return lash_mm + (shim_mm - new_shim_mm) / movement
 
 
 def lash_after_sink_mm(lash_mm: Number, sink_mm: Number, ratio: Number) -> Number:

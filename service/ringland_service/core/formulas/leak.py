@@ -19,7 +19,7 @@ from ringland_service.core.formulas.elementary import (
 )
 from ringland_service.core.numbers import Number
 
-# Air, any text on gas dynamics (from memory).
+# Air, any text on gas dynamics.
 GAMMA = 1.4
 # Pressure after a nozzle over the one before it, at and under which the flow is choked.
 CRITICAL_RATIO = (2.0 / (GAMMA + 1.0)) ** (GAMMA / (GAMMA - 1.0))  # 0.528282
@@ -30,12 +30,12 @@ LEAST_SLOPE = 1e-30
 SETTLED = 4.0 * float(np.finfo(float).eps)
 
 
-def leak_percent(supply_kpa: Number, cylinder_kpa: Number) -> Number:
+def leak_percent(supply_pressure_kpa: Number, cylinder_pressure_kpa: Number) -> Number:
     """Leak-down: share of the supply pressure that the cylinder does not hold.
 
     Parameters
     ----------
-    supply_kpa, cylinder_kpa : float or array
+    supply_pressure_kpa, cylinder_pressure_kpa : float or array
         Pressure before and after the restrictor, gauge, of one zero [kPa].
 
     Returns
@@ -52,8 +52,8 @@ def leak_percent(supply_kpa: Number, cylinder_kpa: Number) -> Number:
     ----------
     Common practice: ``100 (P1 - P2) / P1``.
     """
-    insist_positive("supply_kpa", supply_kpa)
-    return 100 * (supply_kpa - cylinder_kpa) / supply_kpa
+    insist_positive("supply_pressure_kpa", supply_pressure_kpa)
+    return 100 * (supply_pressure_kpa - cylinder_pressure_kpa) / supply_pressure_kpa
 
 
 def hole_area_mm2(diameter_mm: Number) -> Number:
@@ -116,7 +116,7 @@ def flow_function(drop: Number) -> Number:
 
     References
     ----------
-    Isentropic flow of a perfect gas, any text on gas dynamics (from memory):
+    Isentropic flow of a perfect gas, any text on gas dynamics:
     ``sqrt(2 g / (g - 1) (r^(2/g) - r^((g+1)/g)))`` with ``r = 1 - drop``, r not below
     ``(2 / (g + 1))^(g / (g - 1)) = 0.528282``, ``g = 1.4``.
     """
@@ -157,13 +157,16 @@ def nozzle_ratio(after_kpa: Number, before_kpa: Number) -> Number:
 
 
 def leak_area_mm2(
-    supply_kpa: Number, cylinder_kpa: Number, restrictor_mm: Number, air_kpa: Number
+    supply_pressure_kpa: Number,
+    cylinder_pressure_kpa: Number,
+    restrictor_mm: Number,
+    air_kpa: Number,
 ) -> Number:
     """Area of the hole that leaks as much as the restrictor lets in.
 
     Parameters
     ----------
-    supply_kpa, cylinder_kpa : float or array
+    supply_pressure_kpa, cylinder_pressure_kpa : float or array
         Pressure before and after the restrictor, gauge [kPa].
     restrictor_mm : float or array
         Bore of the restrictor [mm].
@@ -187,15 +190,15 @@ def leak_area_mm2(
     Mass flow through restrictor and leak alike: ``A_leak = A_r a1 f(a2 / a1) / (a2 f(p / a2))``
     with absolute pressures a1 before and a2 after the restrictor, f the `flow_function`.
     """
-    insist_positive("cylinder_kpa", cylinder_kpa)
-    before, after = supply_kpa + air_kpa, cylinder_kpa + air_kpa
-    let_in = before * flow_function((supply_kpa - cylinder_kpa) / before)
-    let_out = after * flow_function(cylinder_kpa / after)
+    insist_positive("cylinder_pressure_kpa", cylinder_pressure_kpa)
+    before, after = supply_pressure_kpa + air_kpa, cylinder_pressure_kpa + air_kpa
+    let_in = before * flow_function((supply_pressure_kpa - cylinder_pressure_kpa) / before)
+    let_out = after * flow_function(cylinder_pressure_kpa / after)
     return hole_area_mm2(restrictor_mm) * let_in / let_out
 
 
 def leak_percent_on_tester(
-    leak_mm2: Number, restrictor_mm: Number, supply_kpa: Number, air_kpa: Number
+    leak_mm2: Number, restrictor_mm: Number, supply_pressure_kpa: Number, air_kpa: Number
 ) -> Number:
     """Leak-down that a hole reads on a tester.
 
@@ -205,7 +208,7 @@ def leak_percent_on_tester(
         Leak area [mm²].
     restrictor_mm : float or array
         Bore of the tester's restrictor [mm].
-    supply_kpa : float or array
+    supply_pressure_kpa : float or array
         Supply pressure of the tester, gauge [kPa].
     air_kpa : float or array
         Air pressure on the spot, absolute [kPa].
@@ -227,7 +230,10 @@ def leak_percent_on_tester(
     `leak_area_mm2` solved for the pressure in the cylinder, by Newton's method between bounds. The
     squares of both flows are compared, as they are smooth where the flow itself starts steeply.
     """
-    for name, value in (("restrictor_mm", restrictor_mm), ("supply_kpa", supply_kpa)):
+    for name, value in (
+        ("restrictor_mm", restrictor_mm),
+        ("supply_pressure_kpa", supply_pressure_kpa),
+    ):
         insist_positive(name, value)
     insist_positive("air_kpa", air_kpa)
     insist(
@@ -237,9 +243,9 @@ def leak_percent_on_tester(
         "no hole has an area below zero",
         "a leak area of zero or more",
     )
-    before = supply_kpa + air_kpa
+    before = supply_pressure_kpa + air_kpa
     drop = _settled_drop(leak_mm2 / hole_area_mm2(restrictor_mm), air_kpa / before)
-    return 100 * drop * before / supply_kpa
+    return 100 * drop * before / supply_pressure_kpa
 
 
 def _flow_squared(drop: Number) -> Number:

@@ -71,12 +71,12 @@ def score_clean_up_mm(
     return reference_mm + 2.0 * (side_share * (local_mm - reference_mm) + depth_radial_mm)
 
 
-def finish_bore_mm(piston_mm: Number, clearance_mm: Number) -> Number:
+def finish_bore_mm(piston_size_mm: Number, clearance_mm: Number) -> Number:
     """Bore that gives a piston its clearance.
 
     Parameters
     ----------
-    piston_mm : float or array
+    piston_size_mm : float or array
         Piston as measured [mm].
     clearance_mm : float or array
         Clearance, diametral [mm].
@@ -90,7 +90,7 @@ def finish_bore_mm(piston_mm: Number, clearance_mm: Number) -> Number:
     ----------
     Difference of two diameters.
     """
-    return piston_mm + clearance_mm
+    return piston_size_mm + clearance_mm
 
 
 def bore_to_mm(finish_mm: Number, hone_stock_mm: Number) -> Number:
@@ -181,8 +181,8 @@ def largest_bore_for_wall_mm(outside_mm: Number, floor_mm: Number, core_shift_mm
     return outside_mm - 2.0 * (floor_mm + core_shift_mm)
 
 
-def zone_over_doubt(zone_mm: Number, expanded_mm: Number) -> Number:
-    """Tolerance zone over the whole width of the doubt.
+def zone_over_uncertainty(zone_mm: Number, expanded_mm: Number) -> Number:
+    """Tolerance zone over the whole width of the uncertainty.
 
     Parameters
     ----------
@@ -203,20 +203,20 @@ def zone_over_doubt(zone_mm: Number, expanded_mm: Number) -> Number:
 
     References
     ----------
-    JCGM 106:2012, measurement capability index (from memory).
+    JCGM 106:2012, measurement capability index.
     """
     insist_positive("expanded_mm", expanded_mm)
     return zone_mm / (2.0 * expanded_mm)
 
 
-def circumferential_m_s(bore_mm: Number, spindle_rpm: Number) -> Number:
+def circumferential_speed_m_s(bore_mm: Number, spindle_speed_rpm: Number) -> Number:
     """Speed of a hone's stones around the bore.
 
     Parameters
     ----------
     bore_mm : float or array
         Bore [mm].
-    spindle_rpm : float or array
+    spindle_speed_rpm : float or array
         Turns a minute [1/min].
 
     Returns
@@ -228,10 +228,10 @@ def circumferential_m_s(bore_mm: Number, spindle_rpm: Number) -> Number:
     ----------
     Kinematics: π·D·N.
     """
-    return pi * bore_mm * spindle_rpm / (MM_PER_M * SECONDS_PER_MINUTE)
+    return pi * bore_mm * spindle_speed_rpm / (MM_PER_M * SECONDS_PER_MINUTE)
 
 
-def axial_m_s(travel_mm: Number, cycles_rpm: Number) -> Number:
+def axial_speed_m_s(travel_mm: Number, cycles_rpm: Number) -> Number:
     """Mean speed of a hone along the bore.
 
     Parameters
@@ -253,12 +253,12 @@ def axial_m_s(travel_mm: Number, cycles_rpm: Number) -> Number:
     return 2.0 * travel_mm * cycles_rpm / (MM_PER_M * SECONDS_PER_MINUTE)
 
 
-def included_angle_deg(axial_m_s: Number, circumferential_m_s: Number) -> Number:
+def included_angle_deg(axial_speed_m_s: Number, circumferential_speed_m_s: Number) -> Number:
     """Angle between the two families of lines that a hone leaves, opening around the bore.
 
     Parameters
     ----------
-    axial_m_s, circumferential_m_s : float or array
+    axial_speed_m_s, circumferential_speed_m_s : float or array
         Speed of the stones along and around the bore [m/s].
 
     Returns
@@ -270,17 +270,17 @@ def included_angle_deg(axial_m_s: Number, circumferential_m_s: Number) -> Number
     ----------
     Kinematics: two velocities at right angles.
     """
-    return 2.0 * direction_deg(axial_m_s, circumferential_m_s)
+    return 2.0 * direction_deg(axial_speed_m_s, circumferential_speed_m_s)
 
 
 def cycles_for_angle_rpm(
-    circumferential_m_s: Number, travel_mm: Number, included_deg: Number
+    circumferential_speed_m_s: Number, travel_mm: Number, included_deg: Number
 ) -> Number:
     """Full cycles a minute that give a crosshatch angle at constant stroke speed.
 
     Parameters
     ----------
-    circumferential_m_s : float or array
+    circumferential_speed_m_s : float or array
         Speed of the stones around the bore [m/s].
     travel_mm : float or array
         Travel end to end, above zero [mm].
@@ -310,5 +310,5 @@ def cycles_for_angle_rpm(
         "give an angle between 0 and 180°",
     )
     half = included_deg / 2.0
-    axial = circumferential_m_s * sine_deg(half) / cosine_deg(half)
+    axial = circumferential_speed_m_s * sine_deg(half) / cosine_deg(half)
     return axial * MM_PER_M * SECONDS_PER_MINUTE / (2.0 * travel_mm)

@@ -20,7 +20,7 @@ def interference_mm(sleeve_od_mm: Number, cylinder_bore_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return sleeve_od_mm - cylinder_bore_mm
 
@@ -30,8 +30,8 @@ def heat_cylinder_to_c(
     sleeve_od_mm: Number,
     drop_in_mm: Number,
     sleeve_temperature_c: Number,
-    alpha_cylinder_per_k: Number,
-    alpha_sleeve_per_k: Number,
+    cylinder_alpha_per_k: Number,
+    sleeve_alpha_per_k: Number,
 ) -> Number:
     """Temperature at which a cylinder has grown clear of its sleeve.
 
@@ -43,7 +43,7 @@ def heat_cylinder_to_c(
         Room wanted around the sleeve, on the diameter [mm].
     sleeve_temperature_c : float or array
         Of the sleeve as it goes in [°C].
-    alpha_cylinder_per_k, alpha_sleeve_per_k : float or array
+    cylinder_alpha_per_k, sleeve_alpha_per_k : float or array
         Linear expansion [1/K].
 
     Returns
@@ -58,21 +58,21 @@ def heat_cylinder_to_c(
 
     References
     ----------
-    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook (from memory).
+    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook.
     """
-    insist_positive("alpha_cylinder_per_k", alpha_cylinder_per_k)
+    insist_positive("cylinder_alpha_per_k", cylinder_alpha_per_k)
     insist_positive("cylinder_bore_mm", cylinder_bore_mm)
-    grown = alpha_sleeve_per_k * sleeve_od_mm * (sleeve_temperature_c - REFERENCE_TEMPERATURE_C)
+    grown = sleeve_alpha_per_k * sleeve_od_mm * (sleeve_temperature_c - REFERENCE_TEMPERATURE_C)
     room = interference_mm(sleeve_od_mm, cylinder_bore_mm) + drop_in_mm + grown
-    return REFERENCE_TEMPERATURE_C + room / (alpha_cylinder_per_k * cylinder_bore_mm)
+    return REFERENCE_TEMPERATURE_C + room / (cylinder_alpha_per_k * cylinder_bore_mm)
 
 
 def interference_left_mm(
     cylinder_bore_mm: Number,
     sleeve_od_mm: Number,
     running_temperature_c: Number,
-    alpha_cylinder_per_k: Number,
-    alpha_sleeve_per_k: Number,
+    cylinder_alpha_per_k: Number,
+    sleeve_alpha_per_k: Number,
 ) -> Number:
     """Interference that is left when sleeve and cylinder run at one temperature.
 
@@ -82,7 +82,7 @@ def interference_left_mm(
         At 20 °C [mm].
     running_temperature_c : float or array
         Of both [°C].
-    alpha_cylinder_per_k, alpha_sleeve_per_k : float or array
+    cylinder_alpha_per_k, sleeve_alpha_per_k : float or array
         Linear expansion [1/K].
 
     Returns
@@ -92,18 +92,18 @@ def interference_left_mm(
 
     References
     ----------
-    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook (from memory).
+    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook.
     """
     rise = running_temperature_c - REFERENCE_TEMPERATURE_C
-    lost = (alpha_cylinder_per_k * cylinder_bore_mm - alpha_sleeve_per_k * sleeve_od_mm) * rise
+    lost = (cylinder_alpha_per_k * cylinder_bore_mm - sleeve_alpha_per_k * sleeve_od_mm) * rise
     return interference_mm(sleeve_od_mm, cylinder_bore_mm) - lost
 
 
 def interference_wanted_mm(
     cylinder_bore_mm: Number,
     running_temperature_c: Number,
-    alpha_cylinder_per_k: Number,
-    alpha_sleeve_per_k: Number,
+    cylinder_alpha_per_k: Number,
+    sleeve_alpha_per_k: Number,
     left_mm: Number,
 ) -> Number:
     """Cold interference that leaves a wanted one when running.
@@ -114,7 +114,7 @@ def interference_wanted_mm(
         At 20 °C [mm].
     running_temperature_c : float or array
         Of sleeve and cylinder [°C].
-    alpha_cylinder_per_k, alpha_sleeve_per_k : float or array
+    cylinder_alpha_per_k, sleeve_alpha_per_k : float or array
         Linear expansion [1/K].
     left_mm : float or array
         Interference to be left [mm].
@@ -129,4 +129,4 @@ def interference_wanted_mm(
     Linear expansion; the sleeve is taken as wide as the bore, which is right to 1e-3 of the rest.
     """
     rise = running_temperature_c - REFERENCE_TEMPERATURE_C
-    return (alpha_cylinder_per_k - alpha_sleeve_per_k) * cylinder_bore_mm * rise + left_mm
+    return (cylinder_alpha_per_k - sleeve_alpha_per_k) * cylinder_bore_mm * rise + left_mm

@@ -11,14 +11,14 @@ from ringland_service.core.formulas.elementary import (
 from ringland_service.core.numbers import Number
 
 
-def guide_clearance_mm(guide_mm: Number, stem_mm: Number) -> Number:
+def guide_clearance_mm(guide_mm: Number, stem_size_mm: Number) -> Number:
     """Clearance of a valve stem in its guide.
 
     Parameters
     ----------
     guide_mm : float or array
         Largest bore of the guide [mm].
-    stem_mm : float or array
+    stem_size_mm : float or array
         Smallest diameter of the stem within it [mm].
 
     Returns
@@ -30,7 +30,7 @@ def guide_clearance_mm(guide_mm: Number, stem_mm: Number) -> Number:
     ----------
     Difference of two diameters.
     """
-    return guide_mm - stem_mm
+    return guide_mm - stem_size_mm
 
 
 def clearance_from_rock_mm(rock_mm: Number, guide_length_mm: Number, beyond_mm: Number) -> Number:

@@ -13,7 +13,7 @@ that binary dust decides nothing (0.005 + 0.005 against 0.010).
 
 References
 ----------
-JCGM 106:2012 and ISO 14253-1 (from memory): decision rules, guard band, conformance probability.
+JCGM 106:2012 and ISO 14253-1: decision rules, guard band, conformance probability.
 """
 
 import math
@@ -130,7 +130,7 @@ def normal_cdf(x: Any) -> Any:
     return 0.5 * math.erfc(-x / math.sqrt(2.0))
 
 
-def probability_within(value: Any, u: Any, limit: Limit) -> Any:
+def conformance_probability(value: Any, u: Any, limit: Limit) -> Any:
     """Return the probability that the true value conforms; below 1e-9 given as 0.
 
     ``u`` is the standard uncertainty; 0 in a column gives a meaningless figure for that row,
@@ -170,7 +170,7 @@ def judge(value: Any, u: Any, limit: Limit, rule: str = DEFAULT_RULE) -> Judged:
         verdict=_decide(value, factor * stated, limit),
         without=_decide(value, 0.0, limit),
         margin=margin,
-        probability=probability_within(value, u, limit) if is_column(u) or u else None,
+        probability=conformance_probability(value, u, limit) if is_column(u) or u else None,
         needed=abs(margin) * 2.0 / factor if factor else None,
     )
 

@@ -12,6 +12,7 @@ import numpy as np
 
 from ringland_service.core.numbers import Number
 from ringland_service.core.tables import read_table
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 STANDINGS = {
     "maker": "the maker's figure for the part in hand; it always wins",
@@ -19,7 +20,6 @@ STANDINGS = {
     "standard": "a published standard or handbook, named as the source",
     "computed": "follows from the formula alone",
 }
-NO_SOURCE = "common practice, no source"
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class LimitRow:
 
     id: str
     check: str
-    words: str
+    label: str
     kind: str
     low: float | None = None
     high: float | None = None
@@ -56,14 +56,17 @@ class LimitRow:
     def limit(self, times: Number = 1.0) -> Limit:
         """Return the row as a limit, scaled where the row is a share of something."""
         scaled = [None if side is None else side * times for side in (self.low, self.high)]
-        return Limit(scaled[0], scaled[1], self.standing, f"{self.words}; {self.source}")
+        return Limit(scaled[0], scaled[1], self.standing, f"{self.label}; {self.source}")
 
     def only_high(self) -> "LimitRow":
         """Return the row without its lower side."""
         return replace(self, low=None)
 
 
-LIMITS: dict[str, LimitRow] = {row["id"]: LimitRow(**row) for row in read_table("limits")}
+LIMITS: dict[str, LimitRow] = {
+    row["id"]: LimitRow(**{**row, "source": cited(row.get("source", NO_SOURCE))})
+    for row in read_table("limits")
+}
 
 
 @dataclass(frozen=True)
@@ -71,7 +74,7 @@ class Grade:
     """A ladder of grading words; the first step that a value meets gives the word."""
 
     id: str
-    words: str
+    label: str
     steps: tuple[dict[str, Any], ...]
     otherwise: str
     standing: str = "common_practice"

@@ -167,7 +167,7 @@ EXPECTED = QuantityType(
     0,
 )
 REPEAT = QuantityType(
-    "repeat",
+    "repeatability",
     kinds.PRESSURE_DIFFERENCE,
     0,
     50,
@@ -282,8 +282,8 @@ ALPHA = QuantityType(
     7,
     instrument="table",
 )
-TEMPERATURE_DOUBT = QuantityType(
-    "temperature_doubt",
+TEMPERATURE_UNCERTAINTY = QuantityType(
+    "temperature_uncertainty",
     kinds.TEMPERATURE_DIFFERENCE,
     0.001,
     20,

@@ -98,8 +98,8 @@ LEAK_STEP = QuantityType(
     0,
     instrument="tester maker's sheet",
 )
-FLOW_COEFFICIENT_DOUBT = QuantityType(
-    "flow_coefficient_doubt",
+FLOW_COEFFICIENT_UNCERTAINTY = QuantityType(
+    "flow_coefficient_uncertainty",
     kinds.PERCENT,
     0,
     50,

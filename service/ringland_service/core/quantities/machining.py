@@ -29,7 +29,7 @@ SCORE_DEPTH = QuantityType(
     instrument="pin gauge or replica, 0.01 mm",
 )
 WANTED_CLEARANCE = QuantityType(
-    "wanted_clearance",
+    "clearance_target",
     kinds.LENGTH,
     0.005,
     0.40,
@@ -92,8 +92,8 @@ CORE_SHIFT = QuantityType(
     2,
     instrument="ultrasonic thickness gauge, 0.05 mm",
 )
-SIZE_DOUBT = QuantityType(
-    "size_doubt",
+SIZE_UNCERTAINTY = QuantityType(
+    "size_uncertainty",
     kinds.LENGTH,
     0.0005,
     0.05,
@@ -175,7 +175,7 @@ HONE_CYCLES = QuantityType(
     instrument="counted against a watch",
 )
 HONE_TRAVEL = QuantityType(
-    "hone_travel",
+    "travel",
     kinds.LENGTH,
     20,
     300,

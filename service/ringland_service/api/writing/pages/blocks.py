@@ -12,13 +12,14 @@ from ringland_service.api.writing import text
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.conformity import WORDS
 from ringland_service.core.metrology.unjudged import WHY
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @dataclass(frozen=True)
 class Row:
     """One figure: what it is, and its value with unit."""
 
-    words: str
+    label: str
     value: str
 
 
@@ -43,7 +44,7 @@ class Table:
 class Points:
     """Several texts under what they are."""
 
-    words: str
+    label: str
     texts: tuple[str, ...]
 
 
@@ -65,7 +66,7 @@ class Section:
 class Judged:
     """A verdict in texts; ``token`` is the word of the wire, for the style."""
 
-    words: str
+    label: str
     value: str
     limit: str
     standing: str
@@ -96,9 +97,9 @@ def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
             tables.append(table(words_of(member.name), member, value))
         elif text.is_long_list(member, value, LONG):
             texts = tuple(page_word(member.shape, one) for one in value)
-            points.append(Points(member.shape.field.words, texts))
+            points.append(Points(member.shape.field.description, texts))
         elif value not in ([], "", None):
-            rows.append(Row(member.shape.field.words, member.shape.page_text(value)))
+            rows.append(Row(member.shape.field.description, member.shape.page_text(value)))
     return Section(title, tuple(rows), tuple(points), tuple(tables))
 
 
@@ -129,7 +130,7 @@ def _texts(member: Member, value: Any) -> tuple[str, ...]:
 
 
 def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()) -> list[Section]:
-    """Return the readings as understood: a section of the request a section of the page."""
+    """Return the readings as parsed: a section of the request a section of the page."""
     told = [(m, v) for m, v in shapes.given(record, values) if m.name not in leave_out]
     found = [section("Given", ((m, v) for m, v in told if not m.shape.is_section))]
     for member, value in told:
@@ -148,10 +149,6 @@ def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tup
             yield replace(inner, name=f"{above}{inner.name}"), value
 
 
-# Said by the standing already.
-NO_SOURCE = "common practice, no source"
-
-
 def verdicts(found: Sequence[Mapping[str, Any]]) -> list[Judged]:
     """Return verdicts in texts."""
     return [_judged(verdict) for verdict in found]
@@ -161,17 +158,18 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
     limit = verdict["limit"]
     remarks = []
     if verdict["to_settle"] is not None:
-        if verdict["doubt_fails"]:
-            remarks.append(f"Doubt counts as fail: {verdict['doubt_fails']}")
+        if verdict["inconclusive_fails"]:
+            remarks.append(f"Uncertainty counts as fail: {verdict['inconclusive_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
     if verdict["why"] is not None:
         remarks.append(f"Because {WHY[verdict['why']]}")
         remarks.append(f"To judge it: {verdict['to_judge']}")
     return Judged(
-        words=text.judged_on(verdict),
+        label=text.judged_on(verdict),
         value=text.value_text(verdict),
         limit=text.limit_sides(limit),
         standing=text.STANDING_WORDS[limit["standing"]],
+        # Common practice is said by the standing already.
         source=limit["source"].removesuffix(f"; {NO_SOURCE}"),
         verdict=WORDS[verdict["verdict"]],
         token=verdict["verdict"],

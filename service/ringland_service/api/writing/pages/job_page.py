@@ -16,7 +16,7 @@ from ringland_service.api.writing.pages.order_page import IN_PLACE, order
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures.bore_picture import drawing
 from ringland_service.api.writing.printed import printed
-from ringland_service.core.declare import Calculation, Composite, Declared, Step
+from ringland_service.core.declare import Calculation, Composite, Operation, Step
 from ringland_service.core.engines.survey import Survey
 
 DECISION, ORDER = "cylinder_decision", "order_card"
@@ -48,7 +48,7 @@ class Decision:
     """The decision in words, the reason for it, and how every way stands."""
 
     title: str
-    words: str
+    label: str
     reason: str
     rest: blocks.Section
 
@@ -61,7 +61,7 @@ class Need:
     ways: tuple[str, ...]
 
 
-def page(calculation: Declared, found: Mapping[str, Any]) -> str:
+def page(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
     parts = shapes.parts(of)
@@ -97,9 +97,9 @@ def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> De
     known = shapes.members(calculation.outputs)
     words, reason = (
         known[name].shape.page_text(made[name]) if made.get(name) else ""
-        for name in ("decision", "reason")
+        for name in ("way", "reason")
     )
-    rest = blocks.results(calculation, made, ("decision", "reason"))
+    rest = blocks.results(calculation, made, ("way", "reason"))
     return Decision(calculation.title, words, reason, rest)
 
 

@@ -17,7 +17,7 @@ from ringland_service.api.writing.pictures.surveyed import Axis, Line, Surveyed
 WIDTH = 760.0
 LEFT, RIGHT, TOP, BOTTOM = 84.0, 470.0, 156.0, 596.0
 ROW = 17.0
-# Readings that are all equal still get a scale of so many last digits.
+# Readings that are all equal still get a scale of so many last decimals.
 LEAST_DIGITS = 20
 # A line further out than this leaves the readings too small to read, and is told beside them.
 MOST_STRETCH = 10.0
@@ -35,16 +35,16 @@ class Tick:
 
 @dataclass(frozen=True)
 class Mark:
-    """One reading: its marker, and how far its doubt reaches to either side."""
+    """One reading: its marker, and how far its uncertainty reaches to either side."""
 
     x: float
     y: float
-    doubt: tuple[float, float] | None
+    uncertainty: tuple[float, float] | None
 
 
 @dataclass(frozen=True)
 class Trace:
-    """One axis: its marks, and the runs between gaps as lines and as bands of doubt."""
+    """One axis: its marks, and the runs between gaps as lines and as bands of uncertainty."""
 
     name: str
     marks: tuple[Mark, ...]
@@ -52,13 +52,13 @@ class Trace:
 
     @property
     def bands(self) -> list[list[tuple[float, float]]]:
-        """The outline of the doubt along each run."""
+        """The outline of the uncertainty along each run."""
         found = []
         for run in self.runs:
-            known = [(mark.doubt, mark.y) for mark in run if mark.doubt is not None]
+            known = [(mark.uncertainty, mark.y) for mark in run if mark.uncertainty is not None]
             if len(known) > 1:
-                down = [(doubt[0], y) for doubt, y in known]
-                found.append(down + [(doubt[1], y) for doubt, y in reversed(known)])
+                down = [(uncertainty[0], y) for uncertainty, y in known]
+                found.append(down + [(uncertainty[1], y) for uncertainty, y in reversed(known)])
         return found
 
 
@@ -136,16 +136,16 @@ def scene(drawn: Surveyed) -> Scene:
 
 
 def size_scale(drawn: Surveyed) -> Scale:
-    """Return the scale of diameters: readings with their doubt, and the lines that fit beside."""
+    """Return the scale of diameters: readings with their uncertainty, and lines that fit beside."""
     ends = [
-        size + sign * (axis.doubt or 0.0)
+        size + sign * (axis.uncertainty or 0.0)
         for axis in drawn.axes
         for size in axis.sizes
         if size is not None
         for sign in (-1, 1)
     ]
     low, high = min(ends), max(ends)
-    missing = LEAST_DIGITS * 10.0**-drawn.digits - (high - low)
+    missing = LEAST_DIGITS * 10.0**-drawn.decimals - (high - low)
     if missing > 0.0:
         low, high = low - missing / 2, high + missing / 2
     most = MOST_STRETCH * (high - low)
@@ -196,13 +196,17 @@ def trace(axis: Axis, depths: Sequence[float], across: Scale, down: Scale) -> Tr
         if size is None:
             runs.append([])
         else:
-            runs[-1].append(_mark(size, depth, axis.doubt, across, down))
+            runs[-1].append(_mark(size, depth, axis.uncertainty, across, down))
     kept = tuple(tuple(run) for run in runs if run)
     return Trace(axis.name, tuple(mark for run in kept for mark in run), kept)
 
 
-def _mark(size: float, depth: float, doubt: float | None, across: Scale, down: Scale) -> Mark:
-    reach = None if doubt is None else (across.at(size - doubt), across.at(size + doubt))
+def _mark(size: float, depth: float, uncertainty: float | None, across: Scale, down: Scale) -> Mark:
+    reach = (
+        None
+        if uncertainty is None
+        else (across.at(size - uncertainty), across.at(size + uncertainty))
+    )
     return Mark(across.at(size), down.at(depth), reach)
 
 
@@ -231,7 +235,7 @@ def _rows(drawn: Surveyed, down: Scale) -> tuple[Row, ...]:
 
 
 def _size(drawn: Surveyed, value: float | None) -> str:
-    return "–" if value is None else plain(value, drawn.digits)
+    return "–" if value is None else plain(value, drawn.decimals)
 
 
 def _difference(drawn: Surveyed, i: int) -> str:

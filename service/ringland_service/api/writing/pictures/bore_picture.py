@@ -1,4 +1,4 @@
-"""The bore by depth as a picture: both axes against new size, limit and doubt.
+"""The bore by depth as a picture: both axes against new size, limit and uncertainty.
 
 Depth runs down the page as it does in the cylinder, the deck on top; the diameter across, much
 magnified. Axes differ by marker and dash, never by colour.
@@ -14,7 +14,7 @@ from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures import bore_layout as layout
 from ringland_service.api.writing.pictures.surveyed import Axis, Line, Surveyed, surveyed
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.metrology.conformity import WORDS
 
 AXIS_WORDS = {"thrust": "thrust axis, across the pin", "pin": "pin axis, along the pin"}
@@ -26,12 +26,12 @@ class Entry:
     """One entry of the legend: the sign drawn, and its words."""
 
     sign: str
-    words: str
+    label: str
     x: float
     y: float
 
 
-def picture(calculation: Declared, found: Mapping[str, Any]) -> str:
+def picture(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return the answer of ``bore-survey`` as an SVG document."""
     return drawing(cast(Calculation, calculation), found, alone=True)
 
@@ -67,7 +67,7 @@ def drawing(calculation: Calculation, found: Mapping[str, Any], *, alone: bool) 
 
 def size_text(drawn: Surveyed, value: float) -> str:
     """Return a diameter with its unit."""
-    return f"{plain(value, drawn.digits)} {drawn.unit}"
+    return f"{plain(value, drawn.decimals)} {drawn.unit}"
 
 
 def _shape(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
@@ -86,9 +86,9 @@ def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
     ):
         if line is not None:
             words.append((sign, _line_words(drawn, scene, line, about)))
-    doubts = _doubts(drawn)
-    if doubts:
-        words.append(("doubt", doubts))
+    uncertainties = _uncertainties(drawn)
+    if uncertainties:
+        words.append(("uncertainty", uncertainties))
     top = scene.bottom + 68.0
     return [
         Entry(sign, told_, 24.0 if i % 2 == 0 else 404.0, top + LEGEND_STEP * (i // 2))
@@ -97,29 +97,29 @@ def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
 
 
 def _line_words(drawn: Surveyed, scene: layout.Scene, line: Line, about: str) -> str:
-    told_ = f"{about.format(size_text(drawn, line.size))} ({line.words})"
+    told_ = f"{about.format(size_text(drawn, line.size))} ({line.label})"
     if scene.across.holds(line.size):
         return told_
     return f"{told_}, off scale"
 
 
-def _doubts(drawn: Surveyed) -> str:
-    """Return the doubt of a reading in words; of each axis where they differ."""
-    known = [axis for axis in drawn.axes if axis.doubt is not None]
-    shown = {axis.name: _doubt(drawn, axis) for axis in known}
+def _uncertainties(drawn: Surveyed) -> str:
+    """Return the uncertainty of a reading in words; of each axis where they differ."""
+    known = [axis for axis in drawn.axes if axis.uncertainty is not None]
+    shown = {axis.name: _uncertainty(drawn, axis) for axis in known}
     if not shown:
         return ""
     if len(shown) == len(drawn.axes) and len(set(shown.values())) == 1:
-        return f"{shown[known[0].name]} (k = 2), doubt of a reading"
+        return f"{shown[known[0].name]} (k = 2), uncertainty of a reading"
     return "; ".join(f"{name} {one}" for name, one in shown.items()) + " (k = 2)"
 
 
-def _doubt(drawn: Surveyed, axis: Axis) -> str:
+def _uncertainty(drawn: Surveyed, axis: Axis) -> str:
     value: Told = {
         "value": 0.0,
         "unit": drawn.unit,
-        "digits": drawn.digits,
-        "uncertainty": axis.doubt,
+        "decimals": drawn.decimals,
+        "uncertainty": axis.uncertainty,
     }
     return "±" + quantity(value).partition("±")[2]
 
@@ -136,6 +136,6 @@ def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
         at = f"{plain(depth, drawn.depth_digits)} {drawn.depth_unit}"
         texts.append(f"At {at} below the deck: {', '.join(shown)}.")
     if drawn.new is not None:
-        texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.words}.")
-    texts += [f"{v['words']}: {WORDS[v['verdict']]}." for v in found["verdicts"]]
+        texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.label}.")
+    texts += [f"{v['label']}: {WORDS[v['verdict']]}." for v in found["verdicts"]]
     return " ".join(texts)

@@ -1,4 +1,4 @@
-"""What the picture of a bore shows, read off the answer: readings, new size, limit, doubt."""
+"""What the picture of a bore shows, read off the answer: readings, new size, limit, uncertainty."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -9,11 +9,11 @@ PIN, THRUST = "pin", "thrust"
 
 @dataclass(frozen=True)
 class Axis:
-    """One axis: a diameter at 20 °C or a gap per depth, and the doubt of each, if any is stated."""
+    """One axis: a diameter at 20 °C or a gap per depth, each with any uncertainty stated."""
 
     name: str
     sizes: tuple[float | None, ...]
-    doubt: float | None
+    uncertainty: float | None
 
 
 @dataclass(frozen=True)
@@ -21,7 +21,7 @@ class Line:
     """A size that the bore is held against, and what it is."""
 
     size: float
-    words: str
+    label: str
 
 
 @dataclass(frozen=True)
@@ -29,7 +29,7 @@ class Surveyed:
     """A survey as drawn, from the deck down; all sizes in one unit, as the answer has them."""
 
     unit: str
-    digits: int
+    decimals: int
     depth_unit: str
     depth_digits: int
     depths: tuple[float, ...]
@@ -44,7 +44,7 @@ class Surveyed:
         return [size for axis in self.axes for size in axis.sizes if size is not None]
 
 
-NEW = {"unworn_reference": "unworn reference", "nominal_bore": "nominal bore"}
+NEW = {"unworn": "unworn reference", "nominal_bore": "nominal bore"}
 
 
 def surveyed(found: Mapping[str, Any]) -> Surveyed:
@@ -60,16 +60,16 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
         Axis(
             name,
             tuple(None if sizes[i] is None else sizes[i] * to_20c for i in order),
-            doubt_of(result, name),
+            uncertainty_of(result, name),
         )
         for name, sizes in read.items()
     )
     new = _new(result)
     return Surveyed(
         unit=result["max"]["unit"],
-        digits=result["max"]["digits"],
+        decimals=result["max"]["decimals"],
         depth_unit=depth["unit"],
-        depth_digits=depth["digits"],
+        depth_digits=depth["decimals"],
         depths=tuple(depth["values"][i] for i in order),
         axes=axes,
         new=new,
@@ -78,11 +78,11 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     )
 
 
-def doubt_of(result: Mapping[str, Any], axis: str) -> float | None:
+def uncertainty_of(result: Mapping[str, Any], axis: str) -> float | None:
     """Return the expanded uncertainty of a reading on an axis; None where none is stated.
 
     The answer states it for the largest and the smallest bore. An axis that holds neither was
-    read with the same gauge, if a doubt of its readings is stated at all: its taper tells.
+    read with the same gauge, if an uncertainty of its readings is stated at all: its taper tells.
     """
     for extreme in ("max", "min"):
         if result[f"{extreme}_at_axis"] == axis:
@@ -104,7 +104,7 @@ def _new(result: Mapping[str, Any]) -> Line | None:
 def _limit(verdicts: Any, side: str, new: Line | None) -> Line | None:
     """Return a side of the limit with its standing: on the bore itself, else on its wear."""
     limits = {verdict["check"]: verdict["limit"] for verdict in verdicts}
-    for check, counted_from in (("bore_max", 0.0), ("bore_wear", new.size if new else None)):
+    for check, counted_from in (("bore_largest", 0.0), ("bore_wear", new.size if new else None)):
         limit = limits.get(check)
         if limit is not None and counted_from is not None and limit[side] is not None:
             standing = limit["standing"].replace("_", " ")

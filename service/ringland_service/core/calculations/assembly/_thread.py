@@ -14,35 +14,35 @@ LUBRICANT: dict[str, str] = {
     "moly_paste": "molybdenum paste: nut factor 0.115, middle of 0.10 to 0.13",
     "unknown": "not known",
 }
-# Machine-design textbooks (from memory).
+# Machine-design textbooks.
 NUT_FACTOR: dict[str, float] = {"dry": 0.20, "oiled": 0.165, "moly_paste": 0.115}
 # The coarsest metric threads have a pitch of about a quarter of their diameter.
 COARSEST_SHARE = 0.27
 
 
-def pitch_dia_mm(i: Any) -> Number | None:
+def pitch_diameter_mm(i: Any) -> Number | None:
     """Return the pitch diameter: as given, else of the metric profile [mm]."""
-    if i.thread_pitch_dia_mm is not None or None in (i.thread_dia_mm, i.pitch_mm):
-        given: Number | None = i.thread_pitch_dia_mm
+    if i.thread_pitch_diameter_mm is not None or None in (i.thread_diameter_mm, i.pitch_mm):
+        given: Number | None = i.thread_pitch_diameter_mm
         return given
-    return threads.thread_pitch_dia_mm(i.thread_dia_mm, i.pitch_mm)
+    return threads.thread_pitch_diameter_mm(i.thread_diameter_mm, i.pitch_mm)
 
 
-def minor_dia_mm(i: Any) -> Number | None:
+def minor_diameter_mm(i: Any) -> Number | None:
     """Return the minor diameter: as given, else of the metric profile [mm]."""
-    if i.thread_minor_dia_mm is not None or None in (i.thread_dia_mm, i.pitch_mm):
-        given: Number | None = i.thread_minor_dia_mm
+    if i.thread_minor_diameter_mm is not None or None in (i.thread_diameter_mm, i.pitch_mm):
+        given: Number | None = i.thread_minor_diameter_mm
         return given
-    return threads.thread_minor_dia_mm(i.thread_dia_mm, i.pitch_mm)
+    return threads.thread_minor_diameter_mm(i.thread_diameter_mm, i.pitch_mm)
 
 
 def stress_area_mm2(i: Any) -> Number | None:
     """Return the stress area: as given, else of pitch and minor diameter [mm2]."""
-    pitch_dia, minor_dia = pitch_dia_mm(i), minor_dia_mm(i)
-    if i.stress_area_mm2 is not None or pitch_dia is None or minor_dia is None:
+    pitch_diameter, minor_diameter = pitch_diameter_mm(i), minor_diameter_mm(i)
+    if i.stress_area_mm2 is not None or pitch_diameter is None or minor_diameter is None:
         given: Number | None = i.stress_area_mm2
         return given
-    return threads.stress_area_mm2(pitch_dia, minor_dia)
+    return threads.stress_area_mm2(pitch_diameter, minor_diameter)
 
 
 def nut_factor(i: Any) -> Number | None:
@@ -50,13 +50,13 @@ def nut_factor(i: Any) -> Number | None:
     if i.nut_factor is not None:
         given: Number = i.nut_factor
         return given
-    pitch_dia = pitch_dia_mm(i)
-    parts = (i.thread_dia_mm, i.pitch_mm, pitch_dia, i.thread_friction, i.head_friction)
-    if pitch_dia is not None and None not in parts:
+    pitch_diameter = pitch_diameter_mm(i)
+    parts = (i.thread_diameter_mm, i.pitch_mm, pitch_diameter, i.thread_friction, i.head_friction)
+    if pitch_diameter is not None and None not in parts:
         return fasteners.nut_factor_of_friction(
-            i.thread_dia_mm,
+            i.thread_diameter_mm,
             i.pitch_mm,
-            pitch_dia,
+            pitch_diameter,
             i.thread_friction,
             i.head_friction,
             i.bearing_over_thread,
@@ -66,44 +66,44 @@ def nut_factor(i: Any) -> Number | None:
 
 def torsion_mpa(i: Any, clamp_n: Number | None) -> Number | None:
     """Return the shear stress of tightening, where thread and friction are known [MPa]."""
-    pitch_dia, minor_dia = pitch_dia_mm(i), minor_dia_mm(i)
-    if clamp_n is None or pitch_dia is None or minor_dia is None:
+    pitch_diameter, minor_diameter = pitch_diameter_mm(i), minor_diameter_mm(i)
+    if clamp_n is None or pitch_diameter is None or minor_diameter is None:
         return None
     if i.pitch_mm is None or i.thread_friction is None:
         return None
     return fasteners.torsion_stress_mpa(
-        clamp_n, i.pitch_mm, pitch_dia, minor_dia, i.thread_friction
+        clamp_n, i.pitch_mm, pitch_diameter, minor_diameter, i.thread_friction
     )
 
 
 RULES = (
     Rule(
-        ("pitch_mm", "thread_dia_mm"),
-        lambda i: beyond(i.pitch_mm, COARSEST_SHARE * i.thread_dia_mm),
+        ("pitch_mm", "thread_diameter_mm"),
+        lambda i: beyond(i.pitch_mm, COARSEST_SHARE * i.thread_diameter_mm),
         "the pitch is too coarse for this diameter",
         "a pitch in mm per turn, such as 1.25 for M8; 20 threads an inch are 1.27 mm",
     ),
     Rule(
-        ("thread_pitch_dia_mm", "thread_dia_mm"),
-        lambda i: at_most(i.thread_dia_mm, i.thread_pitch_dia_mm),
+        ("thread_pitch_diameter_mm", "thread_diameter_mm"),
+        lambda i: at_most(i.thread_diameter_mm, i.thread_pitch_diameter_mm),
         "the pitch diameter is not smaller than the thread's diameter",
         "pitch diameter between minor and nominal diameter, such as 7.188 for M8x1.25",
     ),
     Rule(
-        ("thread_minor_dia_mm", "thread_pitch_dia_mm"),
-        lambda i: at_most(i.thread_pitch_dia_mm, i.thread_minor_dia_mm),
+        ("thread_minor_diameter_mm", "thread_pitch_diameter_mm"),
+        lambda i: at_most(i.thread_pitch_diameter_mm, i.thread_minor_diameter_mm),
         "the minor diameter is not smaller than the pitch diameter",
         "minor diameter at the root of the thread, such as 6.466 for M8x1.25",
     ),
     Rule(
-        ("thread_minor_dia_mm", "thread_dia_mm"),
-        lambda i: at_most(i.thread_dia_mm, i.thread_minor_dia_mm),
+        ("thread_minor_diameter_mm", "thread_diameter_mm"),
+        lambda i: at_most(i.thread_diameter_mm, i.thread_minor_diameter_mm),
         "the minor diameter is not smaller than the thread's diameter",
         "minor diameter at the root of the thread, such as 6.466 for M8x1.25",
     ),
     Rule(
-        ("stress_area_mm2", "thread_dia_mm"),
-        lambda i: beyond(i.stress_area_mm2, 0.7854 * i.thread_dia_mm**2),
+        ("stress_area_mm2", "thread_diameter_mm"),
+        lambda i: beyond(i.stress_area_mm2, 0.7854 * i.thread_diameter_mm**2),
         "the stress area is larger than the whole section of the thread",
         "stress area in mm2, such as 36.6 for M8x1.25",
     ),
@@ -111,7 +111,7 @@ RULES = (
 
 
 def _of_frictions(i: Any) -> bool:
-    parts = (i.thread_dia_mm, i.pitch_mm, i.thread_friction, i.head_friction)
+    parts = (i.thread_diameter_mm, i.pitch_mm, i.thread_friction, i.head_friction)
     return i.nut_factor is None and None not in parts
 
 

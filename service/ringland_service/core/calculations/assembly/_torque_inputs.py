@@ -53,19 +53,19 @@ class Inputs:
     wrench_top_nm: Number | None = quantity(
         quantities.TORQUE, "top of the wrench's range", example=60.0, default=None
     )
-    thread_dia_mm: Number | None = quantity(
+    thread_diameter_mm: Number | None = quantity(
         quantities.THREAD_DIAMETER, "nominal diameter of the thread", default=None
     )
     pitch_mm: Number | None = quantity(
         quantities.THREAD_PITCH, "pitch of the thread, mm per turn", default=None
     )
-    thread_pitch_dia_mm: Number | None = quantity(
+    thread_pitch_diameter_mm: Number | None = quantity(
         quantities.THREAD_DIAMETER,
         "pitch diameter of the thread; else that of the metric profile",
         example=7.188,
         default=None,
     )
-    thread_minor_dia_mm: Number | None = quantity(
+    thread_minor_diameter_mm: Number | None = quantity(
         quantities.THREAD_DIAMETER,
         "minor diameter at the root; else that of the metric profile",
         example=6.466,

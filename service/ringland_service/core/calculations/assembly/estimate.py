@@ -19,6 +19,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 SUMS = "arithmetic"
 MOST_MONEY = 1e8
@@ -30,7 +31,7 @@ KEPT_FIGURES = 12
 class Line:
     """One line of a list."""
 
-    words: str = text("what it is", example="piston kit +0.50", longest=120)
+    label: str = text("what it is", example="piston kit +0.50", longest=120)
     quantity: float = number("how many", low=0.0, high=10000.0, example=1.0, default=1.0)
     price: float = number(
         "price of one, without markup and tax", low=0.0, high=MOST_MONEY, example=118.0
@@ -38,7 +39,7 @@ class Line:
 
 
 def _line(words: str, quantity: float, price: float) -> Line:
-    return Line(words=words, quantity=quantity, price=price)
+    return Line(label=words, quantity=quantity, price=price)
 
 
 @record
@@ -107,7 +108,7 @@ class Inputs:
         example=2,
         default=2,
     )
-    work: str | None = choice(
+    of_way: str | None = choice(
         "kind of work, for the parts that usually go with it",
         _work.WORK,
         example="overbore",
@@ -121,72 +122,70 @@ class Outputs:
 
     parts_lines: tuple[float, ...] | None = result(
         "each line of parts, without markup and tax",
-        digits=2,
+        decimals=2,
         basis="quantity times price",
         source=SUMS,
         default=None,
     )
     machine_lines: tuple[float, ...] | None = result(
         "each line of the machine shop, without markup and tax",
-        digits=2,
+        decimals=2,
         basis="quantity times price",
         source=SUMS,
         default=None,
     )
     parts_cost: Number = result(
-        "parts, without markup and tax", digits=2, basis="sum of the lines", source=SUMS
+        "parts, without markup and tax", decimals=2, basis="sum of the lines", source=SUMS
     )
     machine_cost: Number = result(
-        "machine shop, without markup and tax", digits=2, basis="sum of the lines", source=SUMS
+        "machine shop, without markup and tax", decimals=2, basis="sum of the lines", source=SUMS
     )
     labour_cost: Number = result(
-        "labour, without tax", digits=2, basis="hours times the rate", source=SUMS
+        "labour, without tax", decimals=2, basis="hours times the rate", source=SUMS
     )
     subtotal: Number = result(
         "all with markups, without contingency and tax",
-        digits=2,
+        decimals=2,
         formula="parts_cost * (1 + parts_markup) + machine_cost * (1 + machine_markup)"
         " + labour_cost + consumables",
         source=SUMS,
     )
     with_contingency: Number = result(
         "with contingency, without tax",
-        digits=2,
+        decimals=2,
         formula="subtotal * (1 + contingency)",
         source=SUMS,
     )
     labour_tax_used: Number = result(
-        "tax on labour that was used", digits=4, basis="as given, else the tax", source=SUMS
+        "tax on labour that was used", decimals=4, basis="as given, else the tax", source=SUMS
     )
     total_with_tax: Number = result(
         "with contingency and tax, not rounded",
-        digits=2,
+        decimals=2,
         formula="(1 + contingency) * ((subtotal - labour_cost) * (1 + tax)"
         " + labour_cost * (1 + labour_tax_used))",
         source=SUMS,
     )
     to_quote: Number = result(
         "amount to quote: the total rounded once, half up; lines and subtotals are not rounded",
-        digits=2,
+        decimals=2,
         basis="total with tax, rounded half up to the decimals of the currency",
         source=SUMS,
     )
     repair_over_replacement: Number | None = result(
         "total with contingency and tax over the price of a replacement",
-        digits=3,
+        decimals=3,
         formula="total_with_tax / replacement_cost",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     usual_parts: tuple[str, ...] | None = result(
         "parts that usually go with this work",
         basis="list of the trade",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
-    always_new: tuple[str, ...] = result(
-        "always new", basis="list of the trade", source="common practice, no source"
-    )
+    always_new: tuple[str, ...] = result("always new", basis="list of the trade", source=NO_SOURCE)
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -212,7 +211,7 @@ def compute(inputs: Inputs) -> Outputs:
         total_with_tax=total,
         to_quote=rounded(float(total), int(inputs.money_decimals)),
         repair_over_replacement=None if replacement is None else total / replacement,
-        usual_parts=None if inputs.work is None else _work.PARTS_OF[inputs.work],
+        usual_parts=None if inputs.of_way is None else _work.PARTS_OF[inputs.of_way],
         always_new=_work.ALWAYS_NEW,
     )
 
@@ -243,7 +242,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
+    any_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
     checks=(
         Check(
             "repair_over_replacement",

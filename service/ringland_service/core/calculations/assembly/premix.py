@@ -22,7 +22,7 @@ class Inputs:
     """Fuel to be mixed, the ratio, and what the tank already holds."""
 
     fuel_l: Number = quantity(quantities.FUEL, "fuel to be mixed, without oil")
-    ratio_fuel_to_oil: Number = number(
+    ratio: Number = number(
         "fuel to oil by volume: 32 stands for 32:1",
         low=8.0,
         high=200.0,
@@ -49,28 +49,28 @@ class Outputs:
     oil_ml: Number = result(
         "oil for this fuel",
         kind=kinds.LIQUID,
-        digits=0,
-        formula="1000 * fuel_l / ratio_fuel_to_oil",
+        decimals=0,
+        formula="1000 * fuel_l / ratio",
         source=RATIO,
     )
     oil_of_fuel_pct: Number = result(
         "oil, share of the fuel",
         kind=kinds.PERCENT,
-        digits=2,
-        formula="100 / ratio_fuel_to_oil",
+        decimals=2,
+        formula="100 / ratio",
         source=RATIO,
     )
     oil_of_mix_pct: Number = result(
         "oil, share of the mix",
         kind=kinds.PERCENT,
-        digits=2,
-        formula="100 / (ratio_fuel_to_oil + 1)",
+        decimals=2,
+        formula="100 / (ratio + 1)",
         source=RATIO,
     )
     oil_in_tank_ml: Number | None = result(
         "oil already in the tank",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="1000 * tank_has_l / (tank_ratio + 1)",
         source=RATIO,
         default=None,
@@ -78,7 +78,7 @@ class Outputs:
     fuel_in_tank_ml: Number | None = result(
         "fuel already in the tank, without its oil",
         kind=kinds.LIQUID,
-        digits=0,
+        decimals=0,
         formula="1000 * tank_has_l - oil_in_tank_ml",
         source=RATIO,
         default=None,
@@ -86,16 +86,16 @@ class Outputs:
     oil_to_bring_tank_to_ratio_ml: Number | None = result(
         "oil that brings the tank's mix to the ratio; 0 where it holds enough",
         kind=kinds.LIQUID,
-        digits=1,
-        formula="max(fuel_in_tank_ml / ratio_fuel_to_oil - oil_in_tank_ml, 0)",
+        decimals=1,
+        formula="max(fuel_in_tank_ml / ratio - oil_in_tank_ml, 0)",
         source=RATIO,
         default=None,
     )
     fuel_to_bring_tank_to_ratio_ml: Number | None = result(
         "fuel without oil that brings the tank's mix to the ratio; 0 where it holds enough",
         kind=kinds.LIQUID,
-        digits=0,
-        formula="max(oil_in_tank_ml * ratio_fuel_to_oil - fuel_in_tank_ml, 0)",
+        decimals=0,
+        formula="max(oil_in_tank_ml * ratio - fuel_in_tank_ml, 0)",
         source=RATIO,
         default=None,
     )
@@ -103,7 +103,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the oil, and the tank's part where what it holds is known."""
-    ratio = inputs.ratio_fuel_to_oil
+    ratio = inputs.ratio
     oil = fuel = add_oil = add_fuel = None
     if inputs.tank_has_l is not None and inputs.tank_ratio is not None:
         mix = 1000.0 * inputs.tank_has_l
@@ -125,7 +125,7 @@ def compute(inputs: Inputs) -> Outputs:
 def _richer_in_oil(inputs: Inputs, _: Outputs) -> object:
     if inputs.tank_ratio is None:
         return False
-    return inputs.ratio_fuel_to_oil < inputs.tank_ratio
+    return inputs.ratio < inputs.tank_ratio
 
 
 def _tank_over_oiled(_: Inputs, outputs: Outputs) -> object:
@@ -163,7 +163,7 @@ CALCULATION = Calculation(
     notices=(
         Notice(
             "more_oil_leans_the_fuel",
-            "ratio_fuel_to_oil",
+            "ratio",
             _richer_in_oil,
             "more oil than in the tank so far takes the place of fuel and leans the mixture: look "
             "at the plug and the jetting",

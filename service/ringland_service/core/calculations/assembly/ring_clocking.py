@@ -7,9 +7,9 @@ from ringland_service.core.declare import Calculation, Check, Notice, kinds, rec
 from ringland_service.core.formulas.clocking import arc_mm, ring_end_margin_mm
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 PLANE = "plane geometry"
-COMMON = "common practice, no source"
 SMALL_BORE_DEG = 60.0
 # What is looked at before the cylinder goes on: common practice, no source.
 ALWAYS = (
@@ -29,7 +29,7 @@ class Outputs:
     compression_gap_separation_deg: Number | None = result(
         "smallest angle between two compression gaps",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore, over all pairs",
         source=PLANE,
         default=None,
@@ -37,7 +37,7 @@ class Outputs:
     compression_gap_to_axis_deg: Number | None = result(
         "smallest angle from a compression gap to the thrust or the pin axis",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore to either end of either axis",
         source=PLANE,
         default=None,
@@ -45,7 +45,7 @@ class Outputs:
     rail_arc_from_expander_mm: Number | None = result(
         "shortest arc from a rail's gap to the expander's",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="π times bore times the smallest angle, over 360°",
         source=PLANE,
         default=None,
@@ -53,7 +53,7 @@ class Outputs:
     rail_to_compression_gap_deg: Number | None = result(
         "smallest angle from a rail's gap to a compression gap",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore, over all pairs",
         source=PLANE,
         default=None,
@@ -75,7 +75,7 @@ class Outputs:
     proposed_gaps_deg: tuple[float, ...] | None = result(
         "places for the gaps, in the order given, that break no limit",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="compression gaps off the axes and evenly round the bore, the expander between two, "
         "rails either side of it or across",
         source=COMMON,
@@ -85,7 +85,7 @@ class Outputs:
     pin_to_window_deg: tuple[float, ...] | None = result(
         "from each pin to the nearest edge of a port window",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="smallest angle round the bore to any edge",
         source=PLANE,
         default=None,
@@ -93,7 +93,7 @@ class Outputs:
     ring_end_margin_mm: tuple[float, ...] | None = result(
         "wall between each ring's end and the nearest window, in the order of the pins",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="π times bore times the angle over 360°, less the half-width of the ring ends",
         source=PLANE,
         default=None,
@@ -101,7 +101,7 @@ class Outputs:
     smallest_ring_end_margin_mm: Number | None = result(
         "the smallest of these margins",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="smallest of the margins",
         source=PLANE,
         default=None,
@@ -182,7 +182,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
+    any_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
     checks=(
         Check(
             "compression_gap_separation",
@@ -218,8 +218,8 @@ CALCULATION = Calculation(
             "wall between ring ends and port windows",
             "measure pin and window edges again, on the cylinder itself",
             lambda i, o: _limit("ring_end_margin", i, o),
-            doubt_fails="a ring end that catches in a port wrecks the engine: doubt counts as "
-            "too little",
+            inconclusive_fails="a ring end that catches in a port wrecks the engine: too close "
+            "to call counts as too little",
         ),
     ),
     rules=(*rings.RULES, *pins.RULES),

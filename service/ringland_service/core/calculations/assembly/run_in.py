@@ -19,9 +19,10 @@ from ringland_service.core.formulas.running_in import mean_piston_speed_m_s
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import assembly, lengths
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals, mean piston speed (from memory)"
+HEYWOOD = cited("{heywood_piston_speed}")
 # Shares of rated speed where the maker gives no steps: common practice, no source.
 USUAL_FRACTIONS = (0.5, 0.6, 0.75, 1.0)
 IDLING_SHARE = 0.3
@@ -88,27 +89,27 @@ class Outputs:
     mean_piston_speed_at_rated_m_s: Number = result(
         "mean piston speed at rated speed",
         kind=kinds.VELOCITY,
-        digits=1,
+        decimals=1,
         formula="2 * stroke_mm * rated_speed_rpm / 60000",
         source=HEYWOOD,
     )
     step_speed_rpm: tuple[float, ...] = result(
         "highest speed of each step",
         kind=kinds.ROTATION,
-        digits=0,
+        decimals=0,
         basis="share times rated speed",
         source=COMMON,
     )
     step_mean_speed_m_s: tuple[float, ...] = result(
         "mean piston speed of each step",
         kind=kinds.VELOCITY,
-        digits=1,
+        decimals=1,
         basis="2 times stroke times the step's speed, over 60000",
         source=HEYWOOD,
     )
     total_minutes: Number | None = result(
         "minutes of all steps together",
-        digits=0,
+        decimals=0,
         basis="sum of the steps' minutes",
         source="arithmetic",
         default=None,
@@ -116,7 +117,7 @@ class Outputs:
     compression_change_kpa_diff: Number | None = result(
         "change of compression",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=0,
+        decimals=0,
         formula="compression_after_kpa - compression_before_kpa",
         source="arithmetic",
         default=None,
@@ -124,7 +125,7 @@ class Outputs:
     compression_change_percent_pct: Number | None = result(
         "change of compression, share of the reading before",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (compression_after_kpa / compression_before_kpa - 1)",
         source="arithmetic",
         default=None,
@@ -132,7 +133,7 @@ class Outputs:
     leak_change_pct: Number | None = result(
         "change of leak-down, in points",
         kind=kinds.PERCENT,
-        digits=0,
+        decimals=0,
         formula="leak_after_pct - leak_before_pct",
         source="arithmetic",
         default=None,

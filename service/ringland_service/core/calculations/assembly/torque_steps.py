@@ -14,9 +14,10 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import fasteners, threads
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 STATICS = "statics: one force at the grip, two levers"
-TEXTBOOKS = "machine-design textbooks (from memory)"
+TEXTBOOKS = cited("{machine_design_nut_factor}")
 
 
 @record
@@ -26,14 +27,14 @@ class Outputs:
     stages_nm: tuple[float, ...] = result(
         "torque at the fastener, stage by stage",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="each share times the final torque",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     wrench_setting_nm: Number | None = result(
         "final setting of the wrench, adapter on; without the wrench's length absent",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula="final_torque_nm * wrench_length_mm"
         " / (wrench_length_mm + adapter_extension_mm * cosd(adapter_angle_deg))",
         source=STATICS,
@@ -42,7 +43,7 @@ class Outputs:
     stage_settings_nm: tuple[float, ...] | None = result(
         "settings of the wrench, adapter on, stage by stage",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="each share times the final setting",
         source=STATICS,
         default=None,
@@ -50,7 +51,7 @@ class Outputs:
     torque_if_not_corrected_nm: Number | None = result(
         "what the fastener would get if the wrench were set to the final torque, adapter on",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula="final_torque_nm * (wrench_length_mm"
         " + adapter_extension_mm * cosd(adapter_angle_deg)) / wrench_length_mm",
         source=STATICS,
@@ -58,45 +59,45 @@ class Outputs:
     )
     nut_factor_used: Number | None = result(
         "nut factor that was used",
-        digits=3,
+        decimals=3,
         basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, "
         "b the bearing face over the thread, else of the lubricant",
-        source="ISO 16047; machine-design textbooks (from memory)",
+        source=cited("{iso_16047}; {machine_design_nut_factor}"),
         default=None,
     )
     stress_area_used_mm2: Number | None = result(
         "stress area that was used",
         kind=kinds.AREA,
-        digits=2,
+        decimals=2,
         basis="as given, else π/4·((d2 + d3)/2)² with d2 = d − 0.6495·P and d3 = d − 1.2269·P",
-        source="ISO 724, ISO 898-1 (from memory)",
+        source=cited("{iso_724}; {iso_898_1_stress_area}"),
         default=None,
     )
     clamp_n: Number | None = result(
         "clamp load of the torque",
         kind=kinds.FORCE,
-        digits=0,
-        formula="1000 * final_torque_nm / (nut_factor_used * thread_dia_mm)",
+        decimals=0,
+        formula="1000 * final_torque_nm / (nut_factor_used * thread_diameter_mm)",
         source=TEXTBOOKS,
         default=None,
     )
     clamp_over_proof: Number | None = result(
         "clamp load over proof load, torsion left out",
-        digits=3,
+        decimals=3,
         formula="clamp_n / (stress_area_used_mm2 * proof_stress_mpa)",
-        source="ISO 898-1 (from memory)",
+        source=cited("{iso_898_1_proof_load}"),
         default=None,
     )
     clamp_over_proof_low: Number | None = result(
         "the same at the high end of the nut factor's band",
-        digits=3,
+        decimals=3,
         formula="clamp_over_proof / (1 + nut_factor_band)",
         source=TEXTBOOKS,
         default=None,
     )
     clamp_over_proof_high: Number | None = result(
         "the same at the low end of the nut factor's band",
-        digits=3,
+        decimals=3,
         formula="clamp_over_proof / (1 - nut_factor_band)",
         source=TEXTBOOKS,
         default=None,
@@ -104,32 +105,32 @@ class Outputs:
     torsion_stress_mpa: Number | None = result(
         "shear stress in the shank while it is tightened",
         kind=kinds.STRESS,
-        digits=0,
+        decimals=0,
         basis="16·F·(P/(2π) + 0.58·d2·µ)/(π·d0³), d0 = (d2 + d3)/2",
-        source="VDI 2230 (from memory)",
+        source=cited("{vdi_2230}"),
         default=None,
     )
     combined_stress_over_proof: Number | None = result(
         "tension and torsion together over the proof stress",
-        digits=3,
+        decimals=3,
         formula="((clamp_n / stress_area_used_mm2)**2 + 3 * torsion_stress_mpa**2)**0.5"
         " / proof_stress_mpa",
-        source="distortion energy; VDI 2230 (from memory)",
+        source=cited("distortion energy; {vdi_2230}"),
         default=None,
     )
     advance_mm: tuple[float, ...] | None = result(
         "how far the fastener goes in, angle stage by angle stage",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis="pitch times the turn over 360°",
         source="geometry of the helix",
         default=None,
     )
-    engagement_over_dia: Number | None = result(
+    engagement_over_diameter: Number | None = result(
         "thread engaged over its diameter",
-        digits=2,
-        formula="thread_engagement_mm / thread_dia_mm",
-        source="common practice, no source",
+        decimals=2,
+        formula="thread_engagement_mm / thread_diameter_mm",
+        source=NO_SOURCE,
         default=None,
     )
 
@@ -159,7 +160,7 @@ def compute(inputs: Inputs) -> Outputs:
         torsion_stress_mpa=torsion,
         combined_stress_over_proof=_combined_over_proof(inputs, clamp, area, torsion),
         advance_mm=_advance_mm(inputs),
-        engagement_over_dia=_engagement_over_dia(inputs),
+        engagement_over_diameter=_engagement_over_diameter(inputs),
     )
 
 
@@ -169,9 +170,9 @@ def _stages(inputs: Inputs, torque_nm: Number) -> tuple[float, ...]:
 
 def _clamp_n(inputs: Inputs) -> Number | None:
     factor = thread.nut_factor(inputs)
-    if factor is None or inputs.thread_dia_mm is None:
+    if factor is None or inputs.thread_diameter_mm is None:
         return None
-    return fasteners.clamp_n(inputs.final_torque_nm, factor, inputs.thread_dia_mm)
+    return fasteners.clamp_n(inputs.final_torque_nm, factor, inputs.thread_diameter_mm)
 
 
 def _clamp_over_proof(
@@ -200,10 +201,10 @@ def _advance_mm(inputs: Inputs) -> tuple[float, ...] | None:
     return tuple(float(threads.advance_mm(inputs.pitch_mm, turn)) for turn in inputs.turns_deg)
 
 
-def _engagement_over_dia(inputs: Inputs) -> Number | None:
-    if inputs.thread_engagement_mm is None or inputs.thread_dia_mm is None:
+def _engagement_over_diameter(inputs: Inputs) -> Number | None:
+    if inputs.thread_engagement_mm is None or inputs.thread_diameter_mm is None:
         return None
-    return inputs.thread_engagement_mm / inputs.thread_dia_mm
+    return inputs.thread_engagement_mm / inputs.thread_diameter_mm
 
 
 def _most_clamp(inputs: Inputs, _: Outputs) -> Limit:
@@ -234,15 +235,16 @@ CALCULATION = Calculation(
             "clamp load over proof load",
             "a torque wrench of known error, and the maker's own torque and lubricant",
             _most_clamp,
-            doubt_fails="a stud that yields lets go of the head: doubt counts as too much",
+            inconclusive_fails="a stud that yields lets go of the head",
         ),
         Check(
             "thread_engagement",
-            "engagement_over_dia",
+            "engagement_over_diameter",
             "thread engaged in aluminium over its diameter",
             "measure the depth of sound thread, or fit an insert",
             _least_engagement,
-            doubt_fails="a thread that pulls out lets go of the head: doubt counts as too little",
+            inconclusive_fails="a thread that pulls out lets go of the head: too close to call "
+            "counts as too little",
         ),
     ),
     rules=(*RULES, *thread.RULES),

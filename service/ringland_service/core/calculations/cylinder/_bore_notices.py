@@ -55,8 +55,8 @@ RULES = (
         "readings as whole diameters, not as the dial's deviation; check nominal bore and units",
     ),
     Rule(
-        ("unworn_reference_mm",),
-        lambda i: _off(i, i.unworn_reference_mm),
+        ("unworn_mm",),
+        lambda i: _off(i, i.unworn_mm),
         "a reading lies more than 0.5 mm under or 3 mm over the unworn reference",
         "the unworn bore of this cylinder, as a whole diameter; check the units",
     ),
@@ -65,12 +65,12 @@ RULES = (
 
 
 def _wider_at_bottom(i: Any, o: Any) -> bool:
-    signed = (o.signed_taper_pin_top_minus_bottom_mm, o.signed_taper_thrust_top_minus_bottom_mm)
-    return i.use != FRESH and any(t is not None and t < -GAUGE_MM for t in signed)
+    signed = (o.signed_taper_pin_axis_mm, o.signed_taper_thrust_axis_mm)
+    return i.bore_use != FRESH and any(t is not None and t < -GAUGE_MM for t in signed)
 
 
 def _misses_the_top(i: Any, _: Any) -> bool:
-    return bool(i.use != FRESH and min(i.depth_mm) > RING_TRAVEL_FROM_MM)
+    return bool(i.bore_use != FRESH and min(i.depth_mm) > RING_TRAVEL_FROM_MM)
 
 
 def _gaps(i: Any, _: Any) -> bool:
@@ -82,7 +82,7 @@ def _looks_round(_: Any, o: Any) -> bool:
 
 
 def _under_reference(_: Any, o: Any) -> bool:
-    return o.wear_from == "unworn_reference" and bool(o.wear_mm < o.max_mm - o.min_mm - GAUGE_MM)
+    return o.wear_from == "unworn" and bool(o.wear_mm < o.largest_mm - o.smallest_mm - GAUGE_MM)
 
 
 def _perhaps_oversize(_: Any, o: Any) -> bool:
@@ -112,8 +112,8 @@ NOTICES = (
     ),
     Notice(
         "bore_readings_far_apart",
-        "max_mm",
-        lambda _, o: o.max_mm - o.min_mm > MOST_SPREAD_MM,
+        "largest_mm",
+        lambda _, o: o.largest_mm - o.smallest_mm > MOST_SPREAD_MM,
         "bore readings more than 0.5 mm apart: check them, or give it up as a bore to keep",
     ),
     Notice(
@@ -131,7 +131,7 @@ NOTICES = (
     ),
     Notice(
         "smaller_than_unworn_reference",
-        "unworn_reference_mm",
+        "unworn_mm",
         _under_reference,
         "a reading lies more than 0.005 mm under the unworn reference: carbon, a flake of plating, "
         "a ridge, or a reference that is worn too",

@@ -10,7 +10,7 @@ from ringland_service.core.metrology.limits import LIMITS
 OLD_AXES = ("old_gap_pin_axis_mm", "old_gap_thrust_axis_mm")
 WORN_AXES = ("worn_pin_axis_mm", "worn_thrust_axis_mm")
 HOT = ("bore_rise_k", "ring_rise_k", "ring_alpha_per_k")
-# A ring does not close up with use: more than the doubt of a feeler below new is a mistake.
+# A ring does not close up with use: more than the uncertainty of a feeler below new is a mistake.
 FEELER_MM = 0.013
 
 
@@ -36,7 +36,7 @@ def _far_rule(axes: tuple[str, ...], unworn: str) -> Rule:
     )
 
 
-RULES = (_far_rule(OLD_AXES, "unworn_bore_mm"), _far_rule(WORN_AXES, "bore_mm"))
+RULES = (_far_rule(OLD_AXES, "unworn_mm"), _far_rule(WORN_AXES, "bore_mm"))
 
 
 def _after_filing(measured: Any, wanted: Any, filed: Any) -> Any:
@@ -44,10 +44,10 @@ def _after_filing(measured: Any, wanted: Any, filed: Any) -> Any:
 
 
 def _second_smaller(i: Any, o: Any) -> Any:
-    if i.top_measured_mm is None and i.second_measured_mm is None:
+    if i.top_gap_mm is None and i.second_gap_mm is None:
         return o.second_wanted_mm < o.top_wanted_mm
-    top = _after_filing(i.top_measured_mm, o.top_wanted_mm, o.file_top_mm)
-    second = _after_filing(i.second_measured_mm, o.second_wanted_mm, o.file_second_mm)
+    top = _after_filing(i.top_gap_mm, o.top_wanted_mm, o.file_top_mm)
+    second = _after_filing(i.second_gap_mm, o.second_wanted_mm, o.file_second_mm)
     return second < top
 
 
@@ -58,13 +58,13 @@ def _no_verdict(i: Any, o: Any) -> bool:
 def _watch(i: Any, o: Any) -> Any:
     if o.own_gap_mm is None:
         return False
-    return o.own_gap_mm > LIMITS["ring_gap.watch"].limit(i.unworn_bore_mm).high
+    return o.own_gap_mm > LIMITS["ring_gap.watch"].limit(i.unworn_mm).high
 
 
 def _bell(i: Any, _: Any) -> Any:
-    if not given(i, (*OLD_AXES, "unworn_bore_mm")):
+    if not given(i, (*OLD_AXES, "unworn_mm")):
         return False
-    return _mean_mm(i, OLD_AXES) < i.unworn_bore_mm - 0.005
+    return _mean_mm(i, OLD_AXES) < i.unworn_mm - 0.005
 
 
 def _hot_incomplete(i: Any, o: Any) -> bool:
@@ -103,7 +103,7 @@ NOTICES = (
     ),
     Notice(
         "worn_zone_smaller_than_unworn",
-        "unworn_bore_mm",
+        "unworn_mm",
         _bell,
         "the worn zone reads smaller than the unworn bore: check which is which",
     ),

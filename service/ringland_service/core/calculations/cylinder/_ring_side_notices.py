@@ -18,10 +18,10 @@ SHAPE: dict[str, str] = {
 
 def _wider(ring: str) -> Rule:
     return Rule(
-        (f"{ring}_ring_width_mm", f"{ring}_groove_width_mm"),
+        (f"{ring}_width_mm", f"{ring}_groove_mm"),
         lambda i: beyond(
-            getattr(i, f"{ring}_ring_width_mm"),
-            getattr(i, f"{ring}_groove_width_mm") + FEELER_MM,
+            getattr(i, f"{ring}_width_mm"),
+            getattr(i, f"{ring}_groove_mm") + FEELER_MM,
         ),
         "the ring is wider than its groove",
         "a ring that goes into this groove: clean the carbon out; check sizes and units",
@@ -30,10 +30,10 @@ def _wider(ring: str) -> Rule:
 
 def _narrower(ring: str) -> Rule:
     return Rule(
-        (f"{ring}_ring_width_mm", f"{ring}_groove_width_mm"),
+        (f"{ring}_width_mm", f"{ring}_groove_mm"),
         lambda i: beyond(
-            getattr(i, f"{ring}_groove_width_mm"),
-            getattr(i, f"{ring}_ring_width_mm") + MOST_SIDE_MM,
+            getattr(i, f"{ring}_groove_mm"),
+            getattr(i, f"{ring}_width_mm") + MOST_SIDE_MM,
         ),
         "the groove is more than 1 mm wider than the ring",
         "the width of this ring's own groove, along the cylinder",
@@ -53,8 +53,8 @@ def _too_deep(ring: str) -> Rule:
 RULES = (
     *(make(ring) for ring in ("top", "second") for make in (_wider, _narrower, _too_deep)),
     Rule(
-        ("top_ring_shape",),
-        lambda i: i.top_ring_shape != PLAIN and _any_side(i, "top"),
+        ("top_shape",),
+        lambda i: i.top_shape != PLAIN and _any_side(i, "top"),
         "a keystone ring has no plain side clearance",
         "leave out its widths and feeler; judge it by the maker's method",
     ),
@@ -62,13 +62,13 @@ RULES = (
 
 
 def _any_side(i: Any, ring: str) -> bool:
-    names = ("groove_width_mm", "ring_width_mm", "feeler_mm")
+    names = ("groove_mm", "width_mm", "feeler_mm")
     return any(getattr(i, f"{ring}_{name}") is not None for name in names)
 
 
 def _both_ways(ring: str) -> Notice:
     def given(i: Any, _: Any) -> bool:
-        names = ("groove_width_mm", "ring_width_mm", "feeler_mm")
+        names = ("groove_mm", "width_mm", "feeler_mm")
         return all(getattr(i, f"{ring}_{name}") is not None for name in names)
 
     return Notice(
@@ -110,12 +110,12 @@ def _tight(ring: str) -> Notice:
 
 def _half_side(ring: str) -> Notice:
     def when(i: Any, _: Any) -> bool:
-        widths = (f"{ring}_groove_width_mm", f"{ring}_ring_width_mm")
+        widths = (f"{ring}_groove_mm", f"{ring}_width_mm")
         return sum(getattr(i, name) is not None for name in widths) == 1
 
     return Notice(
         "one_width_missing",
-        f"{ring}_groove_width_mm",
+        f"{ring}_groove_mm",
         when,
         "a side clearance takes the width of the groove and that of the ring",
     )
@@ -123,7 +123,7 @@ def _half_side(ring: str) -> Notice:
 
 def _half_back(ring: str) -> Notice:
     def when(i: Any, _: Any) -> bool:
-        names = ("bore_mm", f"{ring}_groove_root_mm", f"{ring}_ring_thickness_mm")
+        names = ("bore_mm", f"{ring}_groove_root_mm", f"{ring}_thickness_mm")
         given = [getattr(i, name) is not None for name in names]
         return any(given[1:]) and not all(given)
 
@@ -143,7 +143,7 @@ NOTICES = (
     ),
     Notice(
         "worn_ring_in_worn_groove",
-        "fit",
+        "condition",
         lambda i, _: not i.measured_with_new_ring,
         "with a worn ring the figure is neither the groove's nor the ring's wear: a worn ring in a "
         "worn groove reads good and bad at once; measure with a new ring",

@@ -17,7 +17,7 @@ MOST_ROCK_SHARE = 0.1
 
 
 def _side(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"big_end_side.{inputs.fit}"].limit()
+    return LIMITS[f"big_end_side.{inputs.condition}"].limit()
 
 
 def _radial(inputs: Any, _: Any) -> Limit | None:
@@ -55,14 +55,14 @@ CHECKS = (
     ),
     Check(
         "crank_runout_left",
-        "runout_tir_left_mm",
+        "runout_left_mm",
         "run-out of the left journal",
         SETTLE_RUNOUT,
         _runout,
     ),
     Check(
         "crank_runout_right",
-        "runout_tir_right_mm",
+        "runout_right_mm",
         "run-out of the right journal",
         SETTLE_RUNOUT,
         _runout,

@@ -10,7 +10,7 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 FRESH = "fresh"
 USE: dict[str, str] = {
     "used": "a used bore, to stay as it is",
-    "rering": "a used bore, to be honed and given new rings",
+    "re_ring": "a used bore, to be honed and given new rings",
     FRESH: "a freshly bored and honed one",
 }
 
@@ -21,7 +21,7 @@ SETTLE_DIFFERENCE = (
 
 
 def _most_bore(inputs: Any, _: Any) -> Limit | None:
-    if inputs.use == FRESH or inputs.nominal_bore_mm is None:
+    if inputs.bore_use == FRESH or inputs.nominal_bore_mm is None:
         return None
     row = LIMITS["bore_wear.used"]
     limit = row.limit()
@@ -29,20 +29,20 @@ def _most_bore(inputs: Any, _: Any) -> Limit | None:
 
 
 def _most_wear(inputs: Any, _: Any) -> Limit | None:
-    return None if inputs.use == FRESH else LIMITS["bore_wear.used"].limit()
+    return None if inputs.bore_use == FRESH else LIMITS["bore_wear.used"].limit()
 
 
 def _most_out_of_round(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"out_of_round.{inputs.use}"].limit()
+    return LIMITS[f"out_of_round.{inputs.bore_use}"].limit()
 
 
 def _most_taper(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"bore_taper.{inputs.use}"].limit()
+    return LIMITS[f"bore_taper.{inputs.bore_use}"].limit()
 
 
 SMEARED = (SMEARED_BORE,)
 CHECKS = (
-    Check("bore_max", "max_mm", "largest bore", SETTLE_SIZE, _most_bore, unjudged=SMEARED),
+    Check("bore_largest", "largest_mm", "largest bore", SETTLE_SIZE, _most_bore, unjudged=SMEARED),
     Check(
         "out_of_round",
         "out_of_round_mm",

@@ -18,11 +18,12 @@ from ringland_service.core.formulas.air import length_at_20c_mm
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-DIAMETERS = "difference of two diameters, not the radial roundness of ISO 12181 (from memory)"
+DIAMETERS = cited("difference of two diameters, not the radial roundness of {iso_12181}")
 WEAR_FROM = {
-    "unworn_reference": "the bore where no ring runs",
+    "unworn": "the bore where no ring runs",
     "nominal_bore": "the nominal bore, as no unworn reference is given",
 }
 
@@ -31,7 +32,7 @@ WEAR_FROM = {
 class Inputs(Survey):
     """The readings by depth, in any order; what the bore was, and what it is for."""
 
-    unworn_reference_mm: Number | None = quantity(
+    unworn_mm: Number | None = quantity(
         lengths.BORE,
         "bore where no ring runs, same gauge and temperature",
         example=68.012,
@@ -40,7 +41,7 @@ class Inputs(Survey):
     nominal_bore_mm: Number | None = quantity(
         lengths.BORE, "nominal bore, standard or the oversize it is at", default=None
     )
-    use: str = choice("what the bore is judged for", USE, example="used", default="used")
+    bore_use: str = choice("what the bore is judged for", USE, example="used", default="used")
     bore_kind: str = choice(
         "kind of bore",
         condition.BORE_KIND,
@@ -62,45 +63,45 @@ class Inputs(Survey):
 class Outputs:
     """The bore at 20 °C; out-of-round and taper are differences of diameters."""
 
-    max_mm: Number = result(
+    largest_mm: Number = result(
         "largest bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of all readings, at 20 °C",
         source=COMMON,
         extreme=True,
     )
-    max_at_depth_mm: Number = result(
+    largest_at_depth_mm: Number = result(
         "depth of the largest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of that reading",
         source=COMMON,
         place=True,
     )
-    max_at_axis: str = result(
+    largest_at_axis: str = result(
         "axis of the largest bore; of equals at one depth thrust",
         basis="axis of that reading",
         source=COMMON,
         choices=read.AXES,
     )
-    min_mm: Number = result(
+    smallest_mm: Number = result(
         "smallest bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of all readings, at 20 °C",
         source=COMMON,
         extreme=True,
     )
-    min_at_depth_mm: Number = result(
+    smallest_at_depth_mm: Number = result(
         "depth of the smallest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of that reading",
         source=COMMON,
         place=True,
     )
-    min_at_axis: str = result(
+    smallest_at_axis: str = result(
         "axis of the smallest bore; of equals at one depth thrust",
         basis="axis of that reading",
         source=COMMON,
@@ -109,7 +110,7 @@ class Outputs:
     mean_mm: Number = result(
         "mean bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of all readings, at 20 °C",
         source=COMMON,
     )
@@ -117,7 +118,7 @@ class Outputs:
         "mean of the two axes at the depth where it is largest: what a ring sees of the wear, "
         "since it follows the perimeter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the means of both axes at one depth, at 20 °C",
         source="the perimeter of a slightly oval bore is that of its mean diameter, plane geometry",
         extreme=True,
@@ -126,7 +127,7 @@ class Outputs:
     out_of_round_mm: Number | None = result(
         "largest out-of-round",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest difference of the two axes at one depth",
         source=DIAMETERS,
         extreme=True,
@@ -135,7 +136,7 @@ class Outputs:
     out_of_round_at_depth_mm: Number | None = result(
         "depth of the largest out-of-round",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of those two readings",
         source=COMMON,
         place=True,
@@ -144,7 +145,7 @@ class Outputs:
     taper_pin_axis_mm: Number | None = result(
         "taper along the pin axis, the largest difference anywhere on it",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest bore of that axis",
         source=DIAMETERS,
         extreme=True,
@@ -153,24 +154,24 @@ class Outputs:
     taper_thrust_axis_mm: Number | None = result(
         "taper along the thrust axis, the largest difference anywhere on it",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest bore of that axis",
         source=DIAMETERS,
         extreme=True,
         default=None,
     )
-    signed_taper_pin_top_minus_bottom_mm: Number | None = result(
+    signed_taper_pin_axis_mm: Number | None = result(
         "pin axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore at the shallowest less bore at the deepest reading of that axis",
         source=DIAMETERS,
         default=None,
     )
-    signed_taper_thrust_top_minus_bottom_mm: Number | None = result(
+    signed_taper_thrust_axis_mm: Number | None = result(
         "thrust axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore at the shallowest less bore at the deepest reading of that axis",
         source=DIAMETERS,
         default=None,
@@ -178,7 +179,7 @@ class Outputs:
     barrel_mm: Number | None = result(
         "middle less ends: above zero wider in the middle",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of both axes at the depth nearest half-way (even count: of the two central "
         "depths) less the mean of the ends; depths read on one axis only are left out",
         source=DIAMETERS,
@@ -187,7 +188,7 @@ class Outputs:
     wear_mm: Number | None = result(
         "wear of the bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest bore less the unworn reference, else less the nominal bore",
         source=COMMON,
         extreme=True,
@@ -232,20 +233,20 @@ def compute(inputs: Inputs) -> Outputs:
     pin, thrust = read.on_axis(survey, read.PIN), read.on_axis(survey, read.THRUST)
     wear, counted_from = _wear(inputs, max(sizes))
     return Outputs(
-        max_mm=max(sizes),
-        max_at_depth_mm=largest.depth_mm,
-        max_at_axis=largest.axis,
-        min_mm=min(sizes),
-        min_at_depth_mm=smallest.depth_mm,
-        min_at_axis=smallest.axis,
+        largest_mm=max(sizes),
+        largest_at_depth_mm=largest.depth_mm,
+        largest_at_axis=largest.axis,
+        smallest_mm=min(sizes),
+        smallest_at_depth_mm=smallest.depth_mm,
+        smallest_at_axis=smallest.axis,
         mean_mm=sum(sizes) / len(sizes),
         worn_zone_mm=max((level.mean_mm for level in both), default=None),
         out_of_round_mm=max((level.out_of_round_mm for level in both), default=None),
         out_of_round_at_depth_mm=None if worst is None else worst.depth_mm,
         taper_pin_axis_mm=read.taper_mm(pin),
         taper_thrust_axis_mm=read.taper_mm(thrust),
-        signed_taper_pin_top_minus_bottom_mm=read.signed_taper_mm(pin),
-        signed_taper_thrust_top_minus_bottom_mm=read.signed_taper_mm(thrust),
+        signed_taper_pin_axis_mm=read.signed_taper_mm(pin),
+        signed_taper_thrust_axis_mm=read.signed_taper_mm(thrust),
         barrel_mm=read.barrel_mm(both),
         wear_mm=wear,
         wear_from=counted_from,
@@ -269,9 +270,9 @@ def _at_20c(inputs: Inputs) -> Survey:
 
 def _wear(inputs: Inputs, largest_mm: float) -> tuple[Number | None, str | None]:
     """Return the wear and what it is counted from; a nominal size holds at 20 °C as it stands."""
-    if inputs.unworn_reference_mm is not None:
-        unworn = _size_at_20c_mm(inputs, cast(float, inputs.unworn_reference_mm))
-        return bore.wear_mm(largest_mm, unworn), "unworn_reference"
+    if inputs.unworn_mm is not None:
+        unworn = _size_at_20c_mm(inputs, cast(float, inputs.unworn_mm))
+        return bore.wear_mm(largest_mm, unworn), "unworn"
     if inputs.nominal_bore_mm is not None:
         return bore.wear_mm(largest_mm, inputs.nominal_bore_mm), "nominal_bore"
     return None, None

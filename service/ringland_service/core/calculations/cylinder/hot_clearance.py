@@ -26,8 +26,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-EXPANSION = "Machinery's Handbook, linear expansion (from memory)"
+EXPANSION = cited("{machinerys_handbook_expansion}")
 IRON, SLEEVE = "iron", "iron_sleeve_in_aluminium"
 ALUMINIUM = "plated_aluminium"
 MOST_ROOM_MM, MOST_INTERFERENCE_MM = 3.0, 0.05
@@ -56,7 +57,7 @@ class Inputs:
     """Both sizes at 20 °C, both temperatures when running, and what expands."""
 
     bore_mm: Number = quantity(lengths.BORE, "bore at 20 °C", example=68.496)
-    piston_mm: Number = quantity(
+    piston_size_mm: Number = quantity(
         lengths.PISTON,
         "piston at 20 °C across the thrust axis, at the maker's height on the skirt",
         example=68.461,
@@ -97,14 +98,14 @@ class Outputs:
     cold_clearance_mm: Number = result(
         "clearance at 20 °C, diametral",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="bore_mm - piston_mm",
+        decimals=3,
+        formula="bore_mm - piston_size_mm",
         source="difference of two diameters",
     )
     hot_piston_mm: Number = result(
         "piston skirt when running",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="piston · (1 + its expansion · (its temperature − 20)); expansion as given, else of "
         "the alloy",
         source=EXPANSION,
@@ -112,28 +113,28 @@ class Outputs:
     hot_clearance_all_iron_mm: Number = result(
         "clearance when running, were the cylinder all iron",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(IRON),
         source=EXPANSION,
     )
     hot_clearance_sleeve_in_aluminium_mm: Number = result(
         "clearance when running, were it an iron sleeve in aluminium",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(SLEEVE),
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     hot_clearance_plated_aluminium_mm: Number = result(
         "clearance when running, were it aluminium: plated, chromed or bare",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(ALUMINIUM),
         source=EXPANSION,
     )
     hot_clearance_mm: Number | None = result(
         "clearance when running in this bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore · (1 + its expansion · (its temperature − 20)) less the hot piston; expansion "
         "as given, else of the kind of bore",
         source=EXPANSION,
@@ -147,9 +148,9 @@ def compute(inputs: Inputs) -> Outputs:
     if own is None:
         own = alpha_of_bore_per_k(inputs.bore_kind)
     return Outputs(
-        cold_clearance_mm=fits.clearance_mm(inputs.bore_mm, inputs.piston_mm),
+        cold_clearance_mm=fits.clearance_mm(inputs.bore_mm, inputs.piston_size_mm),
         hot_piston_mm=bore.hot_size_mm(
-            inputs.piston_mm, inputs.piston_hot_c, _piston_alpha_per_k(inputs)
+            inputs.piston_size_mm, inputs.piston_hot_c, _piston_alpha_per_k(inputs)
         ),
         hot_clearance_all_iron_mm=_hot_mm(inputs, _of_kind_per_k(IRON)),
         hot_clearance_sleeve_in_aluminium_mm=_hot_mm(inputs, _of_kind_per_k(SLEEVE)),
@@ -171,7 +172,7 @@ def _hot_mm(inputs: Inputs, bore_alpha_per_k: Number) -> Number:
         inputs.bore_mm,
         inputs.bore_hot_c,
         bore_alpha_per_k,
-        inputs.piston_mm,
+        inputs.piston_size_mm,
         inputs.piston_hot_c,
         _piston_alpha_per_k(inputs),
     )
@@ -179,14 +180,14 @@ def _hot_mm(inputs: Inputs, bore_alpha_per_k: Number) -> Number:
 
 RULES = (
     Rule(
-        ("piston_mm", "bore_mm"),
-        lambda i: beyond(i.piston_mm, i.bore_mm + MOST_INTERFERENCE_MM),
+        ("piston_size_mm", "bore_mm"),
+        lambda i: beyond(i.piston_size_mm, i.bore_mm + MOST_INTERFERENCE_MM),
         "the piston is more than 0.05 mm larger than the bore",
         "a piston that goes into this bore; check both sizes and their units",
     ),
     Rule(
-        ("piston_mm", "bore_mm"),
-        lambda i: beyond(i.bore_mm, i.piston_mm + MOST_ROOM_MM),
+        ("piston_size_mm", "bore_mm"),
+        lambda i: beyond(i.bore_mm, i.piston_size_mm + MOST_ROOM_MM),
         "the piston is more than 3 mm smaller than the bore",
         "the skirt across the thrust axis at the maker's height, not the crown; check the units",
     ),

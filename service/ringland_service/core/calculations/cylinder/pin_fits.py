@@ -46,7 +46,7 @@ class Inputs:
         "kind of small end", notices.SMALL_END, example=notices.PLAIN, default=notices.PLAIN
     )
     heat_marks: bool | None = flag("the pin shows blue heat marks", default=None, example=False)
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
 
 
 @record
@@ -56,7 +56,7 @@ class Outputs:
     pin_piston_mm: Number | None = result(
         "clearance of the unworn pin in the piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_pin_bore_mm - pin_mm",
         source=DIFFERENCE,
         default=None,
@@ -64,7 +64,7 @@ class Outputs:
     worst_piston_mm: Number | None = result(
         "clearance of the pin's smallest diameter in the piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="pin bore of the piston less the smallest diameter of the pin",
         source=DIFFERENCE,
         default=None,
@@ -72,7 +72,7 @@ class Outputs:
     pin_small_end_mm: Number | None = result(
         "clearance of the unworn pin in the small end; below zero for a press fit",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="small_end_bore_mm - pin_mm",
         source=DIFFERENCE,
         default=None,
@@ -80,7 +80,7 @@ class Outputs:
     worst_small_end_mm: Number | None = result(
         "clearance of the pin's smallest diameter in the small end",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore of the small end less the smallest diameter of the pin",
         source=DIFFERENCE,
         default=None,
@@ -88,7 +88,7 @@ class Outputs:
     pin_wear_step_mm: Number | None = result(
         "step worn into the pin",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="pin_mm - pin_worn_mm",
         source=DIFFERENCE,
         default=None,
@@ -113,13 +113,13 @@ def _clearance_mm(hole_mm: Number | None, pin_mm: Number) -> Number | None:
 
 
 def _in_piston(inputs: Inputs, _: Any) -> Limit:
-    return LIMITS[f"pin_in_piston.{inputs.fit}"].limit()
+    return LIMITS[f"pin_in_piston.{inputs.condition}"].limit()
 
 
 def _in_small_end(inputs: Inputs, _: Any) -> Limit | None:
     if inputs.small_end != notices.PLAIN:
         return None
-    return LIMITS[f"pin_in_small_end.{inputs.fit}"].limit()
+    return LIMITS[f"pin_in_small_end.{inputs.condition}"].limit()
 
 
 SETTLE = "set the small-hole gauge in the micrometer that measures the pin, five readings each"
@@ -134,7 +134,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("piston_pin_bore_mm",), ("small_end_bore_mm",), ("pin_worn_mm",)),),
+    any_of=((("piston_pin_bore_mm",), ("small_end_bore_mm",), ("pin_worn_mm",)),),
     checks=(
         Check("pin_in_piston", "worst_piston_mm", "pin in the piston", SETTLE, _in_piston),
         Check(

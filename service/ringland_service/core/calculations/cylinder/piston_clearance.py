@@ -25,10 +25,11 @@ from ringland_service.core.metrology.limits import LIMITS, Limit, LimitRow
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
-EXPANSION = "ISO 1; Machinery's Handbook, linear expansion (from memory)"
-TABLE = "table of materials: Machinery's Handbook and general tables (from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
+TABLE = cited("table of materials: {machinerys_handbook_coefficients}; {material_tables}")
 AT_20C = "the reading over 1 + bore expansion times its temperature above 20 °C"
 
 
@@ -36,33 +37,35 @@ AT_20C = "the reading over 1 + bore expansion times its temperature above 20 °C
 class Inputs:
     """The bore in the skirt travel, the piston, and what they are made of."""
 
-    piston_mm: Number = quantity(
+    piston_size_mm: Number = quantity(
         lengths.PISTON,
         "piston across the thrust axis (90° to the pin), at the maker's height on the skirt",
     )
-    bore_max_mm: Number | None = quantity(
+    bore_largest_mm: Number | None = quantity(
         lengths.BORE, "largest bore in the skirt travel", example=68.076, default=None
     )
-    bore_min_mm: Number | None = quantity(
+    bore_smallest_mm: Number | None = quantity(
         lengths.BORE, "smallest bore in the skirt travel", example=68.012, default=None
     )
-    survey: Survey | None = section(Survey, "bore survey, in place of largest and smallest bore")
+    bore_survey: Survey | None = section(
+        Survey, "bore survey, in place of largest and smallest bore"
+    )
     skirt_from_mm: Number | None = quantity(
         lengths.DEPTH, "skirt travel starts at this depth below the deck", default=None
     )
     skirt_to_mm: Number | None = quantity(
         lengths.DEPTH, "skirt travel ends at this depth below the deck", example=85.0, default=None
     )
-    piston_new_mm: Number | None = quantity(
+    piston_size_new_mm: Number | None = quantity(
         lengths.PISTON, "the piston's size when new", example=67.962, default=None
     )
-    height_above_skirt_bottom_mm: Number | None = quantity(
+    measuring_height_mm: Number | None = quantity(
         lengths.HEIGHT_ABOVE_SKIRT,
         "height above the skirt bottom where the piston was measured",
         default=None,
     )
     skirt_coated: bool | None = flag("the skirt carries a coating", default=None, example=False)
-    fit: str = choice(
+    piston_condition: str = choice(
         "which limits apply: new fit or used parts", condition.FIT, example="used", default="used"
     )
     piston_kind: str | None = choice(
@@ -108,7 +111,7 @@ class Outputs:
     clearance_max_mm: Number = result(
         "clearance in the largest bore of the skirt travel, diametral, at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_largest_at_20c_mm - piston_at_20c_mm",
         source=DIFFERENCE,
         extreme=True,
@@ -116,44 +119,44 @@ class Outputs:
     bore_largest_at_20c_mm: Number = result(
         "largest bore of the skirt travel at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20C,
         source=EXPANSION,
     )
     piston_at_20c_mm: Number = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="piston_mm / (1 + piston_alpha_used_per_k * (piston_temperature_c - 20))",
+        decimals=4,
+        formula="piston_size_mm / (1 + piston_alpha_used_per_k * (piston_temperature_c - 20))",
         source=EXPANSION,
     )
     temperature_error_mm: Number = result(
         "clearance as read less the clearance at 20 °C: the error that was avoided",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis="largest bore less piston, both as read, less the largest clearance at 20 °C",
         source=EXPANSION,
     )
     clearance_max_share: Number = result(
         "largest clearance as a share of the bore",
-        digits=5,
+        decimals=5,
         formula="clearance_max_mm / bore_largest_at_20c_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     bore_alpha_used_per_k: Number = result(
         "expansion of the bore that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of the kind of bore, else of grey iron; at 20 °C it matters only "
-        "through doubt of the temperature",
+        "through uncertainty of the temperature",
         source=TABLE,
     )
     piston_alpha_used_per_k: Number = result(
         "expansion of the piston that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of the material, else of the kind of piston: low-silicon alloy where "
-        "forged, else eutectic cast alloy; at 20 °C it matters only through doubt of the "
+        "forged, else eutectic cast alloy; at 20 °C it matters only through uncertainty of the "
         "temperature",
         source=TABLE,
     )
@@ -161,7 +164,7 @@ class Outputs:
         "clearance in the smallest bore of the skirt travel, either axis, diametral, at 20 °C; an "
         "oval piston leaves more on the pin axis, so it is on the safe side",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_smallest_at_20c_mm - piston_at_20c_mm",
         source=DIFFERENCE,
         extreme=True,
@@ -170,7 +173,7 @@ class Outputs:
     bore_smallest_at_20c_mm: Number | None = result(
         "smallest bore of the skirt travel at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20C,
         source=EXPANSION,
         default=None,
@@ -178,7 +181,7 @@ class Outputs:
     clearance_mean_mm: Number | None = result(
         "clearance in the mean of the readings in the skirt travel, diametral, at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of the surveyed bores of the skirt travel at 20 °C less the piston at 20 °C",
         source=DIFFERENCE,
         default=None,
@@ -186,8 +189,8 @@ class Outputs:
     skirt_wear_mm: Number | None = result(
         "wear of the skirt on the diameter, at the piston's temperature",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="piston_new_mm - piston_mm",
+        decimals=3,
+        formula="piston_size_new_mm - piston_size_mm",
         source=DIFFERENCE,
         default=None,
     )
@@ -196,26 +199,26 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Bring bore and piston to 20 °C and take their difference."""
     piston = length_at_20c_mm(
-        inputs.piston_mm, inputs.piston_temperature_c, parts.piston_alpha_per_k(inputs)
+        inputs.piston_size_mm, inputs.piston_temperature_c, parts.piston_alpha_per_k(inputs)
     )
     as_read = parts.largest_bore_mm(inputs)
     largest = _at_20c_mm(inputs, as_read)
     smallest = _maybe_at_20c_mm(inputs, parts.smallest_bore_mm(inputs))
     mean = _maybe_at_20c_mm(inputs, parts.mean_bore_mm(inputs))
     clearance = fits.clearance_mm(largest, piston)
-    new = inputs.piston_new_mm
+    new = inputs.piston_size_new_mm
     return Outputs(
         clearance_max_mm=clearance,
         bore_largest_at_20c_mm=largest,
         piston_at_20c_mm=piston,
-        temperature_error_mm=fits.clearance_mm(as_read, inputs.piston_mm) - clearance,
+        temperature_error_mm=fits.clearance_mm(as_read, inputs.piston_size_mm) - clearance,
         clearance_max_share=fits.clearance_share(clearance, largest),
         bore_alpha_used_per_k=parts.bore_alpha_per_k(inputs),
         piston_alpha_used_per_k=parts.piston_alpha_per_k(inputs),
         clearance_min_mm=None if smallest is None else fits.clearance_mm(smallest, piston),
         bore_smallest_at_20c_mm=smallest,
         clearance_mean_mm=None if mean is None else fits.clearance_mm(mean, piston),
-        skirt_wear_mm=None if new is None else fits.skirt_wear_mm(new, inputs.piston_mm),
+        skirt_wear_mm=None if new is None else fits.skirt_wear_mm(new, inputs.piston_size_mm),
     )
 
 
@@ -228,7 +231,7 @@ def _maybe_at_20c_mm(inputs: Inputs, bore_mm: Number | None) -> Number | None:
 
 
 def _window(inputs: Inputs) -> LimitRow | None:
-    if inputs.fit != "new" or inputs.piston_kind is None:
+    if inputs.piston_condition != "new" or inputs.piston_kind is None:
         return None
     return LIMITS[f"piston_clearance.new.{inputs.piston_kind}"]
 
@@ -238,7 +241,7 @@ def _most(inputs: Inputs, outputs: Outputs) -> Limit | None:
     if window is not None:
         return window.only_high().limit(outputs.bore_largest_at_20c_mm)
     cycle = parts.cycle_of(inputs)
-    if inputs.fit == "new" or cycle is None:
+    if inputs.piston_condition == "new" or cycle is None:
         return None
     return LIMITS[f"piston_clearance.service.{cycle}"].limit()
 
@@ -266,7 +269,7 @@ AWAY_FROM_20C = (
 SMEARED = (
     replace(
         condition.SMEARED_BORE,
-        when=lambda i, *_: i.fit == "used" and i.surface == condition.SMEARED,
+        when=lambda i, *_: i.piston_condition == "used" and i.surface == condition.SMEARED,
     ),
 )
 
@@ -285,7 +288,7 @@ CALCULATION = Calculation(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),
     ),
-    one_of=((("bore_max_mm",), ("survey",)),),
+    any_of=((("bore_largest_mm",), ("bore_survey",)),),
     checks=(
         Check(
             "piston_clearance_max",
@@ -306,7 +309,7 @@ CALCULATION = Calculation(
     ),
     rules=parts.RULES,
     agreements=told_twice.AGREEMENTS,
-    columns_in=("survey",),
+    columns_in=("bore_survey",),
     notices=parts.NOTICES,
     cautions=("measuring",),
 )

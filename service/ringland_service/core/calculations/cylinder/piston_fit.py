@@ -63,34 +63,36 @@ def piston_alpha_per_k(i: Any) -> Number:
 
 def largest_bore_mm(i: Any) -> Number:
     """Return the largest bore of the skirt travel as read; -inf where none was read there."""
-    if i.survey is None:
-        if i.bore_max_mm is None:
-            raise Contradiction("bore_max_mm", "no bore is given", "give bore_max or a survey")
-        given: Number = i.bore_max_mm
+    if i.bore_survey is None:
+        if i.bore_largest_mm is None:
+            raise Contradiction(
+                "bore_largest_mm", "no bore is given", "give bore_largest or a survey"
+            )
+        given: Number = i.bore_largest_mm
         return given
-    return survey.largest_between_mm(i.survey, i.skirt_from_mm, i.skirt_to_mm)
+    return survey.largest_between_mm(i.bore_survey, i.skirt_from_mm, i.skirt_to_mm)
 
 
 def smallest_bore_mm(i: Any) -> Number | None:
     """Return the smallest bore of the skirt travel as read; None where it is not known."""
-    if i.survey is None:
-        given: Number | None = i.bore_min_mm
+    if i.bore_survey is None:
+        given: Number | None = i.bore_smallest_mm
         return given
-    return survey.smallest_between_mm(i.survey, i.skirt_from_mm, i.skirt_to_mm)
+    return survey.smallest_between_mm(i.bore_survey, i.skirt_from_mm, i.skirt_to_mm)
 
 
 def mean_bore_mm(i: Any) -> Number | None:
     """Return the mean of the surveyed bores of the skirt travel as read; None without a survey."""
-    if i.survey is None:
+    if i.bore_survey is None:
         return None
-    return survey.mean_between_mm(i.survey, i.skirt_from_mm, i.skirt_to_mm)
+    return survey.mean_between_mm(i.bore_survey, i.skirt_from_mm, i.skirt_to_mm)
 
 
 def _room_mm(i: Any) -> Any:
     """Return the largest bore less the piston, as read; zero where there is no bore to compare."""
-    if i.survey is None and i.bore_max_mm is None:
+    if i.bore_survey is None and i.bore_largest_mm is None:
         return 0.0
-    room = largest_bore_mm(i) - i.piston_mm
+    room = largest_bore_mm(i) - i.piston_size_mm
     return np.where(np.isfinite(room), room, 0.0)
 
 
@@ -118,10 +120,10 @@ def _wrong_cycle(i: Any) -> bool:
 # What bore and piston must be, whichever piston it is.
 FIT_RULES = (
     Rule(
-        ("bore_min_mm", "bore_max_mm"),
-        lambda i: beyond(i.bore_min_mm, i.bore_max_mm),
+        ("bore_smallest_mm", "bore_largest_mm"),
+        lambda i: beyond(i.bore_smallest_mm, i.bore_largest_mm),
         "the smallest bore is larger than the largest",
-        "bore_min at or below bore_max",
+        "bore_smallest at or below bore_largest",
     ),
     Rule(
         ("skirt_from_mm", "skirt_to_mm"),
@@ -130,20 +132,22 @@ FIT_RULES = (
         "two depths below the deck, skirt_from above skirt_to",
     ),
     Rule(
-        ("survey",),
-        lambda i: survey.uneven(i.survey),
+        ("bore_survey",),
+        lambda i: survey.uneven(i.bore_survey),
         "depths and axes are lists of different length",
         "one reading or gap per depth on each axis",
     ),
     Rule(
-        ("survey",),
-        lambda i: survey.depth_repeated(i.survey) or survey.depth_without_reading(i.survey),
+        ("bore_survey",),
+        lambda i: (
+            survey.depth_repeated(i.bore_survey) or survey.depth_without_reading(i.bore_survey)
+        ),
         "a depth stands there twice, or has no reading on either axis",
         "each depth once, with the bore on at least one axis",
     ),
     Rule(
-        ("survey",),
-        lambda i: survey.depths_between(i.survey, i.skirt_from_mm, i.skirt_to_mm) < 2,
+        ("bore_survey",),
+        lambda i: survey.depths_between(i.bore_survey, i.skirt_from_mm, i.skirt_to_mm) < 2,
         "fewer than two surveyed depths lie in the skirt travel",
         "gauge the bore at two depths or more between skirt_from and skirt_to",
     ),
@@ -176,21 +180,22 @@ FIT_RULES = (
 RULES = (
     *FIT_RULES,
     Rule(
-        ("piston_mm",),
+        ("piston_size_mm",),
         lambda i: beyond(-MOST_INTERFERENCE_MM, _room_mm(i)),
         "the piston is more than 0.05 mm larger than the bore",
         "a piston that goes into this bore; check both sizes and their units",
     ),
     Rule(
-        ("piston_mm",),
+        ("piston_size_mm",),
         lambda i: beyond(_room_mm(i), MOST_ROOM_MM),
         "the piston is more than 3 mm smaller than the bore",
         "the skirt across the thrust axis at the maker's height, not the crown; check the units",
     ),
     Rule(
-        ("piston_new_mm", "piston_mm"),
+        ("piston_size_new_mm", "piston_size_mm"),
         lambda i: (
-            beyond(i.piston_mm, i.piston_new_mm + 0.01) | beyond(i.piston_new_mm, i.piston_mm + 1.0)
+            beyond(i.piston_size_mm, i.piston_size_new_mm + 0.01)
+            | beyond(i.piston_size_new_mm, i.piston_size_mm + 1.0)
         ),
         "a new piston of that size cannot have worn to the measured one",
         "from 0.01 mm under to 1 mm over the measured piston",
@@ -199,7 +204,7 @@ RULES = (
 
 
 def _surveyed_too_little(i: Any, _: Any) -> bool:
-    return i.survey is not None and len(i.survey.depth_mm) < 3
+    return i.bore_survey is not None and len(i.bore_survey.depth_mm) < 3
 
 
 def _spread(i: Any, _: Any) -> Any:
@@ -213,30 +218,34 @@ def _unusual(_: Any, o: Any) -> Any:
 
 
 def _no_limit(i: Any, _: Any) -> bool:
-    return i.piston_kind is None if i.fit == "new" else cycle_of(i) is None
+    return i.piston_kind is None if i.piston_condition == "new" else cycle_of(i) is None
 
 
 NOTICES = (
     Notice(
         "piston_height_not_given",
-        "height_above_skirt_bottom_mm",
-        lambda i, _: i.height_above_skirt_bottom_mm is None,
+        "measuring_height_mm",
+        lambda i, _: i.measuring_height_mm is None,
         "where was the piston measured? It is tapered, barrelled and oval: its size holds only at "
         "the maker's height above the skirt bottom, 90° to the pin",
     ),
     Notice(
         "skirt_travel_not_given",
         "skirt_from_mm",
-        lambda i, _: i.survey is not None and i.skirt_from_mm is None and i.skirt_to_mm is None,
+        lambda i, _: (
+            i.bore_survey is not None and i.skirt_from_mm is None and i.skirt_to_mm is None
+        ),
         "all surveyed depths are used; those that only the rings reach do not belong to the skirt",
     ),
     Notice(
         "survey_used",
-        "survey",
-        lambda i, _: i.survey is not None and i.bore_max_mm is not None,
+        "bore_survey",
+        lambda i, _: i.bore_survey is not None and i.bore_largest_mm is not None,
         "largest bore and survey both given: the survey is used",
     ),
-    Notice("few_depths", "survey", _surveyed_too_little, "gauge the bore at three depths or more"),
+    Notice(
+        "few_depths", "bore_survey", _surveyed_too_little, "gauge the bore at three depths or more"
+    ),
     Notice(
         "bore_readings_far_apart",
         "bore_largest_at_20c_mm",

@@ -26,7 +26,7 @@ def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
 
 
 def _replace_above(inputs: Any, _: Any) -> Limit | None:
-    bore = inputs.unworn_bore_mm
+    bore = inputs.unworn_mm
     return None if bore is None else LIMITS["ring_gap.service"].limit(bore)
 
 
@@ -34,28 +34,28 @@ SETTLE = "square the ring with the piston and try the next leaf up and down, 0.0
 
 CHECKS = (
     Check(
-        "top_ring_gap",
-        "top_measured_mm",
+        "top_ring_gap_new",
+        "top_gap_mm",
         "new top ring's gap",
         SETTLE,
         lambda i, o: usual_range(TOP, i.top_factor, i.bore_mm),
     ),
     Check(
-        "second_ring_gap",
-        "second_measured_mm",
+        "second_ring_gap_new",
+        "second_gap_mm",
         "new second ring's gap",
         SETTLE,
         lambda i, o: usual_range(SECOND, i.second_factor, i.bore_mm),
     ),
     Check(
-        "oil_rail_gap",
-        "oil_rail_measured_mm",
+        "oil_rail_gap_new",
+        "oil_rail_gap_mm",
         "oil rails' gap",
         SETTLE,
         lambda i, o: LIMITS["ring_gap.new.oil_rail"].limit(),
     ),
     Check(
-        "old_ring_gap",
+        "ring_gap_used",
         "own_gap_mm",
         "used ring's own gap",
         "take the gap in the unworn part of the bore, where the bore adds nothing",
@@ -67,13 +67,13 @@ FIGURES = (
         "top_factor",
         ("top_wanted_mm", "file_top_mm", "top_what_to_do"),
         lambda i, _: i.top_limit_low_mm is None and isinstance(i.top_factor, Usual),
-        "limits.top_ring_gap.low, the maker's least gap",
+        "limits.top_ring_gap_new.low, the maker's least gap",
     ),
     Figure(
         "second_factor",
         ("second_wanted_mm", "file_second_mm", "second_what_to_do"),
         lambda i, _: i.second_limit_low_mm is None and isinstance(i.second_factor, Usual),
-        "limits.second_ring_gap.low, the maker's least gap",
+        "limits.second_ring_gap_new.low, the maker's least gap",
     ),
     expansion_of_bore(("hot_gap_mm",), when=lambda i: True),
 )

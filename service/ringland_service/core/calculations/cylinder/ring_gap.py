@@ -21,11 +21,12 @@ from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
 FILED = "wanted gap less the measured one where that lies under its range, else nothing"
-EXPANSION = "Machinery's Handbook, linear expansion of both perimeters (from memory)"
+EXPANSION = cited("both perimeters: {machinerys_handbook_expansion}")
 
 
 @record
@@ -37,16 +38,16 @@ class Inputs:
         "bore where the new rings are measured: finished, or least worn",
         example=68.496,
     )
-    top_measured_mm: Number | None = quantity(
+    top_gap_mm: Number | None = quantity(
         lengths.RING_GAP, "new top ring's gap, squared with the piston", default=None
     )
-    second_measured_mm: Number | None = quantity(
+    second_gap_mm: Number | None = quantity(
         lengths.RING_GAP,
         "new second ring's gap, squared with the piston",
         example=0.30,
         default=None,
     )
-    oil_rail_measured_mm: Number | None = quantity(
+    oil_rail_gap_mm: Number | None = quantity(
         lengths.RING_GAP,
         "oil rails' gap, the smaller; the expander is never filed",
         example=0.42,
@@ -68,10 +69,10 @@ class Inputs:
         example=0.005,
         default=usual(0.005),
     )
-    top_limit_low_mm: Number | None = limit_side("top_ring_gap", "low")
-    top_limit_high_mm: Number | None = limit_side("top_ring_gap", "high")
-    second_limit_low_mm: Number | None = limit_side("second_ring_gap", "low")
-    second_limit_high_mm: Number | None = limit_side("second_ring_gap", "high")
+    top_limit_low_mm: Number | None = limit_side("top_ring_gap_new", "low")
+    top_limit_high_mm: Number | None = limit_side("top_ring_gap_new", "high")
+    second_limit_low_mm: Number | None = limit_side("second_ring_gap_new", "low")
+    second_limit_high_mm: Number | None = limit_side("second_ring_gap_new", "high")
     old_gap_mm: Number | None = quantity(
         lengths.RING_GAP, "used ring's gap in its worn bore", example=0.62, default=None
     )
@@ -84,7 +85,7 @@ class Inputs:
     old_gap_thrust_axis_mm: Number | None = quantity(
         lengths.BORE, "bore across the pin at that depth", example=68.094, default=None
     )
-    unworn_bore_mm: Number | None = quantity(
+    unworn_mm: Number | None = quantity(
         lengths.BORE, "that bore where no ring runs", example=68.012, default=None
     )
     gap_when_new_mm: Number | None = quantity(
@@ -132,7 +133,7 @@ class Outputs:
     top_wanted_mm: Number = result(
         "least gap of the top ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="low end of the maker's range where one is given, else factor times bore, never past "
         "a largest gap that is stated; the usual factor is 0.0035 to 0.0045, its middle 0.004 is "
         "used unless another is given",
@@ -141,7 +142,7 @@ class Outputs:
     second_wanted_mm: Number = result(
         "least gap of the second ring, not smaller than the top ring's",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="low end of the maker's range where one is given, else factor times bore, not under "
         "the top ring's as far as the usual range reaches, never past a largest gap that is "
         "stated; the usual factor is 0.0045 to 0.0055, its middle 0.005 is used unless another is "
@@ -152,7 +153,7 @@ class Outputs:
         "to file off the top ring: one end, towards its face, then deburr; none can be put back, "
         "and plated and chromed faces chip",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=FILED,
         source=COMMON,
         default=None,
@@ -160,7 +161,7 @@ class Outputs:
     file_second_mm: Number | None = result(
         "to file off the second ring: one end, towards its face, then deburr",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=FILED,
         source=COMMON,
         default=None,
@@ -182,15 +183,15 @@ class Outputs:
     gap_growth_mm: Number | None = result(
         "what the worn bore adds to the used ring's gap",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="pi * ((old_gap_pin_axis_mm + old_gap_thrust_axis_mm) / 2 - unworn_bore_mm)",
+        decimals=3,
+        formula="pi * ((old_gap_pin_axis_mm + old_gap_thrust_axis_mm) / 2 - unworn_mm)",
         source=PERIMETER,
         default=None,
     )
     own_gap_mm: Number | None = result(
         "the used ring's own gap, as in the unworn bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="old_gap_mm - gap_growth_mm",
         source=PERIMETER,
         default=None,
@@ -198,7 +199,7 @@ class Outputs:
     ring_wear_mm: Number | None = result(
         "the ring's own share of the growth",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="own_gap_mm - gap_when_new_mm",
         source=PERIMETER,
         default=None,
@@ -206,15 +207,15 @@ class Outputs:
     new_gap_in_worn_zone_mm: Number | None = result(
         "the new top ring's gap in the worn zone",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="top_measured_mm + pi * ((worn_pin_axis_mm + worn_thrust_axis_mm) / 2 - bore_mm)",
+        decimals=3,
+        formula="top_gap_mm + pi * ((worn_pin_axis_mm + worn_thrust_axis_mm) / 2 - bore_mm)",
         source=PERIMETER,
         default=None,
     )
     hot_gap_mm: Number | None = result(
         "the new top ring's gap when running, unfiled; for comparison only",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="cold gap + π · bore · bore expansion · its rise − π · bore · ring expansion · its "
         "rise; the bore's expansion as given, else of its kind",
         source=EXPANSION,
@@ -223,7 +224,7 @@ class Outputs:
     hot_gap_after_filing_mm: Number | None = result(
         "the same after filing; for comparison only",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="hot_gap_mm + file_top_mm",
         source=EXPANSION,
         default=None,
@@ -234,25 +235,23 @@ def compute(inputs: Inputs) -> Outputs:
     """Work out wanted gaps and filing; take the bore's share off a used ring's gap."""
     top = new_ring(
         TOP,
-        inputs.top_measured_mm,
+        inputs.top_gap_mm,
         inputs.top_factor,
         inputs.bore_mm,
         Limit(inputs.top_limit_low_mm, inputs.top_limit_high_mm),
     )
     second = new_ring(
         SECOND,
-        inputs.second_measured_mm,
+        inputs.second_gap_mm,
         inputs.second_factor,
         inputs.bore_mm,
         Limit(inputs.second_limit_low_mm, inputs.second_limit_high_mm),
         top.wanted_mm,
     )
-    growth = _growth_mm(
-        inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_bore_mm
-    )
+    growth = _growth_mm(inputs.old_gap_pin_axis_mm, inputs.old_gap_thrust_axis_mm, inputs.unworn_mm)
     in_worn_zone = _growth_mm(inputs.worn_pin_axis_mm, inputs.worn_thrust_axis_mm, inputs.bore_mm)
     own = _less(inputs.old_gap_mm, growth)
-    measured = inputs.top_measured_mm
+    measured = inputs.top_gap_mm
     return Outputs(
         top_wanted_mm=top.wanted_mm,
         second_wanted_mm=second.wanted_mm,

@@ -33,13 +33,13 @@ class Inputs:
         "side clearance of the top ring by feeler, the tightest place all round",
         default=None,
     )
-    top_groove_width_mm: Number | None = quantity(
+    top_groove_mm: Number | None = quantity(
         lengths.GROOVE, "width of the top ring's groove, the narrowest place", default=None
     )
-    top_ring_width_mm: Number | None = quantity(
+    top_width_mm: Number | None = quantity(
         lengths.RING_WIDTH, "width of the top ring, along the cylinder", default=None
     )
-    top_ring_shape: str = choice(
+    top_shape: str = choice(
         "sides of the top ring", notices.SHAPE, example="plain", default="plain"
     )
     second_feeler_mm: Number | None = quantity(
@@ -48,10 +48,10 @@ class Inputs:
         example=0.05,
         default=None,
     )
-    second_groove_width_mm: Number | None = quantity(
+    second_groove_mm: Number | None = quantity(
         lengths.GROOVE, "width of the second ring's groove, the narrowest place", default=None
     )
-    second_ring_width_mm: Number | None = quantity(
+    second_width_mm: Number | None = quantity(
         lengths.RING_WIDTH,
         "width of the second ring, along the cylinder",
         example=1.185,
@@ -61,17 +61,17 @@ class Inputs:
     top_groove_root_mm: Number | None = quantity(
         lengths.GROOVE_ROOT, "piston at the root of the top ring's groove", default=None
     )
-    top_ring_thickness_mm: Number | None = quantity(
+    top_thickness_mm: Number | None = quantity(
         lengths.RING_THICKNESS, "radial thickness of the top ring", default=None
     )
     second_groove_root_mm: Number | None = quantity(
         lengths.GROOVE_ROOT, "piston at the root of the second ring's groove", default=None
     )
-    second_ring_thickness_mm: Number | None = quantity(
+    second_thickness_mm: Number | None = quantity(
         lengths.RING_THICKNESS, "radial thickness of the second ring", default=None
     )
     measured_with_new_ring: bool = flag("measured with a new ring", default=True)
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
 
 
 @record
@@ -81,7 +81,7 @@ class Outputs:
     top_side_clearance_mm: Number | None = result(
         "side clearance of the top ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="by feeler, else width of the groove less width of the ring",
         source=SIDE,
         default=None,
@@ -89,7 +89,7 @@ class Outputs:
     second_side_clearance_mm: Number | None = result(
         "side clearance of the second ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="by feeler, else width of the groove less width of the ring",
         source=SIDE,
         default=None,
@@ -97,16 +97,16 @@ class Outputs:
     top_back_clearance_mm: Number | None = result(
         "room behind the top ring, radial",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="(bore_mm - top_groove_root_mm) / 2 - top_ring_thickness_mm",
+        decimals=3,
+        formula="(bore_mm - top_groove_root_mm) / 2 - top_thickness_mm",
         source=GEOMETRY,
         default=None,
     )
     second_back_clearance_mm: Number | None = result(
         "room behind the second ring, radial",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="(bore_mm - second_groove_root_mm) / 2 - second_ring_thickness_mm",
+        decimals=3,
+        formula="(bore_mm - second_groove_root_mm) / 2 - second_thickness_mm",
         source=GEOMETRY,
         default=None,
     )
@@ -116,13 +116,13 @@ def compute(inputs: Inputs) -> Outputs:
     """Take widths from each other, and the ring from the room beside the groove's root."""
     i = inputs
     return Outputs(
-        top_side_clearance_mm=_side_mm(i.top_feeler_mm, i.top_groove_width_mm, i.top_ring_width_mm),
+        top_side_clearance_mm=_side_mm(i.top_feeler_mm, i.top_groove_mm, i.top_width_mm),
         second_side_clearance_mm=_side_mm(
-            i.second_feeler_mm, i.second_groove_width_mm, i.second_ring_width_mm
+            i.second_feeler_mm, i.second_groove_mm, i.second_width_mm
         ),
-        top_back_clearance_mm=_back_mm(i.bore_mm, i.top_groove_root_mm, i.top_ring_thickness_mm),
+        top_back_clearance_mm=_back_mm(i.bore_mm, i.top_groove_root_mm, i.top_thickness_mm),
         second_back_clearance_mm=_back_mm(
-            i.bore_mm, i.second_groove_root_mm, i.second_ring_thickness_mm
+            i.bore_mm, i.second_groove_root_mm, i.second_thickness_mm
         ),
     )
 
@@ -146,7 +146,7 @@ def _back_mm(
 
 
 def _side(ring: str) -> Callable[[Any, Any], Limit]:
-    return lambda i, _: LIMITS[f"ring_side.{i.fit}.{ring}"].limit()
+    return lambda i, _: LIMITS[f"ring_side.{i.condition}.{ring}"].limit()
 
 
 def _back(_: Any, __: Any) -> Limit:
@@ -167,14 +167,14 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("top_feeler_mm",),
-            ("top_groove_width_mm", "top_ring_width_mm"),
+            ("top_groove_mm", "top_width_mm"),
             ("second_feeler_mm",),
-            ("second_groove_width_mm", "second_ring_width_mm"),
-            ("bore_mm", "top_groove_root_mm", "top_ring_thickness_mm"),
-            ("bore_mm", "second_groove_root_mm", "second_ring_thickness_mm"),
+            ("second_groove_mm", "second_width_mm"),
+            ("bore_mm", "top_groove_root_mm", "top_thickness_mm"),
+            ("bore_mm", "second_groove_root_mm", "second_thickness_mm"),
         ),
     ),
     checks=(

@@ -8,9 +8,9 @@ from ringland_service.core.formulas.elementary import maximum
 from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 GEOMETRY = "plane geometry"
-COMMON = "common practice, no source"
 
 
 @record
@@ -35,18 +35,18 @@ class Inputs:
     big_end_width_mm: Number | None = quantity(
         lengths.BIG_END_WIDTH, "width of the big end", default=None
     )
-    runout_tir_left_mm: Number | None = quantity(
+    runout_left_mm: Number | None = quantity(
         lengths.RUN_OUT,
         "run-out of the left journal between centres, total indicator reading",
         default=None,
     )
-    runout_tir_right_mm: Number | None = quantity(
+    runout_right_mm: Number | None = quantity(
         lengths.RUN_OUT,
         "run-out of the right journal between centres, total indicator reading",
         example=0.031,
         default=None,
     )
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
 
 
 @record
@@ -56,16 +56,16 @@ class Outputs:
     bend_or_offset_left_mm: Number | None = result(
         "bend or offset of the left journal, radial",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="runout_tir_left_mm / 2",
+        decimals=4,
+        formula="runout_left_mm / 2",
         source=GEOMETRY,
         default=None,
     )
     bend_or_offset_right_mm: Number | None = result(
         "bend or offset of the right journal, radial",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="runout_tir_right_mm / 2",
+        decimals=4,
+        formula="runout_right_mm / 2",
         source=GEOMETRY,
         default=None,
     )
@@ -80,16 +80,16 @@ class Outputs:
     radial_play_implied_by_rock_mm: Number | None = result(
         "radial play that the rock would take, were the big end to touch at both edges",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="small_end_tip_rock_mm * big_end_width_mm / (2 * rod_mm)",
-        source="common practice, no source; similar triangles",
+        source=f"{COMMON}; similar triangles",
         default=None,
     )
 
 
 def compute(inputs: Inputs) -> Outputs:
     """Halve the run-outs, and bring the rock down to the big end."""
-    left, right = inputs.runout_tir_left_mm, inputs.runout_tir_right_mm
+    left, right = inputs.runout_left_mm, inputs.runout_right_mm
     worse = _larger_mm(left, right)
     return Outputs(
         bend_or_offset_left_mm=None if left is None else plays.bend_or_offset_mm(left),
@@ -122,13 +122,13 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("big_end_side_mm",),
             ("big_end_radial_mm",),
             ("small_end_tip_rock_mm",),
-            ("runout_tir_left_mm",),
-            ("runout_tir_right_mm",),
+            ("runout_left_mm",),
+            ("runout_right_mm",),
         ),
     ),
     checks=judged.CHECKS,

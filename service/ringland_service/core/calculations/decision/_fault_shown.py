@@ -21,13 +21,13 @@ FAULT_SHOWN: dict[str, str] = {
 }
 # Which suspect explains which bench verdict that fails, and what was seen (common practice).
 EXPLAINS: dict[str, tuple[str, ...]] = {
-    "RB": (
-        "bore_max",
+    "rings_or_bore": (
+        "bore_largest",
         "bore_wear",
         "out_of_round",
         "taper_pin_axis",
         "taper_thrust_axis",
-        "old_ring_gap",
+        "ring_gap_used",
         "top_ring_side",
         "second_ring_side",
         "piston_clearance_max",
@@ -37,7 +37,7 @@ EXPLAINS: dict[str, tuple[str, ...]] = {
         "plating_flaked",
         "port_bridge_broken",
     ),
-    "PS": (
+    "piston_damage": (
         "piston_clearance_max",
         "top_ring_side",
         "second_ring_side",
@@ -49,22 +49,22 @@ EXPLAINS: dict[str, tuple[str, ...]] = {
         "port_bridge_broken",
     ),
     # A cracked cylinder leaks like its joint.
-    "HG": ("crack", "pulled_stud_boss"),
+    "head_joint": ("crack", "pulled_stud_boss"),
 }
 SHORT: dict[str, str] = {
-    "RB": "the rings",
-    "VX": "exhaust valve",
-    "VI": "intake valve",
-    "GS": "valve guides",
-    "HG": "head gasket",
-    "CB": "carbon",
-    "LT": "tight lash",
-    "LL": "loose lash",
-    "DC": "decompressor",
-    "TE": "the test itself",
-    "PS": "the piston",
-    "CT": "cam timing",
-    "CK": "crankcase",
+    "rings_or_bore": "the rings",
+    "exhaust_valve": "exhaust valve",
+    "intake_valve": "intake valve",
+    "guide_or_stem_seal": "valve guides",
+    "head_joint": "head gasket",
+    "carbon": "carbon",
+    "lash_tight": "tight lash",
+    "lash_loose": "loose lash",
+    "decompressor": "decompressor",
+    "test_error": "the test itself",
+    "piston_damage": "the piston",
+    "cam_timing": "cam timing",
+    "crankcase_leak": "crankcase",
 }
 BEFORE = "before anything is fitted"
 
@@ -102,7 +102,7 @@ def _leads_elsewhere(tests: Heard, own: Sequence[str], others: Sequence[str]) ->
     """Return the suspect of another part that leads, where none of this part is a strong one."""
     if tests.headline not in (None, LEADS):
         return None
-    first = leader(tests, [name for name in others if name != "TE"], (*own, "TE"))
+    first = leader(tests, [name for name in others if name != "test_error"], (*own, "test_error"))
     if first is None or tests.least_score is None:
         return None
     return first if _best(tests, own) < tests.least_score else None
@@ -129,13 +129,13 @@ def _would_show(i: Any, tests: Heard, own: Sequence[str], others: Sequence[str])
     if not beside:
         return f"no test speaks strongly for {SHORT[best]}: {_test(i, tests)}, {BEFORE}"
     level = tests.scores[beside[0]] - tests.scores.get(best, 0.0) < (tests.least_lead or 0.0)
-    one = len(beside) == 1 and beside[0] not in ("GS",)
+    one = len(beside) == 1 and beside[0] not in ("guide_or_stem_seal",)
     stand = f"{'stands' if one else 'stand'} {'level with' if level else 'before'}"
     return f"{_listed(beside)} {stand} {SHORT[best]}: {_test(i, tests)} {BEFORE}"
 
 
 def _verb(name: str, one: str, several: str) -> str:
-    return several if name == "RB" else one
+    return several if name == "rings_or_bore" else one
 
 
 def _beside(tests: Heard, own: float, others: Sequence[str]) -> list[str]:
@@ -149,7 +149,7 @@ def _beside(tests: Heard, own: float, others: Sequence[str]) -> list[str]:
 
 
 def _listed(names: Sequence[str]) -> str:
-    valves = ("VX", "VI")
+    valves = ("exhaust_valve", "intake_valve")
     words = [SHORT[name] for name in names if name not in valves]
     valve = " and ".join(SHORT[v].removesuffix(" valve") for v in valves if v in names)
     words = [f"{valve} valve", *words] if valve else words

@@ -15,8 +15,8 @@ from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 
 # The suspects that a mended cylinder cures, and those that cause what it suffers from: damage and
 # its cause are no rivals.
-OF_CYLINDER = ("RB", "PS")
-CAUSES = ("CK",)
+OF_CYLINDER = ("rings_or_bore", "piston_damage")
+CAUSES = ("crankcase_leak",)
 RIVALS = tuple(name for name in SUSPECTS if name not in (*OF_CYLINDER, *CAUSES))
 LEAK_SERVICEABLE = ("good", "serviceable")
 FULL = ("good", "high")
@@ -33,11 +33,11 @@ class Says:
 
 def rings_lead(tests: Heard) -> bool:
     """Return whether rings and bore lead the suspects of other parts."""
-    return leader(tests, ("RB",), RIVALS) == "RB" and not tests.not_valid
+    return leader(tests, ("rings_or_bore",), RIVALS) == "rings_or_bore" and not tests.not_valid
 
 
 def _piston_leads(tests: Heard) -> bool:
-    return leader(tests, ("PS",), RIVALS) == "PS" and not tests.not_valid
+    return leader(tests, ("piston_damage",), RIVALS) == "piston_damage" and not tests.not_valid
 
 
 SEALS = (
@@ -130,7 +130,7 @@ def sealing(i: Any) -> str | None:
 
 def stands_in(i: Any) -> Condition | None:
     """Return what stands in for measurements that a piston left in its bore does not allow."""
-    shown = sealing(i) if i.pistons_stay_in else None
+    shown = sealing(i) if i.piston_stays_in else None
     if shown is None:
         return None
     said = f"{shown}: the rings seal, which stands in for what cannot be read"

@@ -1,4 +1,4 @@
-"""Using a doubtful part again, or the repair: which costs less on average."""
+"""Using a uncertain part again, or the repair: which costs less on average."""
 
 from typing import Any
 
@@ -9,7 +9,7 @@ from ringland_service.core.declare import (
     Rule,
     any_quantity,
     flag,
-    held,
+    memoised,
     number,
     record,
     result,
@@ -17,11 +17,12 @@ from ringland_service.core.declare import (
     uncertainty_of,
 )
 from ringland_service.core.declare.fields import Quantified
-from ringland_service.core.metrology.conformity import beyond, probability_within
+from ringland_service.core.metrology.conformity import beyond, conformance_probability
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-CONFORMING = "JCGM 106:2012 (from memory)"
+CONFORMING = cited("{jcgm_106_conformance}")
 
 
 @record
@@ -48,7 +49,7 @@ class Inputs:
         default=None,
     )
     value: Quantified | None = any_quantity(
-        "the value in doubt, with its uncertainty", example=None, default=None
+        "the value in uncertainty, with its uncertainty", example=None, default=None
     )
     low: Quantified | None = any_quantity("lower limit", example=None, default=None, exact=True)
     high: Quantified | None = any_quantity("upper limit", example=None, default=None, exact=True)
@@ -58,14 +59,14 @@ class Inputs:
         default=False,
     )
     u_value: float | None = uncertainty_of("value")
-    within: Any = held()
+    within: Any = memoised()
 
     def __post_init__(self) -> None:
         """Work the probability out once, as the value stands."""
         if self.within is None and self.value is not None and self.u_value:
             low, high = (None if side is None else side.value for side in (self.low, self.high))
             if low is not None or high is not None:
-                found = probability_within(self.value.value, self.u_value, Limit(low, high))
+                found = conformance_probability(self.value.value, self.u_value, Limit(low, high))
                 object.__setattr__(self, "within", found)
 
 
@@ -73,27 +74,27 @@ class Inputs:
 class Outputs:
     """Both costs, the probability at which they meet, and the cheaper choice."""
 
-    probability_within: Number = result(
+    conformance_probability: Number = result(
         "probability that the part is within its limit",
-        digits=4,
+        decimals=4,
         basis="as told, else Φ((high − y)/u) − Φ((low − y)/u)",
         source=CONFORMING,
     )
     probability_beyond: Number = result(
         "probability that the part is beyond its limit",
-        digits=4,
-        formula="1 - probability_within",
+        decimals=4,
+        formula="1 - conformance_probability",
         source=CONFORMING,
     )
     expected_cost_of_reuse: Number = result(
         "cost of using the part again, on average over many such parts",
-        digits=2,
+        decimals=2,
         formula="cost_of_reuse + probability_beyond * cost_of_comeback",
         source=by.SOURCE,
     )
     break_even_probability: Number = result(
         "probability beyond the limit above which the repair is the cheaper",
-        digits=4,
+        decimals=4,
         formula="(cost_of_repair - cost_of_reuse) / cost_of_comeback",
         source=by.SOURCE,
     )
@@ -111,7 +112,7 @@ def compute(inputs: Inputs) -> Outputs:
     within = inputs.within if inputs.known_within is None else inputs.known_within
     weighed = by.weighed(inputs, within)
     return Outputs(
-        probability_within=within,
+        conformance_probability=within,
         probability_beyond=weighed.beyond,
         expected_cost_of_reuse=weighed.expected,
         break_even_probability=by.break_even(
@@ -171,7 +172,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("known_within",), ("value", "low"), ("value", "high")),),
+    any_of=((("known_within",), ("value", "low"), ("value", "high")),),
     rules=RULES,
     notices=(
         Notice("costs_are_your_own", "cost_of_comeback", lambda i, o: True, by.OWN_COSTS),

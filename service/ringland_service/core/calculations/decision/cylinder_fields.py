@@ -14,7 +14,7 @@ from ringland_service.core.calculations.decision import (
     cylinder_ways,
 )
 from ringland_service.core.calculations.decision import (
-    hone_and_re_ring as hone_and_rering,
+    hone_and_re_ring as hone_and_re_ring,
 )
 from ringland_service.core.calculations.geometry import displacement, overbore_ratio
 from ringland_service.core.calculations.machining import (
@@ -26,7 +26,7 @@ from ringland_service.core.calculations.machining import (
 from ringland_service.core.declare.records import Taken
 
 CLEARANCE, RINGS = piston_clearance.Inputs, ring_gap.Inputs
-SEEN, KEPT = cylinder_ways.Inputs, hone_and_rering.Inputs
+SEEN, KEPT = cylinder_ways.Inputs, hone_and_re_ring.Inputs
 RATIO = overbore_ratio.Inputs
 # The engine after boring, where it differs from the engine before.
 AFTER = (
@@ -40,7 +40,7 @@ AFTER = (
 GEOMETRY: tuple[Taken, ...] = (
     (SEEN, ("bore_kind",)),
     (CLEARANCE, ("cycle",)),
-    (displacement.Inputs, ("bore_mm", "stroke_mm", "cylinders", "class_limit_cc")),
+    (displacement.Inputs, ("bore_mm", "stroke_mm", "cylinder_count", "class_limit_cc")),
     (
         RATIO,
         (
@@ -62,11 +62,11 @@ GEOMETRY: tuple[Taken, ...] = (
     ),
 )
 CYLINDER: tuple[Taken, ...] = (
-    (CLEARANCE, ("survey", "bore_max_mm", "bore_min_mm")),
-    (bore_survey.Inputs, (("bore_use", "use"),)),
-    (RINGS, ("unworn_bore_mm",)),
+    (CLEARANCE, ("bore_survey", "bore_largest_mm", "bore_smallest_mm")),
+    (bore_survey.Inputs, ("bore_use",)),
+    (RINGS, ("unworn_mm",)),
     (CLEARANCE, ("skirt_from_mm", "skirt_to_mm", "bore_temperature_c", "bore_alpha_per_k")),
-    (SEEN, ("damage", "surface", "ridge", "pistons_stay_in")),
+    (SEEN, ("damage", "surface", "ridge", "piston_stays_in")),
     (clean_up.Inputs, ("scores", "wear_side_share")),
     (liner_wall.Inputs, ("liner_od_mm", "core_shift_mm", "liner_kind")),
 )
@@ -74,10 +74,10 @@ PISTON: tuple[Taken, ...] = (
     (
         CLEARANCE,
         (
-            "piston_mm",
-            "piston_new_mm",
-            "height_above_skirt_bottom_mm",
-            "fit",
+            "piston_size_mm",
+            "piston_size_new_mm",
+            "measuring_height_mm",
+            "piston_condition",
             "piston_kind",
             "piston_material",
             "skirt_coated",
@@ -85,7 +85,7 @@ PISTON: tuple[Taken, ...] = (
             "piston_alpha_per_k",
         ),
     ),
-    (KEPT, ("rering_piston_mm",)),
+    (KEPT, ("new_rings_piston_mm",)),
     (
         pin_fits.Inputs,
         (
@@ -95,7 +95,7 @@ PISTON: tuple[Taken, ...] = (
             "small_end_bore_mm",
             "small_end",
             "heat_marks",
-            ("pin_fit", "fit"),
+            ("pin_condition", "condition"),
         ),
     ),
 )
@@ -103,9 +103,9 @@ OLD_AND_NEW_RINGS: tuple[Taken, ...] = (
     (
         RINGS,
         (
-            "top_measured_mm",
-            "second_measured_mm",
-            "oil_rail_measured_mm",
+            "top_gap_mm",
+            "second_gap_mm",
+            "oil_rail_gap_mm",
             "top_factor",
             "second_factor",
             "old_gap_mm",
@@ -120,23 +120,23 @@ OLD_AND_NEW_RINGS: tuple[Taken, ...] = (
             "worn_thrust_axis_mm",
         ),
     ),
-    (KEPT, ("rering_gap_mm",)),
+    (KEPT, ("new_rings_gap_mm",)),
     (
         ring_side_clearance.Inputs,
         (
             "top_feeler_mm",
-            "top_groove_width_mm",
-            "top_ring_width_mm",
-            "top_ring_shape",
+            "top_groove_mm",
+            "top_width_mm",
+            "top_shape",
             "second_feeler_mm",
-            "second_groove_width_mm",
-            "second_ring_width_mm",
+            "second_groove_mm",
+            "second_width_mm",
             "top_groove_root_mm",
-            "top_ring_thickness_mm",
+            "top_thickness_mm",
             "second_groove_root_mm",
-            "second_ring_thickness_mm",
+            "second_thickness_mm",
             "measured_with_new_ring",
-            ("ring_fit", "fit"),
+            ("ring_condition", "condition"),
         ),
     ),
 )
@@ -167,7 +167,7 @@ MACHINING: tuple[Taken, ...] = (
     (bore_order.Inputs, ("clearance_low_mm", "clearance_high_mm")),
     (
         oversize_choice.Inputs,
-        ("wanted_clearance_mm", "hone_stock_mm", "makers_largest_oversize_mm"),
+        ("clearance_target_mm", "hone_stock_mm", "largest_oversize_mm"),
     ),
     (
         bore_order.Inputs,

@@ -15,7 +15,7 @@ from ringland_service.core.calculations.decision import (
     piston_selection,
 )
 from ringland_service.core.calculations.decision import (
-    hone_and_re_ring as hone_and_rering,
+    hone_and_re_ring as hone_and_re_ring,
 )
 from ringland_service.core.calculations.decision import ruled_out as ruled
 from ringland_service.core.calculations.geometry import after_works as works
@@ -62,7 +62,7 @@ def kind_known(known: Known) -> bool:
 
 def _may_be_cleaned_up(known: Known) -> bool:
     """Return whether boring may be thought of: a bore that bears it, and its survey."""
-    return may_be_bored(known) and begun("survey", "depth_mm")(known)
+    return may_be_bored(known) and begun("bore_survey", "depth_mm")(known)
 
 
 def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
@@ -76,9 +76,9 @@ def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
 
 def _middle_of_fit(known: Known) -> dict[str, tuple[Any, str]]:
     fit = ("clearance_low_mm", "clearance_high_mm")
-    if "wanted_clearance_mm" in known or not set(fit) <= known.keys():
+    if "clearance_target_mm" in known or not set(fit) <= known.keys():
         return {}
-    return {"wanted_clearance_mm": (sum(known[side] for side in fit) / 2.0, fit[0])}
+    return {"clearance_target_mm": (sum(known[side] for side in fit) / 2.0, fit[0])}
 
 
 # Where the axes at the depth of the old ring's gap are found in the survey.
@@ -89,7 +89,7 @@ GAP_AXES = {
 
 
 def _axes_at_the_gap(known: Known) -> dict[str, tuple[Any, str]]:
-    depth, survey = known.get("old_gap_depth_mm"), known.get("survey")
+    depth, survey = known.get("old_gap_depth_mm"), known.get("bore_survey")
     if depth is None or survey is None:
         return {}
     place = next((k for k, at in enumerate(survey.depth_mm) if same_depth(at, depth)), None)
@@ -104,9 +104,9 @@ SURVEY = Step(
     calculation=bore_survey.CALCULATION,
     purpose="how worn, round and tapered the bore is",
     sources={
-        "unworn_reference_mm": ("unworn_bore_mm",),
+        "unworn_mm": ("unworn_mm",),
         "nominal_bore_mm": ("bore_mm",),
-        "use": ("bore_use",),
+        "bore_use": ("bore_use",),
     },
 )
 FITS = (
@@ -119,12 +119,12 @@ FITS = (
         part="ring_side_clearance",
         calculation=ring_side_clearance.CALCULATION,
         purpose="side clearance of the rings in their grooves",
-        sources={"fit": ("ring_fit",)},
+        sources={"fit": ("ring_condition",)},
         when=begun(
             "top_feeler_mm",
-            "top_groove_width_mm",
+            "top_groove_mm",
             "second_feeler_mm",
-            "second_groove_width_mm",
+            "second_groove_mm",
             "top_groove_root_mm",
             "second_groove_root_mm",
         ),
@@ -133,7 +133,7 @@ FITS = (
         part="pin_fits",
         calculation=pin_fits.CALCULATION,
         purpose="the pin's fit in piston and small end",
-        sources={"fit": ("pin_fit",)},
+        sources={"fit": ("pin_condition",)},
         when=begun("pin_mm", "piston_pin_bore_mm", "small_end_bore_mm"),
     ),
 )
@@ -143,8 +143,8 @@ OVERSIZE = (
         calculation=clean_up.CALCULATION,
         purpose="the diameter that cuts out wear and scores",
         sources={
-            "unworn_reference_mm": ("unworn_bore_mm",),
-            "bore_max_mm": ("bore_survey.max_mm",),
+            "unworn_mm": ("unworn_mm",),
+            "bore_largest_mm": ("bore_survey.largest_mm",),
         },
         when=_may_be_cleaned_up,
     ),
@@ -159,7 +159,7 @@ OVERSIZE = (
         part="bore_order",
         calculation=bore_order.CALCULATION,
         purpose="finish bore as two limits, and what the machinist bores to",
-        sources={"piston_mm": ("oversize_choice.chosen_piston_mm",)},
+        sources={"piston_size_mm": ("oversize_choice.chosen_piston_mm",)},
         when=lambda known: FINISH in known,
         after_work=True,
     ),
@@ -167,7 +167,7 @@ OVERSIZE = (
         part="liner_wall",
         calculation=liner_wall.CALCULATION,
         purpose="the wall that boring leaves",
-        sources={"finish_bore_max_mm": ("bore_order.finish_high_mm", "new_bore_mm")},
+        sources={"finish_high_mm": ("bore_order.finish_high_mm", "new_bore_mm")},
         when=lambda known: "liner_od_mm" in known and kind_known(known),
         falls_out=ruled.never_bored,
     ),
@@ -177,7 +177,7 @@ AFTER = (
         part="displacement",
         calculation=displacement.CALCULATION,
         purpose="displacement, before and after machining",
-        sources={"new_bore_mm": NEW_BORE, "new_bore_max_mm": FINISH_MAX},
+        sources={"new_bore_mm": NEW_BORE, "finish_high_mm": FINISH_MAX},
         after_work=True,
     ),
     Step(
@@ -196,7 +196,7 @@ GAPS = Step(
     part="ring_gap",
     calculation=ring_gap.CALCULATION,
     purpose="ring end gaps: wanted, to file, and what wear added",
-    sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_bore_mm")},
+    sources={"bore_mm": ("gap_bore_mm", *NEW_BORE, "unworn_mm")},
     after_work=True,
 )
 # What the tests said: from their parts on a job card, else as told.
@@ -213,17 +213,17 @@ TESTED: Mapping[str, tuple[str, ...]] = {
 }
 DECISION = (
     Step(
-        part="hone_and_rering",
-        calculation=hone_and_rering.CALCULATION,
+        part="hone_and_re_ring",
+        calculation=hone_and_re_ring.CALCULATION,
         purpose="whether the bore may be kept, with new rings",
         sources={
-            "survey_max_mm": ("bore_survey.max_mm",),
+            "survey_largest_mm": ("bore_survey.largest_mm",),
             "survey_worn_zone_mm": ("bore_survey.worn_zone_mm",),
             "survey_out_of_round_mm": ("bore_survey.out_of_round_mm",),
             "survey_taper_pin_axis_mm": ("bore_survey.taper_pin_axis_mm",),
             "survey_taper_thrust_axis_mm": ("bore_survey.taper_thrust_axis_mm",),
             "nominal_bore_mm": ("bore_mm",),
-            "rering_piston_mm": ("rering_piston_mm", "piston_mm"),
+            "new_rings_piston_mm": ("new_rings_piston_mm", "piston_size_mm"),
         },
         when=kind_known,
     ),
@@ -238,7 +238,7 @@ DECISION = (
         calculation=cylinder_ways.CALCULATION,
         purpose="what to do with the cylinder, and why the other ways fall out",
         sources={
-            "survey_max_mm": ("bore_survey.max_mm",),
+            "survey_largest_mm": ("bore_survey.largest_mm",),
             "clean_up_mm": ("clean_up.clean_up_mm",),
             "choice_reason": ("oversize_choice.reason",),
             "chosen": ("oversize_choice.chosen",),

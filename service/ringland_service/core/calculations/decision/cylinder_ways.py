@@ -41,6 +41,7 @@ from ringland_service.core.engines.must_not import MUST_NOT
 from ringland_service.core.metrology.findings import Finding, all_pass, found
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 WAYS: dict[str, str] = {
     kept.LEAVE_ALONE: "leave it alone",
@@ -53,7 +54,7 @@ WAYS: dict[str, str] = {
     cut.REPLACE: "replace the cylinder",
 }
 IRON = ("iron", "iron_sleeve_in_aluminium")
-NOT_SETTLED, FIND_OUT = "not_settled", "find_out"
+NOT_SETTLED, FIND_OUT = "not_settled", "find_out_the_kind"
 DECISIONS: dict[str, str] = {
     **WAYS,
     NOT_SETTLED: "not settled: the first way that may do is still open",
@@ -61,7 +62,7 @@ DECISIONS: dict[str, str] = {
 }
 IN_ORDER: tuple[Callable[[Any], Way], ...] = (
     kept.leave_alone,
-    kept.rering,
+    kept.re_ring,
     kept.select_piston,
     cut.overbore,
     cut.replate,
@@ -85,7 +86,6 @@ FIND_OUT_HOW = (
     "above the ring travel"
 )
 ORDER = "the order of ways: leave alone, new rings, chosen piston, overbore, replate, sleeve"
-COMMON = "common practice, no source"
 
 
 @record
@@ -102,13 +102,13 @@ class Inputs(tested.Tested):
     ridge: str | None = choice(
         "ridge above the ring travel", seen.RIDGE, example="none", default=None
     )
-    pistons_stay_in: bool | None = flag(
+    piston_stays_in: bool | None = flag(
         "the pistons can stay in, their rings undisturbed", example=False, default=None
     )
     scores: tuple[Score, ...] | None = records(
         Score, "scores, pits and seizure marks", most=20, default=None
     )
-    survey_max_mm: float | None = quantity(
+    survey_largest_mm: float | None = quantity(
         lengths.BORE, "largest bore of the survey", example=68.094, default=None
     )
     clean_up_mm: float | None = quantity(sizes.CLEAN_UP, "clean-up diameter", default=None)
@@ -149,7 +149,7 @@ class WayRow:
 class Outputs:
     """The decision, and every way with its reasons."""
 
-    decision: str = result(
+    way: str = result(
         "what to do with the cylinder",
         basis=f"the first way that stands, in {ORDER}, replace",
         source=COMMON,
@@ -216,7 +216,7 @@ def compute(inputs: Inputs) -> Outputs:
     decision, reason = _decision(among)
     shown, would_show = _fault(inputs, among)
     return Outputs(
-        decision=decision,
+        way=decision,
         reason=reason,
         fault_shown=shown,
         would_show=would_show,
@@ -236,7 +236,7 @@ def _fault(inputs: Inputs, among: Sequence[Way]) -> tuple[str | None, str | None
 
 def _find_out() -> Outputs:
     open_ = tuple(WayRow(way=way, standing=OPEN, reasons=(FIND_OUT_HOW,)) for way in WAYS)
-    return Outputs(decision=FIND_OUT, reason=FIND_OUT_HOW, ways=open_, must_not=MUST_NOT[UNKNOWN])
+    return Outputs(way=FIND_OUT, reason=FIND_OUT_HOW, ways=open_, must_not=MUST_NOT[UNKNOWN])
 
 
 def wanted(inputs: Inputs, _: Outputs) -> tuple[Want, ...]:
@@ -251,7 +251,7 @@ def wanted(inputs: Inputs, _: Outputs) -> tuple[Want, ...]:
     return tuple(dict.fromkeys(wants))
 
 
-def _margin_in_doubt(inputs: Inputs) -> bool:
+def _margin_in_uncertainty(inputs: Inputs) -> bool:
     return not all_pass(found(inputs.findings, "oversize_margin", "liner_wall"))
 
 
@@ -265,7 +265,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("survey_max_mm",), ("damage",), ("pistons_stay_in",)),),
+    any_of=((("survey_largest_mm",), ("damage",), ("piston_stays_in",)),),
     rules=(
         *tested.RULES,
         Rule(
@@ -291,8 +291,9 @@ CALCULATION = Calculation(
         Notice(
             "centring_cut_first",
             "ways",
-            lambda i, o: o.decision == cut.OVERBORE and _margin_in_doubt(i),
-            "a margin is smaller than its doubt: order a measuring cut first (cut, measure, tell "
+            lambda i, o: o.way == cut.OVERBORE and _margin_in_uncertainty(i),
+            "a margin is smaller than its uncertainty: order a measuring cut first (cut, measure, "
+            "tell "
             "us before the next cut)",
         ),
     ),

@@ -5,7 +5,7 @@ A part of the cylinder's decision; all its checks count too close to call as a f
 
 from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
-from ringland_service.core.calculations.decision._rering_checks import CHECKS
+from ringland_service.core.calculations.decision._re_ring_checks import CHECKS
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.calculations.machining.clean_up import Score
 from ringland_service.core.calculations.order_card.order_choices import LIGHT_REMOVAL_MM
@@ -28,9 +28,9 @@ from ringland_service.core.formulas import rings
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 SUM = "sum of two diameters"
-COMMON = "common practice, no source"
 
 
 @record
@@ -38,7 +38,7 @@ class Inputs(Fitted):
     """The survey's extremes, the piston and the ring that would go back, the scores."""
 
     bore_kind: str = choice("kind of bore", condition.BORE_KIND, example="iron_sleeve_in_aluminium")
-    survey_max_mm: float = quantity(lengths.BORE, "largest bore of the survey", example=68.094)
+    survey_largest_mm: float = quantity(lengths.BORE, "largest bore of the survey", example=68.094)
     hone_removal_mm: float | None = quantity(
         sizes.HONE_REMOVAL,
         "what the hone takes off for new rings, on the diameter; 0.010 mm where not given, nothing "
@@ -60,14 +60,14 @@ class Inputs(Fitted):
     nominal_bore_mm: float | None = quantity(
         lengths.BORE, "nominal bore that piston and rings were made for", default=None
     )
-    rering_piston_mm: float | None = quantity(
+    new_rings_piston_mm: float | None = quantity(
         lengths.PISTON,
         "the piston that would go back with new rings: the old one as measured, or a new standard "
         "one",
         example=67.962,
         default=None,
     )
-    rering_gap_mm: float | None = quantity(
+    new_rings_gap_mm: float | None = quantity(
         lengths.RING_GAP,
         "gap of the new top ring as measured in a bore of nominal size; else the maker's whole "
         "range counts",
@@ -80,13 +80,13 @@ class Inputs(Fitted):
     scores: tuple[Score, ...] | None = records(
         Score, "scores, pits and seizure marks", most=20, default=None
     )
-    bore_limit: Limit | None = limit_of("bore_max")
+    bore_limit: Limit | None = limit_of("bore_largest")
     out_of_round_limit: Limit | None = limit_of("out_of_round")
     taper_pin_limit: Limit | None = limit_of("taper_pin_axis")
     taper_thrust_limit: Limit | None = limit_of("taper_thrust_axis")
     clearance_limit: Limit | None = limit_of("piston_clearance_max")
-    new_gap_limit: Limit | None = limit_of("top_ring_gap")
-    old_gap_limit: Limit | None = limit_of("old_ring_gap")
+    new_gap_limit: Limit | None = limit_of("top_ring_gap_new")
+    old_gap_limit: Limit | None = limit_of("ring_gap_used")
 
 
 @record
@@ -96,21 +96,21 @@ class Outputs:
     hone_removal_used_mm: float = result(
         "what the hone takes off, on the diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given, else 0.010 mm; nothing from a plated or bare silicon bore",
         source=COMMON,
     )
     bore_after_hone_mm: float = result(
         "largest bore after the hone",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="survey_max_mm + hone_removal_used_mm",
+        decimals=3,
+        formula="survey_largest_mm + hone_removal_used_mm",
         source=SUM,
     )
     worn_zone_growth_mm: float | None = result(
         "what the worn zone adds to the gap of a new ring, after the hone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="pi * (survey_worn_zone_mm + hone_removal_used_mm - nominal_bore_mm)",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -118,7 +118,7 @@ class Outputs:
     worn_zone_gap_low_mm: float | None = result(
         "smallest gap of the new top ring in the worn zone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="gap as measured, else the least of the maker's range, + worn_zone_growth",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -126,7 +126,7 @@ class Outputs:
     worn_zone_gap_high_mm: float | None = result(
         "largest gap of the new top ring in the worn zone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="gap as measured, else the most of the maker's range, + worn_zone_growth",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -134,15 +134,16 @@ class Outputs:
     clearance_after_hone_mm: float | None = result(
         "clearance of the piston after the hone, in the largest bore of the skirt travel",
         kind=kinds.LENGTH,
-        digits=3,
-        basis="largest bore of the skirt travel + hone_removal_used − rering_piston, all at 20 °C",
+        decimals=3,
+        basis="largest bore of the skirt travel + hone_removal_used − new_rings_piston, "
+        "all at 20 °C",
         source="difference of two diameters",
         default=None,
     )
     deepest_score_mm: float | None = result(
         "depth of the deepest score, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest depth_radial of the scores",
         source="as given",
         extreme=True,
@@ -159,8 +160,8 @@ def removal_mm(inputs: Inputs) -> float:
 
 def _new_gap_mm(inputs: Inputs, side: str) -> float | None:
     """Return the new ring's gap: as measured, else that side of the maker's range."""
-    if inputs.rering_gap_mm is not None or inputs.new_gap_limit is None:
-        return inputs.rering_gap_mm
+    if inputs.new_rings_gap_mm is not None or inputs.new_gap_limit is None:
+        return inputs.new_rings_gap_mm
     found: float | None = getattr(inputs.new_gap_limit, side)
     return found
 
@@ -179,10 +180,10 @@ def _growth_mm(inputs: Inputs, removal: float) -> float | None:
 
 
 def _clearance_mm(inputs: Inputs, removal: float) -> float | None:
-    surveyed = inputs.survey is not None or inputs.bore_max_mm is not None
-    if inputs.rering_piston_mm is None or not surveyed:
+    surveyed = inputs.bore_survey is not None or inputs.bore_largest_mm is not None
+    if inputs.new_rings_piston_mm is None or not surveyed:
         return None
-    return float(clearance(inputs, inputs.rering_piston_mm).clearance_max_mm) + removal
+    return float(clearance(inputs, inputs.new_rings_piston_mm).clearance_max_mm) + removal
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -191,7 +192,7 @@ def compute(inputs: Inputs) -> Outputs:
     growth = _growth_mm(inputs, removal)
     return Outputs(
         hone_removal_used_mm=removal,
-        bore_after_hone_mm=inputs.survey_max_mm + removal,
+        bore_after_hone_mm=inputs.survey_largest_mm + removal,
         worn_zone_growth_mm=growth,
         worn_zone_gap_low_mm=_in_worn_zone_mm(_new_gap_mm(inputs, "low"), growth),
         worn_zone_gap_high_mm=_in_worn_zone_mm(_new_gap_mm(inputs, "high"), growth),
@@ -210,7 +211,7 @@ def _past_the_middle(i: Inputs, o: Outputs) -> bool:
 
 
 CALCULATION = Calculation(
-    name="hone-and-rering",
+    name="hone-and-re-ring",
     number="D.2",
     stage="decision",
     title="The bore kept, with new rings",

@@ -13,8 +13,8 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     Rule,
-    held,
     kinds,
+    memoised,
     quantity,
     record,
     records,
@@ -25,6 +25,7 @@ from ringland_service.core.engines.bore_expansion import expansion_of_bore
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 OUTCOMES = {
@@ -52,10 +53,10 @@ class Inputs(Fitted):
     clearance_high_mm: float = quantity(
         sizes.WANTED_CLEARANCE, "largest clearance of a new fit, diametral", example=0.04
     )
-    held: int | None = held()
+    held: int | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one reading moved by its doubt keep it."""
+        """Hold the choice: copies with one reading moved by its uncertainty keep it."""
         if self.held is None:
             object.__setattr__(self, "held", _most_central(self))
 
@@ -70,14 +71,14 @@ class Outputs:
     clearance_mins_mm: tuple[float, ...] = result(
         "clearance of each piston in the smallest bore of the skirt travel, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest bore of the skirt travel − piston, both at 20 °C",
         source=DIFFERENCE,
     )
     clearance_maxs_mm: tuple[float, ...] = result(
         "clearance of each piston in the largest bore of the skirt travel, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest bore of the skirt travel − piston, both at 20 °C",
         source=DIFFERENCE,
     )
@@ -90,12 +91,12 @@ class Outputs:
     best: str = result(
         "the piston that sits most central in the new fit",
         basis="the largest distance of both clearances from the ends of the new fit",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     best_piston_mm: float = result(
         "size of that piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given",
         source="as given",
     )
@@ -111,7 +112,7 @@ class Fit:
     """One piston in the bore."""
 
     mark: str
-    piston_mm: float
+    piston_size_mm: float
     least_mm: float
     most_mm: float
 
@@ -121,9 +122,9 @@ class Fit:
 
 
 def _fit(inputs: Inputs, one: Offered) -> Fit:
-    found = clearance(inputs, one.piston_mm)
+    found = clearance(inputs, one.piston_size_mm)
     least, most = found.clearance_min_mm, found.clearance_max_mm
-    return Fit(one.mark, one.piston_mm, cast(float, least), cast(float, most))
+    return Fit(one.mark, one.piston_size_mm, cast(float, least), cast(float, most))
 
 
 def _fits(inputs: Inputs) -> list[Fit]:
@@ -157,7 +158,7 @@ def compute(inputs: Inputs) -> Outputs:
         clearance_maxs_mm=tuple(fit.most_mm for fit in each),
         outcomes=outcomes,
         best=each[place].mark,
-        best_piston_mm=each[place].piston_mm,
+        best_piston_mm=each[place].piston_size_mm,
         best_fits=outcomes[place] == "fits",
     )
 
@@ -183,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(expansion_of_bore(ALL),),
     columns=False,
-    one_of=((("survey",), ("bore_max_mm", "bore_min_mm")),),
+    any_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
     checks=(
         Check(
             "selected_piston_min",

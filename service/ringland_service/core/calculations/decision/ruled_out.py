@@ -32,7 +32,7 @@ def never_bored(known: Known) -> str:
 
 def of_the_decision(known: Known) -> Mapping[str, str]:
     """Return the names that no part rests on once the cylinder is decided on, each with why."""
-    decision = known.get("cylinder_decision.decision")
+    decision = known.get("cylinder_decision.way")
     if decision in NEW_BORE_AFTER or "returned_readings_mm" in known:
         return {}
     why = never_bored(known)

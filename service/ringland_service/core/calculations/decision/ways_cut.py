@@ -53,7 +53,7 @@ def _cleans_up(i: Any) -> str:
 def _clean_up(i: Any) -> list[Condition]:
     if i.clean_up_mm is None:
         said = "the clean-up diameter is not known without the unworn bore"
-        return [unknown(said, ("unworn_bore_mm",))]
+        return [unknown(said, ("unworn_mm",))]
     if i.choice_reason is None:
         said = "which pistons can be had, their measured sizes, the fit and the hone's stock"
         return [unknown(f"not told: {said}", ON_OFFER)]

@@ -18,34 +18,34 @@ from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.engines.condition import GLAZED, SCORED
 
 LEAVE_ALONE = "leave_alone"
-HONE = "hone_and_rering"
-DEGLAZE = "deglaze_and_rering"
+HONE = "hone_and_re_ring"
+DEGLAZE = "deglaze_and_re_ring"
 SELECT = "select_piston"
 
 BORE_CHECKS = {
-    "bore_max": "nothing judges the largest bore: give the maker's limit, or the nominal bore",
+    "bore_largest": "nothing judges the largest bore: give the maker's limit, or the nominal bore",
     "out_of_round": "nothing judges the out-of-round: read both axes at one depth",
     "taper_pin_axis": "nothing judges the taper on the pin axis",
     "taper_thrust_axis": "nothing judges the taper on the thrust axis",
 }
 NOT_SURVEYED = missing("the bore is not surveyed", ("depth_mm", "pin_axis_mm", "thrust_axis_mm"))
-OLD_GAP = ("old_gap_mm", "old_gap_depth_mm", "unworn_bore_mm")
+OLD_GAP = ("old_gap_mm", "old_gap_depth_mm", "unworn_mm")
 # Fields of the job card, and of the decision's own route.
 SEALING_TESTS = (
-    ("supply_kpa", "cylinder_kpa", "restrictor_mm"),
+    ("supply_pressure_kpa", "cylinder_pressure_kpa", "restrictor_mm"),
     ("leak_pct", "leak_gradeable"),
-    ("wet_kpa", "oil_ml"),
+    ("wet_kpa", "wet_oil_ml"),
     ("excess_gain_pct", "level_ratio"),
 )
 
 
 def _bore(i: Any) -> list[Condition]:
     """Return the verdicts on the bore as it is."""
-    if i.survey_max_mm is None:
+    if i.survey_largest_mm is None:
         return [NOT_SURVEYED]
     conditions: list[Condition] = []
     for check, untold in BORE_CHECKS.items():
-        ways = (("bore_mm",),) if check == "bore_max" else ()
+        ways = (("bore_mm",),) if check == "bore_largest" else ()
         conditions += judged(i.findings, check, missing(untold, *ways))
     return conditions
 
@@ -56,11 +56,11 @@ def leave_alone(i: Any) -> Way:
     Where the pistons stay in, tests that show sealing rings stand in for what cannot be measured;
     what was measured all the same counts.
     """
-    clearance = missing("the piston's clearance is not known", ("piston_mm",))
+    clearance = missing("the piston's clearance is not known", ("piston_size_mm",))
     bench = (
         *_bore(i),
         *judged(i.findings, "piston_clearance_max", clearance),
-        *judged(i.findings, "old_ring_gap", _gap_untold(i)),
+        *judged(i.findings, "ring_gap_used", _gap_untold(i)),
         _not_glazed(i),
     )
     headline = "bore, clearance and rings pass, and rings that seal are not disturbed"
@@ -74,7 +74,7 @@ def leave_alone(i: Any) -> Way:
 
 def _gap_untold(i: Any) -> Condition:
     """Return that the old rings' gap is not known, and what would tell that they seal."""
-    if not i.pistons_stay_in:
+    if not i.piston_stays_in:
         return missing("the old rings' own gap is not known", OLD_GAP)
     said = "the old rings' gap cannot be read while the piston stays in, and no test shows that"
     return missing(f"{said} they seal", *SEALING_TESTS)
@@ -87,40 +87,40 @@ def _not_glazed(i: Any) -> Condition:
 
 
 def _pistons_stay(i: Any) -> Condition:
-    if i.pistons_stay_in is None:
-        return unknown("whether the pistons stay in is not told", ("pistons_stay_in",))
-    if not i.pistons_stay_in:
+    if i.piston_stays_in is None:
+        return unknown("whether the pistons stay in is not told", ("piston_stays_in",))
+    if not i.piston_stays_in:
         return broken("the piston comes out, and rings that were out are not put back")
     return holds("the pistons stay in: rings that seal are not disturbed")
 
 
 RERING_CHECKS = {
-    "rering_bore": unknown(
+    "re_ring_bore": unknown(
         "nothing judges the bore after the hone: give the maker's limit, or the nominal bore",
         ("bore_mm",),
     ),
-    "rering_out_of_round": unknown("out-of-round is not known: read both axes at one depth"),
-    "rering_taper_pin_axis": unknown("taper on the pin axis is not known"),
-    "rering_taper_thrust_axis": unknown("taper on the thrust axis is not known"),
-    "rering_clearance": unknown(
+    "re_ring_out_of_round": unknown("out-of-round is not known: read both axes at one depth"),
+    "re_ring_taper_pin_axis": unknown("taper on the pin axis is not known"),
+    "re_ring_taper_thrust_axis": unknown("taper on the thrust axis is not known"),
+    "re_ring_clearance": unknown(
         "clearance of the piston that would go back is not judged",
-        ("rering_piston_mm", "piston_mm"),
-        ("piston_mm", "cycle"),
+        ("new_rings_piston_mm", "piston_size_mm"),
+        ("piston_size_mm", "cycle"),
     ),
-    "rering_ring_gap": unknown(
+    "re_ring_ring_gap": unknown(
         "gap of a new ring in the worn zone is not known",
-        ("rering_gap_mm", "bore_mm"),
+        ("new_rings_gap_mm", "bore_mm"),
     ),
 }
-RING_SIDE = (("top_feeler_mm",), ("top_groove_width_mm", "top_ring_width_mm"))
+RING_SIDE = (("top_feeler_mm",), ("top_groove_mm", "top_width_mm"))
 PIN = ("pin_mm", "piston_pin_bore_mm")
 
 
-def rering(i: Any) -> Way:
+def re_ring(i: Any) -> Way:
     """Return whether new rings in the bore, honed or deglazed, would do."""
     conditions = [undamaged(i)]
-    if i.survey_max_mm is None:
-        return Way(_rering_name(i), (*conditions, NOT_SURVEYED))
+    if i.survey_largest_mm is None:
+        return Way(_re_ring_name(i), (*conditions, NOT_SURVEYED))
     for check, untold in RERING_CHECKS.items():
         conditions += judged(i.findings, check, untold)
     side = unknown("side clearance of a new ring in its groove is not known", *RING_SIDE)
@@ -133,17 +133,17 @@ def rering(i: Any) -> Way:
         *judged(i.findings, "pin_in_piston", pin, close=BROKEN),
     ]
     headline = "everything that new rings ask of bore, piston and pin is a plain pass"
-    return Way(_rering_name(i), tuple(conditions), headline)
+    return Way(_re_ring_name(i), tuple(conditions), headline)
 
 
-def _rering_name(i: Any) -> str:
+def _re_ring_name(i: Any) -> str:
     return DEGLAZE if i.bore_kind in NEVER_BORED else HONE
 
 
 def _scores_go(i: Any) -> list[Condition]:
     """Return whether the hone takes the scores out."""
     if i.scores is not None:
-        return judged(i.findings, "rering_score", None, close=BROKEN)
+        return judged(i.findings, "re_ring_score", None, close=BROKEN)
     if i.surface == SCORED:
         return [unknown("how deep the scores are is not known", ("scores",))]
     return [unscored(i)]

@@ -8,11 +8,11 @@ from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.choices import SIDE_VALVE
 
-KICK_BACK = BY_ID["kick_back"].words
+KICK_BACK = BY_ID["kick_back"].label
 
 
 def _wet_at_the_valves(i: Any, o: Any) -> bool:
-    wet = {"E20", "E21", "E22", "E23"}
+    wet = {"wet_gain_large", "wet_gain_none", "wet_gain_some", "wet_still_low_after_gain"}
     return i.valve_gear == SIDE_VALVE and any(row.evidence in wet for row in o.at_hand)
 
 
@@ -28,8 +28,8 @@ RULES = (
     *condition.ENGINE_RULES,
     *(complaints.rule(name) for name in complaints.TOLD),
     Rule(
-        ("each_over_highest", "cylinders"),
-        lambda i: len(i.each_over_highest) > i.cylinders,
+        ("each_over_highest", "cylinder_count"),
+        lambda i: len(i.each_over_highest) > i.cylinder_count,
         "more cylinders are read than the engine has",
         "one reading a cylinder, or the number of cylinders as it is",
     ),

@@ -10,18 +10,18 @@ from ringland_service.core.calculations.diagnosis._evidence_weighed import (
 from ringland_service.core.calculations.diagnosis.tables import EVIDENCE, SUSPECT_WORDS
 from ringland_service.core.declare import record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record
 class SuspectRow:
     """One suspect and its score."""
 
-    suspect: str = result("code", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
-    score: Number = result("sum of what counts", digits=2, basis="its lines", source=TABLE)
-    words: str = result("what it is", basis="as listed", source=COMMON)
+    suspect: str = result("suspect", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
+    score: Number = result("sum of what counts", decimals=2, basis="its lines", source=TABLE)
+    label: str = result("what it is", basis="as listed", source=COMMON)
 
 
 @record
@@ -31,10 +31,10 @@ class LineRow:
     suspect: str = result("of whom", basis="as listed", source=TABLE, choices=SUSPECT_WORDS)
     evidence: str = result("by what", basis="as listed", source=TABLE)
     weight: Number = result(
-        "above 0 for, below 0 against", digits=2, basis="table or request", source=TABLE
+        "above 0 for, below 0 against", decimals=2, basis="table or request", source=TABLE
     )
     counts: Number = result(
-        "what of it counts", digits=2, basis="the rules of addition", source=TABLE
+        "what of it counts", decimals=2, basis="the rules of addition", source=TABLE
     )
     why: str = result("the reason, and why it counts less", basis="as listed", source=TABLE)
 
@@ -47,7 +47,7 @@ class EvidenceRow:
     known_from: str = result(
         "whether told, measured or derived", basis="inputs", source=TABLE, choices=read.KNOWN_FROM
     )
-    words: str = result("what it is", basis="as listed", source=TABLE)
+    label: str = result("what it is", basis="as listed", source=TABLE)
 
 
 @record
@@ -85,7 +85,7 @@ def line_rows(found: Sequence[Weighed], scores: Mapping[str, float]) -> tuple[Li
 
 def evidence_rows(known: Mapping[str, str]) -> tuple[EvidenceRow, ...]:
     return tuple(
-        EvidenceRow(evidence=name, known_from=how, words=EVIDENCE[name].words)
+        EvidenceRow(evidence=name, known_from=how, label=EVIDENCE[name].label)
         for name, how in known.items()
     )
 

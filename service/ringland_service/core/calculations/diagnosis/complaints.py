@@ -9,17 +9,17 @@ from ringland_service.core.engines.condition import VALVE_GEAR_OF
 from ringland_service.core.engines.materials import UNKNOWN
 
 # What an engine may be told as, and whether a complaint is of engines told otherwise.
-TOLD = ("cycle", "valve_gear", "cooling", "cylinders", "decompressor")
+TOLD = ("cycle", "valve_gear", "cooling", "cylinder_count", "decompressor")
 MESSAGE = "this complaint is of another kind of engine"
 RIGHT = "a complaint that an engine of this cycle, valve gear, cooling and size can have"
 
 
-def of_another_engine(complaint_kind: str, name: str, told: Any) -> bool:
+def of_another_engine(token: str, name: str, told: Any) -> bool:
     """Return whether the complaint is one that an engine told like this cannot have."""
-    complaint = COMPLAINTS[complaint_kind]
+    complaint = COMPLAINTS[token]
     if told in (None, UNKNOWN):
         return False
-    if name == "cylinders":
+    if name == "cylinder_count":
         return bool(told < complaint.least_cylinders)
     if name == "decompressor":
         return complaint.decompressor and told == "none"
@@ -32,8 +32,8 @@ def of_another_engine(complaint_kind: str, name: str, told: Any) -> bool:
 def rule(name: str) -> Rule:
     """Return the rule between the complaint and what the engine is told as."""
     return Rule(
-        ("complaint_kind", name),
-        lambda i: of_another_engine(i.complaint_kind, name, getattr(i, name)),
+        ("complaint", name),
+        lambda i: of_another_engine(i.complaint, name, getattr(i, name)),
         MESSAGE,
         RIGHT,
     )
@@ -41,4 +41,4 @@ def rule(name: str) -> Rule:
 
 def known(values: Mapping[str, Any], name: str) -> bool:
     """Return whether the values known contradict each other in that."""
-    return of_another_engine(values["complaint_kind"], name, values[name])
+    return of_another_engine(values["complaint"], name, values[name])

@@ -13,9 +13,9 @@ from ringland_service.core.calculations.diagnosis._next_test import next_test
 from ringland_service.core.calculations.diagnosis.diagnosis_inputs import NEEDS, Inputs
 from ringland_service.core.calculations.diagnosis.tables import COMPLAINTS, SUSPECT_WORDS, SUSPECTS
 from ringland_service.core.declare import Calculation, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record
@@ -41,10 +41,10 @@ class Outputs:
         choices=SUSPECT_WORDS,
         default=None,
     )
-    first_words: str | None = result("what that is", basis="as listed", source=COMMON, default=None)
+    first_label: str | None = result("what that is", basis="as listed", source=COMMON, default=None)
     lead: float | None = result(
         "by how much, over the next or over those that nothing spoke of",
-        digits=2,
+        decimals=2,
         basis="difference of the scores",
         source=COMMON,
         place=True,
@@ -124,10 +124,10 @@ def compute(inputs: Inputs) -> Outputs:
     scores = weighing.scores(found)
     silent = tuple(name for name in SUSPECTS if name not in scores and name not in out)
     return Outputs(
-        **_complained(inputs.complaint_kind),
+        **_complained(inputs.complaint),
         **_concluded(inputs, known, concluding.standing(scores, silent), figures),
         suspects=tuple(
-            rows.SuspectRow(suspect=name, score=score, words=SUSPECT_WORDS[name])
+            rows.SuspectRow(suspect=name, score=score, label=SUSPECT_WORDS[name])
             for name, score in scores.items()
         ),
         lines=rows.line_rows(found, scores),
@@ -158,9 +158,9 @@ def _concluded(
     following = next_test(i, known, word, at, figures)
     found: dict[str, Any] = {"headline": word, "statement": concluding.statement(word, at)}
     if at.first is not None and at.score > 0:
-        found |= {"first": at.first, "first_words": SUSPECT_WORDS[at.first], "lead": at.lead}
+        found |= {"first": at.first, "first_label": SUSPECT_WORDS[at.first], "lead": at.lead}
     if following is not None:
-        found |= {"next_test": following.words, "reads_as": following.reads_as}
+        found |= {"next_test": following.label, "reads_as": following.reads_as}
         found |= {"parts": following.parts or None}
     return found
 
@@ -178,7 +178,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=(tuple((name,) for name in (*NEEDS, "complaint_kind")),),
+    any_of=(tuple((name,) for name in (*NEEDS, "complaint")),),
     rules=notices.RULES,
     notices=notices.NOTICES,
     cautions=("compression_test", "leak_down", "symptom_run", "cooling_test", "battery"),

@@ -22,12 +22,12 @@ from ringland_service.core.declare import (
     NO_EXAMPLE,
     choice,
     count,
+    field_like,
     number,
     numbers,
     quantity,
     record,
     records,
-    same,
     some_of,
     text,
     usual_figures,
@@ -51,7 +51,7 @@ COOLING: dict[str, str] = {
 def _figure(name: str, high: float) -> Any:
     """Declare a figure of the table that the request may give instead."""
     figure = FIGURES[name]
-    words = f"{figure.words}; absent, {figure.value:g}"
+    words = f"{figure.label}; absent, {figure.value:g}"
     return number(words, low=0.0, high=high, example=figure.value, default=None)
 
 
@@ -75,8 +75,8 @@ NEEDS: tuple[str, ...] = (
 class OwnWeight:
     """A weight of the request's own, in place of the table's, or where the table has none."""
 
-    evidence: str = choice("evidence", EVIDENCE_WORDS, example="E141")
-    suspect: str = choice("suspect", SUSPECT_WORDS, example="RB")
+    evidence: str = choice("evidence", EVIDENCE_WORDS, example="dust_past_filter")
+    suspect: str = choice("suspect", SUSPECT_WORDS, example="rings_or_bore")
     weight: Number = number(
         "what it counts: above 0 for the suspect, below 0 against; 0 takes the line out",
         low=-20.0,
@@ -93,12 +93,12 @@ class Inputs:
     """The engine, the evidence told, the tests that are evidence by themselves, own weights."""
 
     cycle: str = choice("cycle", condition.CYCLE, example="four_stroke")
-    cylinders: int | None = same(displacement.Inputs, "cylinders")
-    valve_gear: str | None = same(LEVEL, "valve_gear")
+    cylinder_count: int | None = field_like(displacement.Inputs, "cylinder_count")
+    valve_gear: str | None = field_like(LEVEL, "valve_gear")
     cooling: str | None = choice("cooling", COOLING, example=AIR, default=None)
-    decompressor: str | None = same(LEVEL, "decompressor")
-    decompressor_state: str | None = same(LEVEL, "decompressor_state")
-    complaint_kind: str | None = choice(
+    decompressor: str | None = field_like(LEVEL, "decompressor")
+    decompressor_state: str | None = field_like(LEVEL, "decompressor_state")
+    complaint: str | None = choice(
         "what the owner complains of, for what to look at and to test first",
         COMPLAINT_WORDS,
         example="blue_smoke",
@@ -107,13 +107,13 @@ class Inputs:
     evidence: tuple[str, ...] | None = some_of(
         "what was seen, heard or found; the evidence table has each with its words",
         TOLD_WORDS,
-        example=("E71", "E141"),
+        example=("blue_smoke_on_load", "dust_past_filter"),
         default=None,
     )
-    throttle_open: bool | None = same(LEVEL, "throttle_open")
-    choke_off: bool | None = same(LEVEL, "choke_off")
-    engine_warm: bool | None = same(LEVEL, "engine_warm")
-    battery_v: Number | None = same(LEVEL, "battery_v")
+    throttle_open: bool | None = field_like(LEVEL, "throttle_open")
+    choke_off: bool | None = field_like(LEVEL, "choke_off")
+    engine_warm: bool | None = field_like(LEVEL, "engine_warm")
+    battery_v: Number | None = field_like(LEVEL, "battery_v")
     level_ratio: Number | None = number(
         "compression reading over the expected one",
         low=0.0,
@@ -136,7 +136,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    layout: str = same(SPREAD, "layout", default="in_line")
+    layout: str = field_like(SPREAD, "layout", default="in_line")
     spread_pct: Number | None = quantity(
         quantities.CYLINDER_SPREAD,
         "highest less lowest reading, share of the highest",
@@ -188,7 +188,7 @@ class Inputs:
         example="tear_down",
         default=None,
     )
-    heard_at: str | None = same(leak_down.Inputs, "heard_at")
+    heard_at: str | None = field_like(leak_down.Inputs, "heard_at")
     crankcase_finding: str | None = choice(
         "crankcase of a two-stroke under pressure and vacuum",
         crankcase.FINDING,

@@ -21,26 +21,26 @@ KNOWN_FROM: dict[str, str] = {
     MEASURED: "read out of a measured test",
     DERIVED: "follows from other evidence",
 }
-LOW = ("E10", "E11")
-NORMAL_LEVEL, TIGHT = "E13", "E50"
+LOW = ("compression_low_one_cylinder", "compression_low_all_alike")
+NORMAL_LEVEL, TIGHT = "compression_good", "leak_down_tight"
 NOT_BY_LEVEL = "decompressor_active"
 FIRST_STROKES = 4
 LOW_LEVELS = ("low", "very_low")
 HEARD = {
-    "oil_filler_or_breather": "E60",
-    "radiator": "E63",
-    "neighbour_plug_hole": "E64",
-    "head_joint": "E65",
+    "oil_filler_or_breather": "air_at_breather",
+    "radiator": "bubbles_in_coolant",
+    "neighbour_plug_hole": "air_at_neighbour_plug_hole",
+    "head_joint": "foam_at_head_joint",
 }
 HEARD_AT_PORT: dict[str, dict[str, str]] = {
-    "four_stroke": {"exhaust": "E61", "intake": "E62"},
-    "two_stroke": {"exhaust": "E67", "intake": "E66"},
+    "four_stroke": {"exhaust": "air_at_exhaust", "intake": "air_at_intake"},
+    "two_stroke": {"exhaust": "two_stroke_air_at_exhaust", "intake": "two_stroke_air_at_intake"},
 }
 CRANKCASE = {
-    "holds": "E113",
-    "leaks_under_pressure": "E112",
-    "leaks_under_vacuum": "E112",
-    "leaks_under_both": "E112",
+    "holds": "crankcase_holds",
+    "leaks_under_pressure": "crankcase_leaks",
+    "leaks_under_vacuum": "crankcase_leaks",
+    "leaks_under_both": "crankcase_leaks",
 }
 
 
@@ -66,7 +66,7 @@ def unwanted(i: Any) -> dict[str, str]:
     }
     rules = [rule for rule in of_kind("wants") if lacking[rule.id]]
     told = set(i.evidence or ())
-    return {name: rule.words for rule in rules for name in rule.any if name in told}
+    return {name: rule.label for rule in rules for name in rule.any if name in told}
 
 
 Read = Iterator[str]
@@ -79,13 +79,13 @@ def _word(i: Any, grade: str, value: Any) -> str | None:
 
 def _conditions(i: Any, _: Any) -> Read:
     if i.throttle_open is False or i.choke_off is False:
-        yield "E01"
+        yield "throttle_not_fully_open"
     if i.battery_v is not None and i.battery_v < LEAST_CRANKING_V:
-        yield "E02"
+        yield "cranking_slow"
     if i.engine_warm is False:
-        yield "E03"
+        yield "engine_cold_in_test"
     if i.decompressor_state == condition.ACTIVE:
-        yield "E06"
+        yield "decompressor_not_held_off"
 
 
 def _level_word(i: Any) -> str | None:
@@ -99,9 +99,9 @@ def _level(i: Any, found: dict[str, str]) -> Read:
     word = _level_word(i)
     if word in LOW_LEVELS:
         if found.keys().isdisjoint(LOW):
-            yield "E11" if _all_low(i) else "E10"
+            yield "compression_low_all_alike" if _all_low(i) else "compression_low_one_cylinder"
     elif word in ("good", "high"):
-        yield NORMAL_LEVEL if word == "good" else "E12"
+        yield NORMAL_LEVEL if word == "good" else "compression_high"
 
 
 def _low(i: Any, ratio: Any) -> bool:
@@ -118,7 +118,7 @@ def _all_low(i: Any) -> bool:
 
 def _all_told(i: Any) -> bool:
     """Return whether every cylinder of the engine is read; where unknown, those read are all."""
-    each, cylinders = i.each_over_highest, i.cylinders
+    each, cylinders = i.each_over_highest, i.cylinder_count
     return each is None or cylinders is None or len(each) >= cylinders
 
 
@@ -131,12 +131,12 @@ def _spread_word(i: Any) -> str | None:
 
 def _spread(i: Any, _: Any) -> Read:
     if i.adjacent_low_pair is not None:
-        yield "E31"
+        yield "two_neighbours_low"
     elif _spread_word(i) == "good":
         if _all_told(i):
-            yield "E32"
+            yield "cylinders_even"
     elif _spread_word(i) == "find_out" and _neighbours_sound(i):
-        yield "E30"
+        yield "one_cylinder_low"
 
 
 def _neighbours_sound(i: Any) -> bool:
@@ -156,23 +156,23 @@ def _wet(i: Any, found: dict[str, str]) -> Read:
         return
     word = _word(i, "wet_gain", i.excess_gain_pct)
     if word == "rings_and_bore":
-        yield "E20"
+        yield "wet_gain_large"
         if _low(i, i.wet_over_expected):
-            yield "E23"
+            yield "wet_still_low_after_gain"
     elif word == "some_ring_leak":
-        yield "E22"
+        yield "wet_gain_some"
     elif word is not None and not found.keys().isdisjoint(LOW):
-        yield "E21"
+        yield "wet_gain_none"
 
 
 def _build_up(i: Any, _: Any) -> Read:
     pattern = i.build_up_pattern
     if pattern == "builds_up_but_short":
-        yield "E40"
+        yield "builds_up_but_short"
     elif pattern == "like_a_fixed_leak":
-        yield "E41"
+        yield "fixed_leak_pattern"
     elif pattern != "slow_but_full" and _full_at_once(i):
-        yield "E42"
+        yield "full_in_few_strokes"
 
 
 def _full_at_once(i: Any) -> bool:
@@ -220,7 +220,7 @@ def _leak_word(i: Any) -> str | None:
 def _leak(i: Any, _: Any) -> Read:
     word = leak_word(i)
     if word in ("good", "tear_down"):
-        yield TIGHT if word == "good" else "E51"
+        yield TIGHT if word == "good" else "leak_down_large"
 
 
 def _heard(i: Any, _: Any) -> Read:
@@ -233,7 +233,7 @@ def _rest(i: Any, found: dict[str, str]) -> Read:
     if i.crankcase_finding in CRANKCASE:
         yield CRANKCASE[i.crankcase_finding]
     if i.oil_use_grade == "usual":
-        yield "E92"
+        yield "oil_use_negligible"
     elif i.oil_use_grade == "find_out":
         yield from _oil_use(i, found)
 
@@ -241,6 +241,6 @@ def _rest(i: Any, found: dict[str, str]) -> Read:
 def _oil_use(i: Any, found: dict[str, str]) -> Read:
     """Yield what oil use above its limit says, together with compression and leak-down."""
     if not found.keys().isdisjoint(LOW):
-        yield "E91"
+        yield "oil_use_high_compression_low"
     elif NORMAL_LEVEL in found and (TIGHT in found or leak_word(i) == "serviceable"):
-        yield "E90"
+        yield "oil_use_high_cylinder_tight"

@@ -98,7 +98,7 @@ def statement(word: str, at: Standing) -> str:
     """Return the headline as the sentence told."""
     if word != LEADS:
         return HEADLINES[word]
-    return f"{at.first} leads by {shown(at.lead)}"
+    return f"{str(at.first).replace('_', ' ')} leads by {shown(at.lead)}"
 
 
 def shown(score: float) -> str:

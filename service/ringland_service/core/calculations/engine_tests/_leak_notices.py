@@ -98,14 +98,14 @@ NOTICES = (
     ),
     Notice(
         "supply_outside_the_steps",
-        "supply_kpa",
+        "supply_pressure_kpa",
         _not_gradeable("supply_outside"),
         "the common steps hold for supplies of 550 to 700 kPa: the same hole reads 11 % at 690 kPa "
         "and 20 % at 100 kPa; a low supply is for finding top dead centre",
     ),
     Notice(
         "rock_the_crank",
-        "rocked_forward_kpa",
+        "rocked_forward_pressure_kpa",
         lambda i, o: o.leak_spread_pct is None and o.leak_pct > _step_pct(-1),
         "repeat with the crank rocked to each side, and after a tap on the valve stem: ring gaps "
         "in line or a chip of carbon on a seat leak too; the lowest reading counts",
@@ -129,7 +129,8 @@ NOTICES = (
         "gauges_not_compared",
         "gauge_difference_kpa_diff",
         lambda i, _: i.gauge_difference_kpa_diff is None,
-        "two gauges not compared on one pressure leave 3 to 4 points of doubt (1.6 % of 1000 kPa "
+        "two gauges not compared on one pressure leave 3 to 4 points of uncertainty (1.6 % of "
+        "1000 kPa "
         "each): read both with the hose plugged and take the difference out",
     ),
     Notice(

@@ -22,9 +22,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as SAFE
+from ringland_service.core.tables.sources import cited
 
-CRANK = "Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory)"
-SAFE = "common practice, no source"
+CRANK = cited("{heywood_crank}")
 
 
 def _torque(angle: str) -> str:
@@ -38,7 +39,7 @@ def _torque(angle: str) -> str:
 class Inputs:
     """The air, the crank, and the angles that are asked about."""
 
-    supply_kpa: Number = quantity(
+    supply_pressure_kpa: Number = quantity(
         tests.LEAK_SUPPLY, "pressure that the cylinder is charged with, gauge"
     )
     bore_mm: Number = quantity(lengths.BORE, "cylinder bore", example=90.0)
@@ -69,36 +70,36 @@ class Outputs:
     piston_force_n: Number = result(
         "force of the air on the piston",
         kind=kinds.FORCE,
-        digits=0,
-        formula="supply_kpa * pi / 4 * bore_mm**2 / 1000",
+        decimals=0,
+        formula="supply_pressure_kpa * pi / 4 * bore_mm**2 / 1000",
         source="pressure times area",
     )
     free_peak_at_deg: Number = result(
         "crank angle of the largest torque while nothing opens",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="asind(sqrt(1 + 4 * cosd((acosd((11 - 27 * (stroke_mm / 2 / rod_mm)**2) / 16)"
         " - 360) / 3)) / sqrt(3) / (stroke_mm / 2 / rod_mm))",
-        source=f"{CRANK}, differentiated",
+        source=cited("{heywood_crank}, differentiated"),
     )
     peak_at_deg: Number = result(
         "crank angle of the largest torque from top dead centre on",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="the angle of the largest torque, or the one at which a valve or port opens before",
         source=CRANK,
     )
     peak_torque_nm: Number = result(
         "largest torque on the crank from top dead centre on: what judges",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("peak_at_deg"),
         source=CRANK,
     )
     torque_held_nm: Number | None = result(
         "torque at the angle at which the crank is held; judges nothing, a slip away is the peak",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("held_at_deg"),
         source=CRANK,
         default=None,
@@ -106,7 +107,7 @@ class Outputs:
     torque_at_second_nm: Number | None = result(
         "torque at the second angle",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("second_deg"),
         source=CRANK,
         default=None,
@@ -114,14 +115,14 @@ class Outputs:
     force_on_bar_at_peak_n: Number = result(
         "force at the end of the bar at the peak",
         kind=kinds.FORCE,
-        digits=0,
+        decimals=0,
         formula="peak_torque_nm * 1000 / bar_mm",
         source="law of the lever",
     )
     limit_used_nm: Number | None = result(
         "largest torque that a holding tool may meet: the request's limit, else the usual one",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="the limit of the request, else common practice",
         source=SAFE,
         default=None,
@@ -129,8 +130,8 @@ class Outputs:
     supply_for_limit_kpa: Number | None = result(
         "supply that keeps the peak at that torque, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
-        formula="supply_kpa * limit_used_nm / peak_torque_nm",
+        decimals=0,
+        formula="supply_pressure_kpa * limit_used_nm / peak_torque_nm",
         source=CRANK,
         default=None,
     )
@@ -138,8 +139,8 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the force, the torque where asked, and the peak on the way down."""
-    force = charged.piston_force_n(inputs.supply_kpa, inputs.bore_mm)
-    # Of one kilopascal: no doubt of the supply enters the supply for the limit.
+    force = charged.piston_force_n(inputs.supply_pressure_kpa, inputs.bore_mm)
+    # Of one kilopascal: no uncertainty of the supply enters the supply for the limit.
     unit_force = charged.piston_force_n(1.0, inputs.bore_mm)
     free = charged.peak_angle_deg(inputs.stroke_mm, inputs.rod_mm)
     peak_at = free if inputs.opens_deg is None else minimum(free, inputs.opens_deg)
@@ -218,8 +219,8 @@ CALCULATION = Calculation(
             "peak torque on the charged crank",
             "a mechanical crank lock; measure bore, stroke and supply for the low supply",
             _tool,
-            doubt_fails="a crank that turns can hurt: unless the peak is surely within the limit, "
-            "lock it",
+            inconclusive_fails="a crank that turns can hurt: unless the peak is surely within the "
+            "limit, lock it",
         ),
     ),
     rules=(*ROD_RULES, _opening_rule("held_at_deg"), _opening_rule("second_deg")),

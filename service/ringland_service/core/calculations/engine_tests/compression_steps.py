@@ -43,7 +43,7 @@ def _four_stroke_with_ports(known: Known) -> bool:
 
 def several_cylinders(known: Known) -> bool:
     """Return whether there is another cylinder to compare with."""
-    return bool(known.get("cylinders", 1) > 1 or "readings_kpa" in known)
+    return bool(known.get("cylinder_count", 1) > 1 or "readings_kpa" in known)
 
 
 def last_reading(known: Known) -> Mapping[str, tuple[Any, str]]:
@@ -131,7 +131,7 @@ GRADING = (
         calculation=wet_gain.CALCULATION,
         purpose="rings or valves: what oil in the cylinder gains beyond its own volume",
         sources={
-            "dry_kpa": ("reading_kpa",),
+            "reading_kpa": ("reading_kpa",),
             "expected_kpa": EXPECTED,
             "clearance_cc": CLEARANCE,
             "effective_volume_cc": (

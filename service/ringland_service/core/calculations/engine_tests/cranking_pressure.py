@@ -7,12 +7,12 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     number,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -22,8 +22,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 USUAL_N = (1.20, 1.30)
 
 
@@ -44,7 +45,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     n_low: Number = number(
         "compression exponent of a slow, cold or leaky engine",
         low=1.0,
@@ -100,43 +103,43 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_low - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     mid_kpa: Number = result(
         "expected pressure, middle, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_mid - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     high_kpa: Number = result(
         "expected pressure, high, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_high - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     throttle_closed_mid_kpa: Number | None = result(
         "middle pressure that the same cylinder reads with the throttle closed, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="throttle_closed_manifold_kpa_abs * ratio**n_mid - air_pressure_here_kpa_abs",
         source=HEYWOOD,
         default=None,
     )
     decompressor_ratio: Number | None = result(
         "ratio left once the decompressor has closed, all pressure before that lost",
-        digits=3,
+        decimals=3,
         formula="1 + pi/4 * bore_mm**2 * (stroke_mm/2 * (1 + cosd(decompressor_closes_deg)) "
         "+ rod_mm - sqrt(rod_mm**2 - (stroke_mm/2 * sind(decompressor_closes_deg))**2)) "
         "/ 1000 / clearance_cc",
@@ -147,7 +150,7 @@ class Outputs:
         "lower bound of the middle pressure with the decompressor at work, gauge; the true "
         "reading lies between it and the middle pressure",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * min(decompressor_ratio, ratio)**n_mid "
         "- air_pressure_here_kpa_abs",
         source=HEYWOOD,

@@ -22,11 +22,11 @@ from ringland_service.core.declare import (
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import readings as formulas
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 SOUND_SHARE = 0.80
 SAG_SHARE = 0.95
 
@@ -51,7 +51,7 @@ class Inputs:
     expected_kpa: Number | None = quantity(
         quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
     )
-    cylinders: int | None = count(
+    cylinder_count: int | None = count(
         "number of cylinders; where fewer are read, the others are not told",
         low=1,
         high=8,
@@ -64,7 +64,7 @@ class Inputs:
         example=1175.0,
         default=None,
     )
-    repeat_kpa_diff: Number | None = quantity(
+    repeatability_kpa_diff: Number | None = quantity(
         quantities.REPEAT, "how well each reading repeats, ±", default=None
     )
 
@@ -76,21 +76,21 @@ class Outputs:
     spread_pct: Number = result(
         "highest less lowest reading, share of the highest",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (1 - lowest_over_highest)",
         source=COMMON,
         extreme=True,
     )
     lowest_over_highest: Number = result(
         "lowest reading over the highest",
-        digits=3,
+        decimals=3,
         basis="smallest of the readings over the largest; the error of the gauge cancels",
         source=COMMON,
         extreme=True,
     )
     each_over_highest: tuple[float, ...] = result(
         "each reading over the highest, in order",
-        digits=3,
+        decimals=3,
         basis="the reading over the largest of the readings",
         source=COMMON,
     )
@@ -106,14 +106,14 @@ class Outputs:
         "difference of the two neighbours in one bank that read lowest together, share of the "
         "higher; absent where no two cylinders share a bank, or not all are read",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="the neighbours with the smallest sum: their difference over the higher one",
         source=COMMON,
         default=None,
     )
     adjacent_low_pair: tuple[int, ...] | None = result(
         "two low neighbours in one bank: a leak between them, a gasket bridge say",
-        digits=0,
+        decimals=0,
         basis="neighbours both under 0.80 of the highest, within 10 % of each other, all others "
         "at 0.90 or more",
         source=COMMON,
@@ -142,7 +142,7 @@ def compute(inputs: Inputs) -> Outputs:
 
 def _not_all_told(inputs: Any) -> bool:
     """Return whether the engine has cylinders that are not read."""
-    return inputs.cylinders is not None and len(inputs.readings_kpa) < inputs.cylinders
+    return inputs.cylinder_count is not None and len(inputs.readings_kpa) < inputs.cylinder_count
 
 
 def _mismatch_pct(first_kpa: float, second_kpa: float) -> Number:
@@ -168,13 +168,13 @@ def _is_low_pair(each: Any, pair: tuple[int, int], mismatch_pct: Number) -> bool
     return bool(both_low and others_sound and alike)
 
 
-def influences(inputs: Inputs) -> list[Influence]:
+def components(inputs: Inputs) -> list[Component]:
     """Return the repeat of each reading; the error of the one gauge cancels in a ratio."""
-    if not inputs.repeat_kpa_diff:
+    if not inputs.repeatability_kpa_diff:
         return []
-    u, span = inputs.repeat_kpa_diff / math.sqrt(3.0), quantities.COMPRESSION.span
+    u, span = inputs.repeatability_kpa_diff / math.sqrt(3.0), quantities.COMPRESSION.span
     return [
-        Influence(f"repeat of cylinder {k + 1}", u, (Move(("readings_kpa", k), span),))
+        Component(f"repeat of cylinder {k + 1}", u, (Effect(("readings_kpa", k), span),))
         for k in range(len(inputs.readings_kpa))
     ]
 
@@ -205,7 +205,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     columns=False,
     checks=(
         Check(
@@ -230,8 +230,8 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
-            ("readings_kpa", "cylinders"),
-            lambda i: len(i.readings_kpa) > i.cylinders,
+            ("readings_kpa", "cylinder_count"),
+            lambda i: len(i.readings_kpa) > i.cylinder_count,
             "more readings than the engine has cylinders",
             "one reading a cylinder, or the number of cylinders as it is",
         ),

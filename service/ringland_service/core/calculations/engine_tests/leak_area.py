@@ -8,11 +8,11 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -22,8 +22,9 @@ from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-NOZZLE = "isentropic flow of air through a nozzle, any text on gas dynamics (from memory)"
+NOZZLE = cited("{gas_dynamics}")
 # What gauges of 5 kPa can still tell from no loss, and from no pressure at all.
 LEAST_KPA = 1.0
 
@@ -37,18 +38,18 @@ def _squared_flow(ratio: str) -> str:
     return f"({ratio}**(2 / 1.4) - {ratio}**(2.4 / 1.4))"
 
 
-SUPPLY = "(supply_kpa + air_pressure_here_kpa_abs)"
-CYLINDER = "(cylinder_kpa + air_pressure_here_kpa_abs)"
+SUPPLY = "(supply_pressure_kpa + air_pressure_here_kpa_abs)"
+CYLINDER = "(cylinder_pressure_kpa + air_pressure_here_kpa_abs)"
 
 
 @record
 class Inputs:
     """A reading, the tester that it was taken on, and the tester that it is wanted on."""
 
-    supply_kpa: Number = quantity(
+    supply_pressure_kpa: Number = quantity(
         tests.LEAK_SUPPLY, "pressure before the restrictor, gauge, read while the air flows"
     )
-    cylinder_kpa: Number = quantity(
+    cylinder_pressure_kpa: Number = quantity(
         tests.LEAK_CYLINDER, "pressure that the cylinder holds, gauge, of the same zero"
     )
     restrictor_mm: Number = quantity(
@@ -60,18 +61,20 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     other_restrictor_mm: Number | None = quantity(
         tests.RESTRICTOR,
         "bore of the other tester's restrictor; absent, the same",
         example=1.5,
         default=None,
     )
-    other_supply_kpa: Number | None = quantity(
+    other_supply_pressure_kpa: Number | None = quantity(
         tests.LEAK_SUPPLY, "supply of the other tester, gauge; absent, the same", default=None
     )
-    coefficient_doubt_pct: Number = quantity(
-        tests.FLOW_COEFFICIENT_DOUBT,
+    coefficient_uncertainty_pct: Number = quantity(
+        tests.FLOW_COEFFICIENT_UNCERTAINTY,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
         default=usual(15.0),
         exact=True,
@@ -88,42 +91,42 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     leak_pct: Number = result(
         "leak-down as read",
         kind=kinds.PERCENT,
-        digits=1,
-        formula="100 * (supply_kpa - cylinder_kpa) / supply_kpa",
-        source="common practice, no source",
+        decimals=1,
+        formula="100 * (supply_pressure_kpa - cylinder_pressure_kpa) / supply_pressure_kpa",
+        source=NO_SOURCE,
     )
     restrictor_ratio: Number = result(
         "absolute pressure after over before the restrictor, not below 0.528, where flow is choked",
-        digits=3,
+        decimals=3,
         formula=_ratio(CYLINDER, SUPPLY),
         source=NOZZLE,
     )
     hole_ratio: Number = result(
         "absolute pressure after over before the leak, not below 0.528, where flow is choked",
-        digits=3,
+        decimals=3,
         formula=_ratio("air_pressure_here_kpa_abs", CYLINDER),
         source=NOZZLE,
     )
     leak_area_mm2: Number = result(
         "area of one hole that leaks as much, flow coefficients taken as equal; about ± 30 %",
         kind=kinds.AREA,
-        digits=3,
+        decimals=3,
         formula=f"pi / 4 * restrictor_mm**2 * {SUPPLY} / {CYLINDER}"
         f" * sqrt({_squared_flow('restrictor_ratio')} / {_squared_flow('hole_ratio')})",
         source=NOZZLE,
     )
-    leak_hole_dia_mm: Number = result(
+    leak_hole_diameter_mm: Number = result(
         "diameter of that hole, were it round",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="sqrt(4 * leak_area_mm2 / pi)",
         source="plane geometry",
     )
@@ -131,32 +134,32 @@ class Outputs:
         "leak area for each 100 mm of bore: fairer than per cent between engines; no limit is "
         "commonly known",
         kind=kinds.AREA,
-        digits=3,
+        decimals=3,
         formula="100 * leak_area_mm2 / bore_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     other_leak_pct: Number | None = result(
         "what the same hole reads on the other tester",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="the pressure at which as much air leaves by the hole as the other restrictor lets "
         "in, solved step by step",
         source=NOZZLE,
         default=None,
     )
     other_leak_low_pct: Number | None = result(
-        "the same with the coefficient of the hole less by its doubt",
+        "the same with the coefficient of the hole less by its uncertainty",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="as the reading on the other tester, the area less by that share",
         source=NOZZLE,
         default=None,
     )
     other_leak_high_pct: Number | None = result(
-        "the same with the coefficient of the hole more by its doubt",
+        "the same with the coefficient of the hole more by its uncertainty",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="as the reading on the other tester, the area more by that share",
         source=NOZZLE,
         default=None,
@@ -165,7 +168,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Turn the reading into a hole, and the hole into the other tester's reading."""
-    supply, cylinder = inputs.supply_kpa, inputs.cylinder_kpa
+    supply, cylinder = inputs.supply_pressure_kpa, inputs.cylinder_pressure_kpa
     air = condition.air_here_kpa(inputs)
     area = leak.leak_area_mm2(supply, cylinder, inputs.restrictor_mm, air)
     low, middle, high = _on_other(inputs, area, air)
@@ -175,7 +178,7 @@ def compute(inputs: Inputs) -> Outputs:
         restrictor_ratio=leak.nozzle_ratio(cylinder + air, supply + air),
         hole_ratio=leak.nozzle_ratio(air, cylinder + air),
         leak_area_mm2=area,
-        leak_hole_dia_mm=leak.hole_diameter_mm(area),
+        leak_hole_diameter_mm=leak.hole_diameter_mm(area),
         leak_area_per_100_mm_bore_mm2=(
             None if inputs.bore_mm is None else 100 * area / inputs.bore_mm
         ),
@@ -189,16 +192,16 @@ def _on_other(
     inputs: Inputs, area: Number, air: Number
 ) -> tuple[Number | None, Number | None, Number | None]:
     """Return the other tester's reading with the coefficient low, as it is, and high."""
-    restrictor, supply = inputs.other_restrictor_mm, inputs.other_supply_kpa
+    restrictor, supply = inputs.other_restrictor_mm, inputs.other_supply_pressure_kpa
     if restrictor is None and supply is None:
         return None, None, None
-    share = inputs.coefficient_doubt_pct / 100
+    share = inputs.coefficient_uncertainty_pct / 100
     # The three together: the solution's steps cost the same for one hole as for many.
     holes = np.stack(np.broadcast_arrays(area * (1 - share), area, area * (1 + share)))
     read = leak.leak_percent_on_tester(
         holes,
         inputs.restrictor_mm if restrictor is None else restrictor,
-        inputs.supply_kpa if supply is None else supply,
+        inputs.supply_pressure_kpa if supply is None else supply,
         air,
     )
     low, middle, high = np.asarray(read)
@@ -210,24 +213,26 @@ CALCULATION = Calculation(
     number="C12",
     stage="engine_tests",
     title="Leak area",
-    summary="The hole behind a leak-down reading, and what it reads on a tester with another "
-    "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation "
-    "practice fixes the restrictor instead (about 1.0 mm for bores up to about 127 mm, from "
-    "memory).",
+    summary=cited(
+        "The hole behind a leak-down reading, and what it reads on a tester with another "
+        "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. "
+        "Aviation practice fixes the restrictor instead, about 1.0 mm for bores up to about "
+        "127 mm: {ac_43_13_1}."
+    ),
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
     rules=(
         *condition.AIR_PRESSURE_RULES,
         Rule(
-            ("cylinder_kpa", "supply_kpa"),
-            lambda i: beyond(i.cylinder_kpa + LEAST_KPA, i.supply_kpa),
+            ("cylinder_pressure_kpa", "supply_pressure_kpa"),
+            lambda i: beyond(i.cylinder_pressure_kpa + LEAST_KPA, i.supply_pressure_kpa),
             "no pressure is lost that gauges could tell: there is no hole to size",
             "a cylinder 1 kPa or more below its supply; gauge pressures of one zero",
         ),
         Rule(
-            ("cylinder_kpa",),
-            lambda i: beyond(LEAST_KPA, i.cylinder_kpa),
+            ("cylinder_pressure_kpa",),
+            lambda i: beyond(LEAST_KPA, i.cylinder_pressure_kpa),
             "the cylinder holds no pressure: the hole is larger than this tester can tell",
             "1 kPa or more; check first that the piston is at firing top dead centre",
         ),
@@ -244,5 +249,5 @@ CALCULATION = Calculation(
         ),
     ),
     cautions=("leak_down",),
-    figures=(Figure("coefficient_doubt_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
+    figures=(Figure("coefficient_uncertainty_pct", ("other_leak_low_pct", "other_leak_high_pct")),),
 )

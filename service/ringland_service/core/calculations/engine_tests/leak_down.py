@@ -19,31 +19,32 @@ from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import leak
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
-READINGS = ("cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa")
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
+READINGS = ("cylinder_pressure_kpa", "rocked_forward_pressure_kpa", "rocked_back_pressure_kpa")
 
 
 @record
 class Inputs:
     """The two pressures, the tester, and the conditions of the test."""
 
-    supply_kpa: float = quantity(
+    supply_pressure_kpa: float = quantity(
         tests.LEAK_SUPPLY, "pressure before the restrictor, gauge, read while the air flows"
     )
-    cylinder_kpa: float = quantity(
+    cylinder_pressure_kpa: float = quantity(
         tests.LEAK_CYLINDER, "pressure that the cylinder holds, gauge, the crank locked"
     )
-    rocked_forward_kpa: float | None = quantity(
+    rocked_forward_pressure_kpa: float | None = quantity(
         tests.LEAK_CYLINDER,
         "the same with the crank rocked a little forward, gauge",
         example=616.0,
         default=None,
     )
-    rocked_back_kpa: float | None = quantity(
+    rocked_back_pressure_kpa: float | None = quantity(
         tests.LEAK_CYLINDER,
         "the same with the crank rocked a little back, gauge",
         example=610.0,
@@ -74,17 +75,17 @@ class Inputs:
         default=None,
         exact=True,
     )
-    makers_good_to_pct: float | None = quantity(
+    good_to_pct: float | None = quantity(
         tests.LEAK_STEP, "tester maker's own scale: good up to", example=12.0, default=None
     )
-    makers_serviceable_to_pct: float | None = quantity(
+    serviceable_to_pct: float | None = quantity(
         tests.LEAK_STEP, "tester maker's own scale: serviceable up to", example=25.0, default=None
     )
-    makers_worn_to_pct: float | None = quantity(
+    worn_to_pct: float | None = quantity(
         tests.LEAK_STEP, "tester maker's own scale: worn up to", example=40.0, default=None
     )
     cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
-    use: str = choice("what the engine is for", words.USE, example="normal", default="normal")
+    duty: str = choice("what the engine is for", words.USE, example="normal", default="normal")
     piston_at: str = choice(
         "where the piston stood", words.PISTON_AT, example="firing_tdc", default=UNKNOWN
     )
@@ -105,27 +106,27 @@ class Inputs:
 
 @record
 class Outputs:
-    """The leak, its doubt, its grade and where the air goes."""
+    """The leak, its uncertainty, its grade and where the air goes."""
 
     kept_kpa: float = result(
         "pressure that the cylinder holds at best, gauge, difference of the gauges taken out",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         basis="the highest of the readings, less the difference of the two gauges",
         source=COMMON,
     )
     leak_pct: float = result(
         "leak-down: share of the supply that the cylinder does not hold, the lowest reading",
         kind=kinds.PERCENT,
-        digits=1,
-        formula="100 * (supply_kpa - kept_kpa) / supply_kpa",
+        decimals=1,
+        formula="100 * (supply_pressure_kpa - kept_kpa) / supply_pressure_kpa",
         source=COMMON,
         extreme=True,
     )
     leak_spread_pct: float | None = result(
         "spread of the leak as the crank is rocked, in points",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="highest less lowest reading of the cylinder, over the supply",
         source=COMMON,
         default=None,
@@ -162,7 +163,7 @@ class Outputs:
     gauge_error_kpa_diff: float | None = result(
         "maximum error of each gauge, ±",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=1,
+        decimals=1,
         basis="what is left once the difference is taken out, else the share of full scale",
         source=GUM,
         default=None,
@@ -170,9 +171,9 @@ class Outputs:
     leak_uncertainty_pct: float | None = result(
         "expanded uncertainty of the leak from both gauges, k = 2, in points",
         kind=kinds.PERCENT,
-        digits=2,
-        formula="200 / sqrt(3) * gauge_error_kpa_diff / supply_kpa"
-        " * sqrt(1 + (kept_kpa / supply_kpa)**2)",
+        decimals=2,
+        formula="200 / sqrt(3) * gauge_error_kpa_diff / supply_pressure_kpa"
+        " * sqrt(1 + (kept_kpa / supply_pressure_kpa)**2)",
         source=GUM,
         default=None,
     )
@@ -180,7 +181,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Take the lowest leak of the readings and grade it as far as the tester allows."""
-    supply, held = inputs.supply_kpa, _held_kpa(inputs)
+    supply, held = inputs.supply_pressure_kpa, _held_kpa(inputs)
     kept, least = max(held), min(held)
     lost = float(leak.leak_percent(supply, kept))
     able, error = words.gradeable(inputs, lost), _gauge_error_kpa(inputs)
@@ -215,7 +216,7 @@ def _gauge_error_kpa(inputs: Inputs) -> float | None:
     return inputs.gauge_full_scale_kpa * inputs.gauge_error_pct / 100
 
 
-def influences(inputs: Inputs) -> list[Influence]:
+def components(inputs: Inputs) -> list[Component]:
     """Return what each gauge's error does: one to the supply, one to all of the cylinder."""
     error = _gauge_error_kpa(inputs)
     if not error:
@@ -223,16 +224,16 @@ def influences(inputs: Inputs) -> list[Influence]:
     u, scale = error / math.sqrt(3), tests.LEAK_CYLINDER.span
     read = [name for name in READINGS if getattr(inputs, name) is not None]
     return [
-        Influence("the supply gauge", u, (Move(("supply_kpa",), scale),)),
-        Influence("the cylinder gauge", u, tuple(Move((name,), scale) for name in read)),
+        Component("the supply gauge", u, (Effect(("supply_pressure_kpa",), scale),)),
+        Component("the cylinder gauge", u, tuple(Effect((name,), scale) for name in read)),
     ]
 
 
 def _service(inputs: Inputs, _: Outputs) -> Limit | None:
-    own = inputs.makers_serviceable_to_pct
+    own = inputs.serviceable_to_pct
     if own is not None:
         return Limit(high=own, source="serviceable on the tester maker's own scale")
-    return LIMITS[f"leak_down.{inputs.use}"].limit()
+    return LIMITS[f"leak_down.{inputs.duty}"].limit()
 
 
 CALCULATION = Calculation(
@@ -240,13 +241,15 @@ CALCULATION = Calculation(
     number="C11",
     stage="engine_tests",
     title="Leak-down",
-    summary="The share of its supply that a cylinder loses, its doubt, its grade and where the air "
+    summary="The share of its supply that a cylinder loses, its uncertainty, its grade and where "
+    "the "
+    "air "
     "goes. A little ring leak is always there; the same hole weighs more in a small bore. Per cent "
     "of testers with other restrictors or supplies do not compare: turn them into a leak area.",
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     checks=(
         Check(
             "leak_down",

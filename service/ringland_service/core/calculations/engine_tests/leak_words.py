@@ -79,7 +79,7 @@ GRADE = {**GRADES["leak_down"].choices, NOT_GRADEABLE: "not gradeable by the com
 COARSEST = 0.25
 GRADED_RESTRICTOR_MM = (0.9, 1.1)
 GRADED_SUPPLY_KPA = (550.0, 700.0)
-MAKERS_STEPS = ("makers_good_to_pct", "makers_serviceable_to_pct", "makers_worn_to_pct")
+MAKERS_STEPS = ("good_to_pct", "serviceable_to_pct", "worn_to_pct")
 
 
 def leak_path(inputs: Any) -> str | None:
@@ -110,7 +110,7 @@ def _by_tester(inputs: Any) -> str:
         return "restrictor_not_known"
     if not _within(inputs.restrictor_mm, GRADED_RESTRICTOR_MM):
         return "restrictor_outside"
-    return YES if _within(inputs.supply_kpa, GRADED_SUPPLY_KPA) else "supply_outside"
+    return YES if _within(inputs.supply_pressure_kpa, GRADED_SUPPLY_KPA) else "supply_outside"
 
 
 def _within(value: float, sides: tuple[float, float]) -> bool:
@@ -182,8 +182,8 @@ RULES = (
     Rule(
         MAKERS_STEPS,
         lambda i: (
-            at_most(i.makers_serviceable_to_pct, i.makers_good_to_pct)
-            | at_most(i.makers_worn_to_pct, i.makers_serviceable_to_pct)
+            at_most(i.serviceable_to_pct, i.good_to_pct)
+            | at_most(i.worn_to_pct, i.serviceable_to_pct)
         ),
         "the steps of the tester maker's scale do not rise",
         "good to, serviceable to, worn to: each above the one before",
@@ -215,7 +215,7 @@ RULES = (
     Rule(
         ("gauge_residual_kpa_diff", "gauge_full_scale_kpa"),
         lambda i: i.gauge_residual_kpa_diff > 0,
-        "the doubt of the gauges is stated twice",
+        "the uncertainty of the gauges is stated twice",
         "their residual where their difference was taken out, else full scale and error",
     ),
     Rule(
@@ -233,14 +233,14 @@ def readings_rules(
     """Return the rules of the pressures that a cylinder holds, and of the gauges' error."""
     return (
         Rule(
-            ("supply_kpa",),
-            lambda i: beyond(error(i) or 0.0, COARSEST * i.supply_kpa),
+            ("supply_pressure_kpa",),
+            lambda i: beyond(error(i) or 0.0, COARSEST * i.supply_pressure_kpa),
             "gauges of that error tell no leak at this supply",
             "a higher supply or finer gauges: an error up to a quarter of the supply",
         ),
         Rule(
-            ("cylinder_kpa", "supply_kpa"),
-            lambda i: beyond(max(held(i)), i.supply_kpa),
+            ("cylinder_pressure_kpa", "supply_pressure_kpa"),
+            lambda i: beyond(max(held(i)), i.supply_pressure_kpa),
             "the cylinder cannot hold more than its supply: the two gauges do not agree, or are "
             "swapped",
             "gauge pressures of one zero; read both with the hose plugged, give the difference",

@@ -15,15 +15,14 @@ from ringland_service.core.formulas import oil_use
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import engine_tests as tests
-
-COMMON = "common practice, no source"
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 
 @record
 class Inputs:
     """Oil added, what it was used over, and how the level was read."""
 
-    oil_added_ml: Number = quantity(
+    added_ml: Number = quantity(
         tests.OIL_ADDED, "oil added to bring the level back to where it stood"
     )
     distance_km: Number | None = number(
@@ -56,24 +55,24 @@ class Outputs:
     oil_per_1000_km_ml: Number | None = result(
         "oil for each 1000 km",
         kind=kinds.LIQUID,
-        digits=0,
-        formula="1000 * oil_added_ml / distance_km",
+        decimals=0,
+        formula="1000 * added_ml / distance_km",
         source=COMMON,
         default=None,
     )
     oil_per_hour_ml: Number | None = result(
         "oil for each hour",
         kind=kinds.LIQUID,
-        digits=1,
-        formula="oil_added_ml / hours",
+        decimals=1,
+        formula="added_ml / hours",
         source=COMMON,
         default=None,
     )
     oil_of_fuel_pct: Number | None = result(
         "oil as a share of the fuel, by volume",
         kind=kinds.PERCENT,
-        digits=2,
-        formula="100 * oil_added_ml / (1000 * fuel_l)",
+        decimals=2,
+        formula="100 * added_ml / (1000 * fuel_l)",
         source=COMMON,
         default=None,
     )
@@ -89,7 +88,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Relate the oil to whatever is known of distance, hours and fuel."""
-    oil, distance, hours = inputs.oil_added_ml, inputs.distance_km, inputs.hours
+    oil, distance, hours = inputs.added_ml, inputs.distance_km, inputs.hours
     share = None
     if inputs.fuel_l is not None:
         share = oil_use.oil_of_fuel_percent(oil, inputs.fuel_l)
@@ -122,7 +121,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("distance_km",), ("hours",), ("fuel_l",)),),
+    any_of=((("distance_km",), ("hours",), ("fuel_l",)),),
     checks=(
         Check(
             "oil_per_1000_km",
@@ -169,7 +168,7 @@ CALCULATION = Calculation(
             "measure again",
         ),
         _stated(
-            "still_running_in",
+            "not_run_in_yet",
             "running_in",
             True,
             "an engine that is running in uses more oil: judge it once it is run in",

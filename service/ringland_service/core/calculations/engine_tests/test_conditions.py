@@ -37,9 +37,9 @@ def slow(i: Any, *_: Any) -> Any:
 
 
 def _not_repeating(i: Any, *_: Any) -> Any:
-    if i.repeat_kpa_diff is None:
+    if i.repeatability_kpa_diff is None:
         return False
-    return beyond(i.repeat_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
+    return beyond(i.repeatability_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
 
 
 def _gauge_unfit(i: Any, *_: Any) -> Any:
@@ -246,7 +246,7 @@ NOTICES = (
             and i.gauge_error_pct is not None
         ),
         "the air pressure comes from altitude alone and the weather's part (usually ± 2 kPa) is "
-        "not given: the doubt is a little too small",
+        "not given: the uncertainty is a little too small",
     ),
     Notice(
         "side_valve_has_no_bands",

@@ -20,9 +20,10 @@ from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 # Shares of the clearance volume: refused from the one, usual between the others.
 LOCKING_SHARE = 0.25
 USUAL_SHARES = (0.03, 0.10)
@@ -32,7 +33,7 @@ USUAL_SHARES = (0.03, 0.10)
 class Inputs:
     """Readings without and with oil, and what is needed to know the oil's own share."""
 
-    dry_kpa: Number = quantity(
+    reading_kpa: Number = quantity(
         quantities.SETTLED_COMPRESSION, "reading before the oil, gauge", example=660.0
     )
     wet_kpa: Number = quantity(
@@ -40,7 +41,7 @@ class Inputs:
         "reading with the oil in, gauge, same gauge and starter",
         example=930.0,
     )
-    oil_ml: Number | None = quantity(
+    wet_oil_ml: Number | None = quantity(
         quantities.OIL_DOSE, "oil put in, measured by syringe", default=None
     )
     clearance_cc: Number | None = quantity(
@@ -73,28 +74,28 @@ class Outputs:
     gain_pct: Number = result(
         "gain of the reading with oil",
         kind=kinds.PERCENT,
-        digits=1,
-        formula="100 * (wet_kpa / dry_kpa - 1)",
+        decimals=1,
+        formula="100 * (wet_kpa / reading_kpa - 1)",
         source=COMMON,
     )
     dry_ratio: Number | None = result(
         "dynamic or trapped ratio without oil",
-        digits=3,
+        decimals=3,
         formula="(effective_volume_cc + clearance_cc) / clearance_cc",
         source="volumes",
         default=None,
     )
     ratio_with_oil: Number | None = result(
         "the ratio with all of the oil above the piston",
-        digits=3,
-        formula="(effective_volume_cc + clearance_cc - oil_ml) / (clearance_cc - oil_ml)",
+        decimals=3,
+        formula="(effective_volume_cc + clearance_cc - wet_oil_ml) / (clearance_cc - wet_oil_ml)",
         source="volumes",
         default=None,
     )
     volume_only_gain_pct: Number | None = result(
         "gain that the oil's volume gives on sound rings; upper bound, as some oil runs off",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * ((ratio_with_oil**n - 1) / (dry_ratio**n - 1) - 1)",
         source=HEYWOOD,
         default=None,
@@ -102,8 +103,8 @@ class Outputs:
     excess_gain_pct: Number | None = result(
         "gain beyond what the oil's volume gives",
         kind=kinds.PERCENT,
-        digits=1,
-        formula="100 * (wet_kpa / (dry_kpa * (1 + volume_only_gain_pct / 100)) - 1)",
+        decimals=1,
+        formula="100 * (wet_kpa / (reading_kpa * (1 + volume_only_gain_pct / 100)) - 1)",
         source=COMMON,
         default=None,
     )
@@ -118,7 +119,7 @@ class Outputs:
     recommended_oil_ml: Number | None = result(
         "dose for this cylinder: a tenth of its clearance volume, 0.5 to 5 mL",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="min(max(0.1 * clearance_cc, 0.5), 5)",
         source=COMMON,
         common_practice=True,
@@ -126,7 +127,7 @@ class Outputs:
     )
     wet_over_expected: Number | None = result(
         "reading with oil over the expected pressure",
-        digits=3,
+        decimals=3,
         formula="wet_kpa / expected_kpa",
         source=COMMON,
         default=None,
@@ -139,9 +140,9 @@ def compute(inputs: Inputs) -> Outputs:
     with_oil, volume_only = _oil_share(inputs)
     excess = None
     if volume_only is not None:
-        excess = cranking.excess_gain_percent(inputs.dry_kpa, inputs.wet_kpa, volume_only)
+        excess = cranking.excess_gain_percent(inputs.reading_kpa, inputs.wet_kpa, volume_only)
     return Outputs(
-        gain_pct=cranking.gain_percent(inputs.dry_kpa, inputs.wet_kpa),
+        gain_pct=cranking.gain_percent(inputs.reading_kpa, inputs.wet_kpa),
         dry_ratio=_dry_ratio(inputs),
         ratio_with_oil=with_oil,
         volume_only_gain_pct=volume_only,
@@ -162,7 +163,7 @@ def _dry_ratio(inputs: Inputs) -> Number | None:
 
 def _oil_share(inputs: Inputs) -> tuple[Number | None, Number | None]:
     """Return the ratio with oil, and the gain from the oil's volume alone [%]."""
-    effective, clearance, oil = inputs.effective_volume_cc, inputs.clearance_cc, inputs.oil_ml
+    effective, clearance, oil = inputs.effective_volume_cc, inputs.clearance_cc, inputs.wet_oil_ml
     if effective is None or clearance is None or oil is None:
         return None, None
     return (
@@ -172,9 +173,9 @@ def _oil_share(inputs: Inputs) -> tuple[Number | None, Number | None]:
 
 
 def _unusual_dose(i: Inputs, _: Outputs) -> object:
-    if i.oil_ml is None or i.clearance_cc is None:
+    if i.wet_oil_ml is None or i.clearance_cc is None:
         return False
-    share = i.oil_ml / i.clearance_cc
+    share = i.wet_oil_ml / i.clearance_cc
     low, high = (limit + sign * 1e-9 for limit, sign in zip(USUAL_SHARES, (-1, 1), strict=True))
     return (share < low) | (share > high)
 
@@ -209,14 +210,14 @@ CALCULATION = Calculation(
     compute=compute,
     rules=(
         Rule(
-            ("dry_kpa",),
-            lambda i: i.dry_kpa <= 0,
+            ("reading_kpa",),
+            lambda i: i.reading_kpa <= 0,
             "no gain can be taken on a reading of nothing",
             "a dry reading above zero; a cylinder that reads nothing wants a leak-down",
         ),
         Rule(
-            ("oil_ml", "clearance_cc"),
-            lambda i: at_most(LOCKING_SHARE * i.clearance_cc, i.oil_ml),
+            ("wet_oil_ml", "clearance_cc"),
+            lambda i: at_most(LOCKING_SHARE * i.clearance_cc, i.wet_oil_ml),
             "that much oil may lock the engine and bend its rod",
             "under a quarter of the clearance volume; usual is a tenth",
         ),
@@ -224,14 +225,14 @@ CALCULATION = Calculation(
     notices=(
         Notice(
             "oil_dose_unusual",
-            "oil_ml",
+            "wet_oil_ml",
             _unusual_dose,
             "oil outside the usual 0.03 to 0.10 of the clearance volume: too little does not seal, "
             "too much raises the reading by itself",
         ),
         Notice(
             "oil_not_measured",
-            "oil_ml",
+            "wet_oil_ml",
             lambda _, o: o.excess_gain_pct is None,
             "how much of the gain is the oil's own volume cannot be said without the measured "
             "oil, the clearance volume and the effective volume; a squirt may be 14 % or more",
@@ -267,7 +268,7 @@ CALCULATION = Calculation(
         Notice(
             "wet_below_dry",
             "wet_kpa",
-            lambda i, _: i.wet_kpa < i.dry_kpa,
+            lambda i, _: i.wet_kpa < i.reading_kpa,
             "the wet reading is below the dry one: read both again, with the battery charged",
         ),
     ),

@@ -22,10 +22,10 @@ ROOT3 = math.sqrt(3.0)
 
 @record
 class Part:
-    """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
+    """One part of the uncertainty: one of its members, as the bench states it, itself exact."""
 
-    words: str = text("what this part is", example="bore gauge", longest=80, default="")
-    max_error: Quantified | None = any_quantity(
+    label: str = text("what this part is", example="bore gauge", longest=80, default="")
+    max_permissible_error: Quantified | None = any_quantity(
         "maximum error of the instrument, ± (rectangular)",
         example=(0.005, "mm"),
         default=None,
@@ -49,8 +49,8 @@ class Part:
         example="no",
         default="no",
     )
-    temperature_doubt_k: float | None = quantity(
-        quantities.TEMPERATURE_DOUBT,
+    temperature_uncertainty_k: float | None = quantity(
+        quantities.TEMPERATURE_UNCERTAINTY,
         "standard uncertainty of the part's temperature",
         example=NO_EXAMPLE,
         default=None,
@@ -58,14 +58,14 @@ class Part:
     )
     alpha_per_k: float | None = quantity(
         quantities.ALPHA,
-        "expansion of the part, with its temperature doubt",
+        "expansion of the part, with its temperature uncertainty",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
     )
     size_mm: float | None = quantity(
         lengths.LENGTH,
-        "measured size of the part, with its temperature doubt",
+        "measured size of the part, with its temperature uncertainty",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
@@ -104,7 +104,7 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     """
     times = math.sqrt(2.0) if part.of_a_difference == "yes" else 1.0
     stated = (
-        _size(part.max_error, kind) / ROOT3,
+        _size(part.max_permissible_error, kind) / ROOT3,
         times * _size(part.resolution, kind) / (2.0 * ROOT3),
         _size(part.standard_deviation, kind) / math.sqrt(part.readings),
         _warmth(part),
@@ -113,8 +113,8 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     if len(found) != 1:
         raise Contradiction(
             "parts",
-            "each part states one of max_error, resolution, standard_deviation, or"
-            " temperature_doubt with alpha and size",
+            "each part states one of max_permissible_error, resolution, standard_deviation, or"
+            " temperature_uncertainty with alpha and size",
             "one member a part, above zero",
         )
     return found[0]
@@ -122,4 +122,6 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
 
 def _warmth(part: Part) -> float:
     """Return α·L·u(T), 0 where one of them is missing."""
-    return (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_doubt_k or 0.0)
+    return (
+        (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_uncertainty_k or 0.0)
+    )

@@ -39,22 +39,22 @@ RULES = (
         "its expansion coefficient, or a kind of bore that is known",
     ),
     Rule(
-        ("piston_temperature_c", "piston_mm"),
+        ("piston_temperature_c", "piston_size_mm"),
         _needs_alpha("piston", "piston_material"),
         "the piston is not at 20 °C and nothing says how it expands",
         "its expansion coefficient, or its material",
     ),
     Rule(
-        ("piston_mm",),
+        ("piston_size_mm",),
         lambda i: i.piston_temperature_c is None,
         "the piston's length is given without its temperature",
         "the temperature of the piston beside its length",
     ),
     Rule(
-        ("piston_mm", "bore_mm"),
+        ("piston_size_mm", "bore_mm"),
         lambda i: (
-            beyond(i.bore_mm, i.piston_mm + LARGEST_CLEARANCE_MM)
-            | beyond(i.piston_mm, i.bore_mm + LARGEST_INTERFERENCE_MM)
+            beyond(i.bore_mm, i.piston_size_mm + LARGEST_CLEARANCE_MM)
+            | beyond(i.piston_size_mm, i.bore_mm + LARGEST_INTERFERENCE_MM)
         ),
         "the second part does not fit this bore",
         "a part from 3 mm under to 0.3 mm over the bore's size",
@@ -69,13 +69,13 @@ def _away(temperature_c: Any) -> Any:
 
 def _unsoaked(inputs: Any, _: Any) -> Any:
     bore_c, piston_c = inputs.bore_temperature_c, inputs.piston_temperature_c
-    if inputs.piston_mm is None or piston_c is None:
+    if inputs.piston_size_mm is None or piston_c is None:
         return _away(bore_c)
     return _away(bore_c) | _away(piston_c) | (abs(bore_c - piston_c) > MOST_APART_K)
 
 
 def _expansion_unknown(inputs: Any, _: Any) -> bool:
-    piston = inputs.piston_mm is not None
+    piston = inputs.piston_size_mm is not None
     return _no_alpha(inputs.bore_alpha_per_k, inputs.bore_kind) or (
         piston and _no_alpha(inputs.piston_alpha_per_k, inputs.piston_material)
     )
@@ -95,7 +95,8 @@ NOTICES = (
         "expansion_unknown",
         "bore_alpha_used_per_k",
         _expansion_unknown,
-        "a part has no expansion coefficient, so doubt about its temperature is not carried into "
+        "a part has no expansion coefficient, so the uncertainty of its temperature is not carried "
+        "into "
         "the result",
     ),
 )

@@ -15,8 +15,9 @@ from ringland_service.core.formulas import air, fits
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-EXPANSION = "ISO 1; Machinery's Handbook (both from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
 AT_20 = "length / (1 + expansion coefficient × (temperature − 20 °C))"
 
 
@@ -37,7 +38,7 @@ class Inputs:
         example="iron",
         default=None,
     )
-    piston_mm: Number | None = quantity(
+    piston_size_mm: Number | None = quantity(
         lengths.LENGTH,
         "piston, or another part in that bore, as measured",
         example=71.982,
@@ -67,30 +68,30 @@ class Outputs:
     bore_alpha_used_per_k: Number | None = result(
         "expansion coefficient of the bore, as used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else that of the kind of bore",
         source="table of materials",
         default=None,
     )
-    bore_at_20_mm: Number = result(
+    bore_at_20c_mm: Number = result(
         "bore at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20,
         source=EXPANSION,
     )
     piston_alpha_used_per_k: Number | None = result(
         "expansion coefficient of the piston, as used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else that of the material",
         source="table of materials",
         default=None,
     )
-    piston_at_20_mm: Number | None = result(
+    piston_at_20c_mm: Number | None = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20,
         source=EXPANSION,
         default=None,
@@ -98,23 +99,23 @@ class Outputs:
     apparent_clearance_mm: Number | None = result(
         "diametral clearance as it seems, temperatures left out",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="bore_mm - piston_mm",
+        decimals=4,
+        formula="bore_mm - piston_size_mm",
         source="difference of the two diameters",
         default=None,
     )
     corrected_clearance_mm: Number | None = result(
         "diametral clearance at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="bore_at_20_mm - piston_at_20_mm",
+        decimals=4,
+        formula="bore_at_20c_mm - piston_at_20c_mm",
         source="difference of the two diameters",
         default=None,
     )
     error_avoided_mm: Number | None = result(
         "error avoided: the clearance as it seems less that at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="apparent_clearance_mm - corrected_clearance_mm",
         source="difference of the two clearances",
         default=None,
@@ -149,22 +150,22 @@ def compute(inputs: Inputs) -> Outputs:
     )
     found = Outputs(
         bore_alpha_used_per_k=bore.alpha_per_k,
-        bore_at_20_mm=bore.length_mm,
+        bore_at_20c_mm=bore.length_mm,
     )
-    if inputs.piston_mm is None or inputs.piston_temperature_c is None:
+    if inputs.piston_size_mm is None or inputs.piston_temperature_c is None:
         return found
     piston = cooled(
-        inputs.piston_mm,
+        inputs.piston_size_mm,
         inputs.piston_temperature_c,
         inputs.piston_alpha_per_k,
         alpha_of_material_per_k(inputs.piston_material),
     )
-    apparent_mm = fits.clearance_mm(inputs.bore_mm, inputs.piston_mm)
+    apparent_mm = fits.clearance_mm(inputs.bore_mm, inputs.piston_size_mm)
     corrected_mm = fits.clearance_mm(bore.length_mm, piston.length_mm)
     return dataclasses.replace(
         found,
         piston_alpha_used_per_k=piston.alpha_per_k,
-        piston_at_20_mm=piston.length_mm,
+        piston_at_20c_mm=piston.length_mm,
         apparent_clearance_mm=apparent_mm,
         corrected_clearance_mm=corrected_mm,
         error_avoided_mm=apparent_mm - corrected_mm,
@@ -183,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(
         expansion_of_bore(
-            ("bore_alpha_used_per_k", "bore_at_20_mm", "corrected_clearance_mm"),
+            ("bore_alpha_used_per_k", "bore_at_20c_mm", "corrected_clearance_mm"),
             when=lambda i: True,
         ),
     ),

@@ -4,16 +4,17 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.declare import kinds, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
 STACK = "sum of lengths"
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
-BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"
+RATIO = cited("{heywood_ratio}")
+BLAIR = cited("{blair}")
 PLANE = "plane geometry"
 
 
 def _length(words: str, **about: Any) -> Any:
-    return result(words, kind=kinds.LENGTH, digits=2, **{"source": STACK, **about})
+    return result(words, kind=kinds.LENGTH, decimals=2, **{"source": STACK, **about})
 
 
 @record
@@ -28,13 +29,13 @@ class Outputs:
         basis="smallest solder reading, else squish_by_stack",
         extreme=True,
     )
-    doubt_used_mm: float = _length(
-        "doubt taken off the smallest point",
-        basis="squish_doubt, else 0.04 mm of crushed solder",
+    uncertainty_used_mm: float = _length(
+        "uncertainty taken off the smallest point",
+        basis="solder_uncertainty, else 0.04 mm of crushed solder",
         source=f"as given, else {COMMON}",
     )
-    smallest_less_doubt_mm: float = _length(
-        "smallest point less its doubt", formula="smallest_squish_mm - doubt_used_mm"
+    smallest_less_uncertainty_mm: float = _length(
+        "smallest point less its uncertainty", formula="smallest_squish_mm - uncertainty_used_mm"
     )
     side_difference_mm: float | None = _length(
         "difference of the solder readings",
@@ -49,21 +50,21 @@ class Outputs:
     )
     squish_area_share: float | None = result(
         "area of the squish band over that of the bore",
-        digits=3,
-        formula="1 - (bowl_dia_mm / bore_mm)**2",
+        decimals=3,
+        formula="1 - (bowl_diameter_mm / bore_mm)**2",
         source=PLANE,
         default=None,
     )
     squish_area_mm2: float | None = result(
         "area of the squish band",
         kind=kinds.AREA,
-        digits=0,
+        decimals=0,
         formula="pi/4 * bore_mm**2 * squish_area_share",
         source=PLANE,
         default=None,
     )
     floor_used_mm: float | None = _length(
-        "squish that must be left at the smallest point less its doubt",
+        "squish that must be left at the smallest point less its uncertainty",
         basis="lower limit of the check smallest_squish, else common practice for cycle and size",
         source=f"maker, else {COMMON}",
         default=None,
@@ -85,14 +86,14 @@ class Outputs:
     squish_afters_mm: tuple[float, ...] | None = _length(
         "mean squish with each gasket", basis="squish − (fitted − gasket)", default=None
     )
-    less_doubt_afters_mm: tuple[float, ...] | None = _length(
-        "smallest point less its doubt with each gasket",
-        basis="smallest − (fitted − gasket) − doubt_used",
+    less_uncertainty_afters_mm: tuple[float, ...] | None = _length(
+        "smallest point less its uncertainty with each gasket",
+        basis="smallest − (fitted − gasket) − uncertainty_used",
         default=None,
     )
     outcomes: tuple[str, ...] | None = result(
         "whether each gasket keeps the floor",
-        basis="smallest point less its doubt against floor_used",
+        basis="smallest point less its uncertainty against floor_used",
         source=COMMON,
         choices=gaskets.OUTCOMES,
         default=None,
@@ -109,9 +110,9 @@ class Outputs:
         basis="smallest distance from gasket_wanted; on a tie the thicker",
         default=None,
     )
-    nearest_less_doubt_mm: float | None = _length(
-        "smallest point less its doubt with the nearest gasket",
-        formula="smallest_less_doubt_mm - (base_gasket_fitted_mm - nearest_gasket_mm)",
+    nearest_less_uncertainty_mm: float | None = _length(
+        "smallest point less its uncertainty with the nearest gasket",
+        formula="smallest_less_uncertainty_mm - (base_gasket_fitted_mm - nearest_gasket_mm)",
         default=None,
     )
     chosen_gasket_mm: float | None = _length(
@@ -141,9 +142,9 @@ class Outputs:
         formula="smallest_squish_mm - thinner_by_mm",
         default=None,
     )
-    after_less_doubt_mm: float | None = _length(
-        "smallest point less its doubt with the chosen gasket",
-        formula="smallest_less_doubt_mm - thinner_by_mm",
+    after_less_uncertainty_mm: float | None = _length(
+        "smallest point less its uncertainty with the chosen gasket",
+        formula="smallest_less_uncertainty_mm - thinner_by_mm",
         default=None,
     )
     piston_proud_after_mm: float | None = _length(
@@ -154,28 +155,28 @@ class Outputs:
     clearance_after_cc: float | None = result(
         "clearance volume with the chosen gasket",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="clearance_cc - pi/4 * bore_mm**2 * thinner_by_mm / 1000",
         source="solid geometry",
         default=None,
     )
     ratio_before: float | None = result(
         "compression ratio now, from bottom dead centre",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
     ratio_after: float | None = result(
         "compression ratio with the chosen gasket, from bottom dead centre",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
         default=None,
     )
     trapped_ratio_after: float | None = result(
         "trapped compression ratio with the chosen gasket, from the shutting of the exhaust port",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * (exhaust_port_top_below_deck_mm + piston_proud_after_mm)"
         " / 1000 + clearance_after_cc) / clearance_after_cc",
         source=BLAIR,
@@ -184,7 +185,7 @@ class Outputs:
     exhaust_duration_after_deg: float | None = result(
         "exhaust port open with the chosen gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="slider-crank at the travel from the crown edge at top dead centre to the port top",
         source=BLAIR,
         default=None,
@@ -192,7 +193,7 @@ class Outputs:
     transfer_duration_after_deg: float | None = result(
         "transfer ports open with the chosen gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="slider-crank at the travel from the crown edge at top dead centre to the port top",
         source=BLAIR,
         default=None,

@@ -34,8 +34,8 @@ def _port_shut(top: str) -> Rule:
 RULES = (
     *ROD_RULES,
     Rule(
-        ("solder_at_pin_axis_mm", "solder_wire_mm"),
-        lambda i: at_most(i.solder_wire_mm, max(i.solder_at_pin_axis_mm)),
+        ("solder_mm", "solder_wire_mm"),
+        lambda i: at_most(i.solder_wire_mm, max(i.solder_mm)),
         "the solder was not crushed: it measures as thick as it was",
         "thicker solder, about 1.5 times the squish expected",
     ),
@@ -46,8 +46,8 @@ RULES = (
         "deck positive below the deck, head step positive where the band is recessed",
     ),
     Rule(
-        ("bowl_dia_mm", "bore_mm"),
-        lambda i: at_most(i.bore_mm, i.bowl_dia_mm),
+        ("bowl_diameter_mm", "bore_mm"),
+        lambda i: at_most(i.bore_mm, i.bowl_diameter_mm),
         "a bowl as wide as the bore leaves no squish band",
         "a bowl smaller than the bore; both are diameters",
     ),
@@ -77,13 +77,13 @@ def _given(name: str, holds: Callable[[Any], bool]) -> Callable[[Any, Any], bool
 
 
 def _thin_solder(i: Any, _: Any) -> bool:
-    if i.solder_wire_mm is None or i.solder_at_pin_axis_mm is None:
+    if i.solder_wire_mm is None or i.solder_mm is None:
         return False
-    return bool(beyond(SOLDER_OVER * max(i.solder_at_pin_axis_mm), i.solder_wire_mm))
+    return bool(beyond(SOLDER_OVER * max(i.solder_mm), i.solder_wire_mm))
 
 
 def _apart(i: Any, o: Any) -> bool:
-    if i.solder_at_pin_axis_mm is None or o.squish_by_stack_mm is None:
+    if i.solder_mm is None or o.squish_by_stack_mm is None:
         return False
     return bool(beyond(abs(o.squish_mm - o.squish_by_stack_mm), APART_MM))
 
@@ -108,10 +108,11 @@ NOTICES = (
         "rod outside the usual 1.3 to 2.6 times the stroke: check both, centre to centre",
     ),
     Notice(
-        "squish_doubt_taken",
-        "squish_doubt_mm",
-        lambda i, o: i.squish_doubt_mm is None and o.doubt_used_mm > 0.0,
-        "no doubt of the squish is given: 0.04 mm of crushed solder is taken off the smallest "
+        "squish_uncertainty_taken",
+        "solder_uncertainty_mm",
+        lambda i, o: i.solder_uncertainty_mm is None and o.uncertainty_used_mm > 0.0,
+        "no uncertainty of the squish is given: 0.04 mm of crushed solder is taken off the "
+        "smallest "
         "point (common practice, no source)",
         common_practice=True,
     ),
@@ -144,7 +145,8 @@ NOTICES = (
         "nearest_falls_out",
         "nearest_gasket_mm",
         lambda _, o: o.reason == "nearer_under_floor",
-        "the gasket nearest to the one wanted falls out: its smallest point less the doubt is "
+        "the gasket nearest to the one wanted falls out: its smallest point less the uncertainty "
+        "is "
         "under the floor, though its mean may pass",
     ),
     Notice(

@@ -5,6 +5,7 @@ from typing import Any
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.tables.sources import cited
 
 # A chamber may overlap its cylinder a little at the face, no more (common practice, no source).
 CHAMBER_OVER_BORE = 1.3
@@ -13,9 +14,9 @@ FELT = 0.05
 
 RULES = (
     Rule(
-        ("chamber_area_at_face_mm2", "bore_mm"),
+        ("chamber_area_mm2", "bore_mm"),
         lambda i: beyond(
-            i.chamber_area_at_face_mm2, CHAMBER_OVER_BORE * geometry.piston_area_mm2(i.bore_mm)
+            i.chamber_area_mm2, CHAMBER_OVER_BORE * geometry.piston_area_mm2(i.bore_mm)
         ),
         "a chamber more than 1.3 times as wide as the bore's area is not this cylinder's",
         "the area of the chamber at the head's face; check its unit",
@@ -61,8 +62,10 @@ NOTICES = (
         "ratio_changed",
         "wanted_ratio",
         _changed,
-        "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one more "
-        "ratio asks for about 3 to 5 octane numbers (Heywood, from memory)",
+        cited(
+            "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one "
+            "more ratio asks for about 3 to 5 octane numbers; {heywood_octane}"
+        ),
     ),
     Notice(
         "squish_not_known",

@@ -26,13 +26,13 @@ class Inputs:
 
     bore_mm: Number = quantity(lengths.BORE, "cylinder bore")
     stroke_mm: Number = quantity(lengths.STROKE, "stroke")
-    cylinders: Number = count(
+    cylinder_count: Number = count(
         "number of cylinders of this size", low=1, high=8, example=1, default=1
     )
     new_bore_mm: Number | None = quantity(
         lengths.BORE, "bore after machining", example=68.496, default=None
     )
-    new_bore_max_mm: Number | None = quantity(
+    finish_high_mm: Number | None = quantity(
         lengths.BORE,
         "upper limit of the finish bore: the class is judged there",
         example=68.501,
@@ -53,29 +53,29 @@ class Outputs:
     displacement_cc: Number = result(
         "displacement",
         kind=kinds.VOLUME,
-        digits=1,
-        formula="pi/4 * bore_mm**2 * stroke_mm * cylinders / 1000",
+        decimals=1,
+        formula="pi/4 * bore_mm**2 * stroke_mm * cylinder_count / 1000",
         source=GEOMETRY,
     )
     piston_area_mm2: Number = result(
         "area of one bore",
         kind=kinds.AREA,
-        digits=0,
+        decimals=0,
         formula="pi/4 * bore_mm**2",
         source=GEOMETRY,
     )
     new_displacement_cc: Number | None = result(
         "displacement after machining",
         kind=kinds.VOLUME,
-        digits=1,
-        formula="pi/4 * new_bore_mm**2 * stroke_mm * cylinders / 1000",
+        decimals=1,
+        formula="pi/4 * new_bore_mm**2 * stroke_mm * cylinder_count / 1000",
         source=GEOMETRY,
         default=None,
     )
     largest_new_displacement_cc: Number | None = result(
         "largest displacement that the finish bore may come to; the class is judged by it",
         kind=kinds.VOLUME,
-        digits=1,
+        decimals=1,
         basis="displacement at the upper limit of the finish bore; that after machining where no "
         "such limit is given",
         source=GEOMETRY,
@@ -84,7 +84,7 @@ class Outputs:
     change_cc: Number | None = result(
         "change of displacement",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="new_displacement_cc - displacement_cc",
         source=GEOMETRY,
         default=None,
@@ -92,7 +92,7 @@ class Outputs:
     change_percent_pct: Number | None = result(
         "change of displacement",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * (new_displacement_cc / displacement_cc - 1)",
         source=GEOMETRY,
         default=None,
@@ -100,8 +100,8 @@ class Outputs:
     largest_bore_for_class_mm: Number | None = result(
         "largest bore within the class",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="(4000 * class_limit_cc / (pi * stroke_mm * cylinders))**0.5",
+        decimals=3,
+        formula="(4000 * class_limit_cc / (pi * stroke_mm * cylinder_count))**0.5",
         source=GEOMETRY,
         default=None,
     )
@@ -109,17 +109,21 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out displacement; the change and the largest bore where they are asked for."""
-    now = geometry.displacement_cc(inputs.bore_mm, inputs.stroke_mm, inputs.cylinders)
+    now = geometry.displacement_cc(inputs.bore_mm, inputs.stroke_mm, inputs.cylinder_count)
     after = most = change = percent = largest = None
     if inputs.new_bore_mm is not None:
-        bore_max = inputs.new_bore_mm if inputs.new_bore_max_mm is None else inputs.new_bore_max_mm
-        after = geometry.displacement_cc(inputs.new_bore_mm, inputs.stroke_mm, inputs.cylinders)
-        most = geometry.displacement_cc(bore_max, inputs.stroke_mm, inputs.cylinders)
+        bore_largest = (
+            inputs.new_bore_mm if inputs.finish_high_mm is None else inputs.finish_high_mm
+        )
+        after = geometry.displacement_cc(
+            inputs.new_bore_mm, inputs.stroke_mm, inputs.cylinder_count
+        )
+        most = geometry.displacement_cc(bore_largest, inputs.stroke_mm, inputs.cylinder_count)
         change = after - now
         percent = geometry.change_percent(now, after)
     if inputs.class_limit_cc is not None:
         largest = geometry.largest_bore_mm(
-            inputs.class_limit_cc, inputs.stroke_mm, inputs.cylinders
+            inputs.class_limit_cc, inputs.stroke_mm, inputs.cylinder_count
         )
     return Outputs(
         displacement_cc=now,
@@ -166,22 +170,22 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
-            ("bore_mm", "stroke_mm", "cylinders"),
+            ("bore_mm", "stroke_mm", "cylinder_count"),
             lambda i: outside_engines(
-                geometry.displacement_cc(i.bore_mm, i.stroke_mm, i.cylinders)
+                geometry.displacement_cc(i.bore_mm, i.stroke_mm, i.cylinder_count)
             ),
             "bore, stroke and cylinders make an engine outside 15 to 3000 cc",
             "check bore, stroke and cylinders: sizes in mm, one engine of 15 to 3000 cc",
         ),
         Rule(
-            ("new_bore_max_mm",),
+            ("finish_high_mm",),
             lambda i: i.new_bore_mm is None,
             "an upper limit of the finish bore means nothing without the bore after machining",
             "give new_bore too",
         ),
         Rule(
-            ("new_bore_mm", "new_bore_max_mm"),
-            lambda i: beyond(i.new_bore_mm, i.new_bore_max_mm),
+            ("new_bore_mm", "finish_high_mm"),
+            lambda i: beyond(i.new_bore_mm, i.finish_high_mm),
             "the bore after machining is above its upper limit",
             "new_bore between the limits of the finish bore",
         ),

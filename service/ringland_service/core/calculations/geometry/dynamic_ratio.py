@@ -8,9 +8,10 @@ from ringland_service.core.formulas import crank, geometry
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-CRANK = "slider-crank; Heywood, Internal Combustion Engine Fundamentals (from memory)"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+CRANK = cited("{heywood_crank}")
+RATIO = cited("{heywood_ratio}")
 # Above this lift the charge still flows back at cranking speed: common practice, no source.
 HIGHEST_CRANKING_LIFT_MM = 0.3
 
@@ -40,7 +41,7 @@ class Outputs:
     effective_stroke_mm: Number = result(
         "stroke left for compression once the intake valve has closed",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="stroke_mm / 2 * (1 - cosd(180 - intake_closes_deg)) + rod_mm "
         "- sqrt(rod_mm**2 - (stroke_mm / 2 * sind(180 - intake_closes_deg))**2)",
         source=CRANK,
@@ -48,19 +49,19 @@ class Outputs:
     effective_volume_cc: Number = result(
         "volume swept once the intake valve has closed",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * effective_stroke_mm / 1000",
         source="solid geometry",
     )
     dynamic_ratio: Number = result(
         "dynamic (effective) compression ratio, at the lift stated",
-        digits=2,
+        decimals=2,
         formula="(effective_volume_cc + clearance_cc) / clearance_cc",
         source=RATIO,
     )
     static_ratio: Number = result(
         "static (geometric) compression ratio",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
         source=RATIO,
     )

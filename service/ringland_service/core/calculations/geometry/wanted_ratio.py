@@ -25,13 +25,14 @@ from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as sizes
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 PRISM = "solid geometry: volume of a prism"
 SETTLE = (
     "measure the squish again with fresh solder at the pin axis, head torqued down with its gasket"
 )
-MEETS = "a piston that meets the head breaks: the floor holds less the doubt"
+MEETS = "a piston that meets the head breaks: the floor holds less the uncertainty"
 
 
 @record
@@ -47,7 +48,7 @@ class Inputs:
     wanted_ratio: Number = number(
         "compression ratio wanted", low=4.0, high=18.0, example=9.4, warn=(6.0, 15.0)
     )
-    chamber_area_at_face_mm2: Number | None = quantity(
+    chamber_area_mm2: Number | None = quantity(
         sizes.CHAMBER_FACE,
         "area of the combustion chamber at the head's face, as measured: it shrinks with depth",
         default=None,
@@ -87,7 +88,7 @@ def _height(words: str, formula: str, **about: Any) -> Any:
         words,
         **{
             "kind": kinds.LENGTH,
-            "digits": 3,
+            "decimals": 3,
             "formula": formula,
             "source": "sum of lengths",
             "default": None,
@@ -102,33 +103,33 @@ class Outputs:
 
     ratio_now: Number = result(
         "compression ratio now",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
     )
     required_clearance_cc: Number = result(
         "clearance volume that gives the ratio wanted",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="swept_cc / (wanted_ratio - 1)",
         source=RATIO,
     )
     remove_cc: Number = result(
         "volume to be lost; negative: to be gained",
         kind=kinds.VOLUME,
-        digits=3,
+        decimals=3,
         formula="clearance_cc - required_clearance_cc",
         source=RATIO,
     )
     skim_mm: Number | None = _height(
         "metal to take off the head's face; negative: no skim gives it",
-        "1000 * remove_cc / chamber_area_at_face_mm2",
+        "1000 * remove_cc / chamber_area_mm2",
         source=PRISM,
     )
     skim_in_all_mm: Number | None = result(
         "metal taken off the head in all, with what is off already",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="skim + skim_done; skim_done counts as none where it is not given",
         source="sum of lengths",
         default=None,
@@ -137,7 +138,7 @@ class Outputs:
     gasket_change_mm: Number | None = result(
         "head gasket thinner by; negative: thicker",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="1000 · remove / area of the gasket's opening",
         source=PRISM,
         default=None,
@@ -176,7 +177,7 @@ def compute(inputs: Inputs) -> Outputs:
     required_cc = geometry.clearance_for_ratio_cc(inputs.swept_cc, inputs.wanted_ratio)
     remove_cc = inputs.clearance_cc - required_cc
     bore_mm, fitted = inputs.bore_mm, inputs.gasket_thickness_mm
-    skim = _cut(remove_cc, inputs.chamber_area_at_face_mm2)
+    skim = _cut(remove_cc, inputs.chamber_area_mm2)
     gasket = _cut(remove_cc, opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2))
     deck = _cut(remove_cc, None if bore_mm is None else geometry.piston_area_mm2(bore_mm))
     done = 0.0 if inputs.skim_done_mm is None else inputs.skim_done_mm
@@ -216,7 +217,7 @@ def _squish_check(way: str, words: str) -> Check:
         f"squish {words}",
         SETTLE,
         _floor,
-        doubt_fails=MEETS,
+        inconclusive_fails=MEETS,
     )
 
 

@@ -8,7 +8,7 @@ from ringland_service.core.declare import (
     record,
     usual_figures,
 )
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import head as sizes
 from ringland_service.core.quantities import lengths
@@ -79,9 +79,9 @@ class Inputs:
         example=2.1,
         default=None,
     )
-    clay_doubt_mm: Number | None = quantity(
-        sizes.CLAY_DOUBT,
-        "doubt of either clearance, expanded (k = 2)",
+    clay_uncertainty_mm: Number | None = quantity(
+        sizes.CLAY_UNCERTAINTY,
+        "uncertainty of either clearance, expanded (k = 2)",
         default=None,
         exact=True,
     )
@@ -109,13 +109,13 @@ class Inputs:
         "whether the lash is set again after the seats were cut: only then sink gives room",
         default=None,
     )
-    exhaust_loss_per_deg_mm: Number | None = quantity(
+    exhaust_loss_per_degree_mm: Number | None = quantity(
         sizes.LOSS_PER_DEGREE,
         "clearance that the exhaust valve loses for each crank degree of retard; where not given, "
         "0.06 mm near 10° before top dead centre (common practice, no source)",
         default=None,
     )
-    intake_loss_per_deg_mm: Number | None = quantity(
+    intake_loss_per_degree_mm: Number | None = quantity(
         sizes.LOSS_PER_DEGREE,
         "clearance that the intake valve loses for each crank degree of advance; where not given, "
         "0.06 mm (common practice, no source)",
@@ -124,12 +124,14 @@ class Inputs:
     usual: bool = usual_figures()
 
 
-def influences(i: Inputs) -> list[Influence]:
-    """Return the stated doubt of the clearances: each reading has its own."""
-    if i.clay_doubt_mm is None:
+def components(i: Inputs) -> list[Component]:
+    """Return the stated uncertainty of the clearances: each reading has its own."""
+    if i.clay_uncertainty_mm is None:
         return []
     return [
-        Influence("clay_doubt", i.clay_doubt_mm / 2.0, (Move((name,), sizes.CLAY.scale),))
+        Component(
+            "clay_uncertainty", i.clay_uncertainty_mm / 2.0, (Effect((name,), sizes.CLAY.scale),)
+        )
         for name in ("clay_intake_mm", "clay_exhaust_mm")
         if getattr(i, name) is not None
     ]

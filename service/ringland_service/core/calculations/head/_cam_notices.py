@@ -101,12 +101,12 @@ def _moved(o: Any, holds: Callable[[Any], Any]) -> Any:
 
 def _figure_taken(i: Any, o: Any) -> Any:
     exhaust = (
-        i.exhaust_loss_per_deg_mm is None
+        i.exhaust_loss_per_degree_mm is None
         and o.exhaust_after_mm is not None
         and _moved(o, lambda shift: shift > 0.0)
     )
     intake = (
-        i.intake_loss_per_deg_mm is None
+        i.intake_loss_per_degree_mm is None
         and o.intake_after_mm is not None
         and _moved(o, lambda shift: shift < 0.0)
     )
@@ -153,7 +153,7 @@ NOTICES = (
     ),
     Notice(
         "loss_per_degree_taken",
-        "exhaust_loss_per_deg_mm",
+        "exhaust_loss_per_degree_mm",
         _figure_taken,
         "0.06 mm of clearance is taken as lost for each crank degree (common practice, no "
         "source): measure it at two timings, or take it from the cam sheet",

@@ -4,21 +4,22 @@ from typing import Any
 
 from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 LOBE = "nose radius less base radius"
-SPROCKET = "regular polygon; ISO 606 (from memory)"
-DRIVE = "plane geometry of the tight run; common practice"
+SPROCKET = cited("regular polygon; {iso_606}")
+DRIVE = f"plane geometry of the tight run; {NO_SOURCE}"
 EVENTS = "half a turn lies between the dead centres"
-ROOM = "plane geometry along the valve; common practice, no source"
+ROOM = f"plane geometry along the valve; {NO_SOURCE}"
 TIMING = {"retarded": "later", "advanced": "earlier", "unchanged": "as before"}
 
 
-def _mm(words: str, *, digits: int = 2, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.LENGTH, "digits": digits, "default": None, **about})
+def _mm(words: str, *, decimals: int = 2, **about: Any) -> Any:
+    return result(words, **{"kind": kinds.LENGTH, "decimals": decimals, "default": None, **about})
 
 
 def _deg(words: str, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.ANGLE, "digits": 1, "default": None, **about})
+    return result(words, **{"kind": kinds.ANGLE, "decimals": 1, "default": None, **about})
 
 
 @record
@@ -27,31 +28,31 @@ class Outputs:
 
     lobe_lift_mm: Number | None = _mm(
         "lift of the lobe at the cam",
-        digits=3,
+        decimals=3,
         formula="lobe_height_mm - base_circle_mm",
         source=LOBE,
     )
     lobe_loss_mm: Number | None = _mm(
         "height that the lobe has lost",
-        digits=3,
+        decimals=3,
         formula="lobe_height_new_mm - lobe_height_mm",
         source=LOBE,
     )
-    sprocket_pitch_dia_mm: Number | None = _mm(
+    sprocket_pitch_diameter_mm: Number | None = _mm(
         "pitch diameter of the cam sprocket",
         formula="chain_pitch_mm / sind(180 / cam_sprocket_teeth)",
         source=SPROCKET,
     )
     cam_retard_cam_deg: Number | None = _deg(
         "lag of the camshaft after the change of height, cam degrees; negative: it runs early",
-        digits=2,
+        decimals=2,
         basis="stack_lowered over the sprocket's pitch radius, as an angle; 0 for a camshaft in "
         "the crankcase",
         source=DRIVE,
     )
     cam_retard_crank_deg: Number | None = _deg(
         "lag of the camshaft, crank degrees",
-        digits=2,
+        decimals=2,
         formula="2 * cam_retard_cam_deg",
         source=DRIVE,
     )
@@ -103,9 +104,9 @@ class Outputs:
         "again − loss per degree · advance; the whole stack_lowered where the pocket is not square",
         source=ROOM,
     )
-    intake_less_doubt_mm: Number | None = _mm(
-        "clearance of the intake valve after the change, less its doubt",
-        formula="intake_after_mm - clay_doubt_mm",
+    intake_less_uncertainty_mm: Number | None = _mm(
+        "clearance of the intake valve after the change, less its uncertainty",
+        formula="intake_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )
     exhaust_after_mm: Number | None = _mm(
@@ -114,8 +115,8 @@ class Outputs:
         "again − loss per degree · retard; the whole stack_lowered where the pocket is not square",
         source=ROOM,
     )
-    exhaust_less_doubt_mm: Number | None = _mm(
-        "clearance of the exhaust valve after the change, less its doubt",
-        formula="exhaust_after_mm - clay_doubt_mm",
+    exhaust_less_uncertainty_mm: Number | None = _mm(
+        "clearance of the exhaust valve after the change, less its uncertainty",
+        formula="exhaust_after_mm - clay_uncertainty_mm",
         source=ROOM,
     )

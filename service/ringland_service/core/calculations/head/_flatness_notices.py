@@ -11,14 +11,14 @@ ALL_LINES = 6
 
 
 def _no_room(i: Any) -> bool:
-    skim = facing.skim_mm(max(i.straightedge_gaps_mm), i.skim_allowance_mm)
-    loss = facing.volume_of_cut_cc(skim, i.chamber_area_at_face_mm2)
+    skim = facing.skim_mm(max(i.lines_mm), i.skim_allowance_mm)
+    loss = facing.volume_of_cut_cc(skim, i.chamber_area_mm2)
     return bool(beyond(LEAST_CLEARANCE_CC, i.clearance_cc - loss))
 
 
 RULES = (
     Rule(
-        ("clearance_cc", "chamber_area_at_face_mm2"),
+        ("clearance_cc", "chamber_area_mm2"),
         _no_room,
         "a skim that deep leaves no volume above the piston",
         "the clearance volume before the skim, and the chamber's area at the face; check units",
@@ -28,8 +28,8 @@ RULES = (
 NOTICES = (
     Notice(
         "lines_missing",
-        "straightedge_gaps_mm",
-        lambda i, _: len(i.straightedge_gaps_mm) < ALL_LINES,
+        "lines_mm",
+        lambda i, _: len(i.lines_mm) < ALL_LINES,
         "fewer than six lines: take four edges and two diagonals",
     ),
     Notice(

@@ -15,7 +15,7 @@ TAPER_MM = 0.01
 
 
 def _clearance(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"guide_clearance.{inputs.fit}.{inputs.valve}"].limit()
+    return LIMITS[f"guide_clearance.{inputs.condition}.{inputs.valve_kind}"].limit()
 
 
 def _rock(_: Any, __: Any) -> Limit:
@@ -40,7 +40,7 @@ CHECKS = (
     ),
     Check(
         "valve_rock",
-        "rock_total_indicated_mm",
+        "rock_mm",
         "whole rock of the valve at about 10 mm lift",
         "indicator at the rim of the head, along and across the push of rocker or cam, five times",
         _rock,
@@ -81,7 +81,7 @@ def _too_far(guide: str, stem: str) -> Rule:
 
 
 GUIDES = ("guide_bore_mm", "guide_along_mm", "guide_across_mm")
-PAIRS = [(guide, stem) for guide in GUIDES for stem in ("stem_mm", "stem_heights_mm")]
+PAIRS = [(guide, stem) for guide in GUIDES for stem in ("stem_size_mm", "stem_heights_mm")]
 RULES = (
     Rule(
         ("guide_bore_mm",),
@@ -90,7 +90,7 @@ RULES = (
         "guide_bore alone, or guide_along with guide_across",
     ),
     Rule(
-        ("stem_mm", "stem_heights_mm"),
+        ("stem_size_mm", "stem_heights_mm"),
         lambda i: True,
         "the stem is given twice, as one figure and as readings",
         "stem alone, or stem_heights alone",
@@ -139,8 +139,8 @@ def _bell(_: Any, o: Any) -> Any:
 
 
 def _rock_incomplete(i: Any, _: Any) -> bool:
-    missing = i.guide_length_mm is None or i.indicator_distance_beyond_guide_mm is None
-    return i.rock_total_indicated_mm is not None and missing
+    missing = i.guide_length_mm is None or i.rock_distance_mm is None
+    return i.rock_mm is not None and missing
 
 
 NOTICES = (
@@ -160,7 +160,7 @@ NOTICES = (
     ),
     Notice(
         "rock_incomplete",
-        "rock_total_indicated_mm",
+        "rock_mm",
         _rock_incomplete,
         "the clearance that the rock implies takes the length of the guide and how far beyond its "
         "end the indicator touches",
@@ -193,8 +193,8 @@ NOTICES = (
     ),
     Notice(
         "ream_then_cut",
-        "fit",
-        lambda i, _: i.fit == "new",
+        "condition",
+        lambda i, _: i.condition == "new",
         "ream new guides cold, after pressing them in; the seat is cut afterwards, always",
     ),
 )

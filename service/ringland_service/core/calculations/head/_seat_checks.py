@@ -15,11 +15,11 @@ MOST_OVER_FACE_MM = 20.0
 
 
 def _as_found(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"seat_width.{inputs.fit}.{inputs.valve}"].limit()
+    return LIMITS[f"seat_width.{inputs.condition}.{inputs.valve_kind}"].limit()
 
 
 def _new(inputs: Any, _: Any) -> Limit:
-    return LIMITS[f"seat_width.new.{inputs.valve}"].limit()
+    return LIMITS[f"seat_width.new.{inputs.valve_kind}"].limit()
 
 
 def _place(_: Any, __: Any) -> Limit:
@@ -33,7 +33,7 @@ def _runout(_: Any, __: Any) -> Limit:
 def _rim(inputs: Any, _: Any) -> Limit:
     """Return the limit of the rim; that of a large valve where the head is not known."""
     small, large = LIMITS["valve_rim.small"], LIMITS["valve_rim.large"]
-    head = inputs.valve_head_dia_mm
+    head = inputs.valve_head_diameter_mm
     if head is None or not isinstance(head, np.ndarray):
         return (small if head is not None and head < SMALL_HEAD_MM else large).limit()
     low = np.where(head < SMALL_HEAD_MM, float(small.low or 0), float(large.low or 0))
@@ -66,14 +66,14 @@ CHECKS = (
     ),
     Check(
         "seat_runout",
-        "seat_runout_tir_mm",
+        "seat_runout_mm",
         "run-out of the seat",
         "pilot fast in its guide, three turns, mean of the swings",
         _runout,
     ),
     Check(
         "valve_rim",
-        "rim_thickness_mm",
+        "rim_mm",
         "thickness of the valve's rim",
         "calliper at four places, the thinnest counts",
         _rim,
@@ -83,8 +83,12 @@ CHECKS = (
 
 
 def _wanted_gone(i: Any) -> Any:
-    outer = i.contact_outer_dia_mm if i.wanted_outer_dia_mm is None else i.wanted_outer_dia_mm
-    return at_most(outer, i.contact_inner_dia_mm)
+    outer = (
+        i.seat_outer_diameter_mm
+        if i.wanted_outer_diameter_mm is None
+        else i.wanted_outer_diameter_mm
+    )
+    return at_most(outer, i.seat_inner_diameter_mm)
 
 
 def _top_too_steep(i: Any) -> Any:
@@ -97,20 +101,20 @@ def _bottom_too_flat(i: Any) -> Any:
 
 RULES = (
     Rule(
-        ("contact_inner_dia_mm", "contact_outer_dia_mm"),
-        lambda i: at_most(i.contact_outer_dia_mm, i.contact_inner_dia_mm),
+        ("seat_inner_diameter_mm", "seat_outer_diameter_mm"),
+        lambda i: at_most(i.seat_outer_diameter_mm, i.seat_inner_diameter_mm),
         "the inner diameter of the contact is not under its outer one",
-        "the smaller diameter as contact_inner_dia",
+        "the smaller diameter as seat_inner_diameter",
     ),
     Rule(
-        ("contact_inner_dia_mm", "contact_outer_dia_mm"),
-        lambda i: beyond(i.contact_outer_dia_mm, i.contact_inner_dia_mm + MOST_OVER_FACE_MM),
+        ("seat_inner_diameter_mm", "seat_outer_diameter_mm"),
+        lambda i: beyond(i.seat_outer_diameter_mm, i.seat_inner_diameter_mm + MOST_OVER_FACE_MM),
         "the contact would be more than 10 mm wide across the valve",
         "both diameters of one contact; check the units",
     ),
     Rule(
-        ("contact_outer_dia_mm", "valve_head_dia_mm"),
-        lambda i: beyond(i.contact_outer_dia_mm, i.valve_head_dia_mm),
+        ("seat_outer_diameter_mm", "valve_head_diameter_mm"),
+        lambda i: beyond(i.seat_outer_diameter_mm, i.valve_head_diameter_mm),
         "the contact reaches beyond the valve head",
         "the blue mark on the valve, which ends at its rim at most",
     ),
@@ -133,7 +137,7 @@ RULES = (
         "top_cutter, bottom_cutter, or both",
     ),
     Rule(
-        ("wanted_outer_dia_mm",),
+        ("wanted_outer_diameter_mm",),
         lambda i: i.top_cutter_deg is None,
         "a wanted outer diameter takes a top cutter",
         "give top_cutter too",
@@ -145,16 +149,16 @@ RULES = (
         "give bottom_cutter too",
     ),
     Rule(
-        ("wanted_outer_dia_mm", "contact_outer_dia_mm"),
-        lambda i: beyond(i.wanted_outer_dia_mm, i.contact_outer_dia_mm),
+        ("wanted_outer_diameter_mm", "seat_outer_diameter_mm"),
+        lambda i: beyond(i.wanted_outer_diameter_mm, i.seat_outer_diameter_mm),
         "a top cutter lowers the outer diameter, it cannot raise it",
         "a wanted diameter under the one found; the seat's own cutter widens it",
     ),
     Rule(
-        ("wanted_outer_dia_mm", "contact_inner_dia_mm"),
+        ("wanted_outer_diameter_mm", "seat_inner_diameter_mm"),
         _wanted_gone,
         "the wanted outer diameter leaves no contact",
-        "a wanted diameter above contact_inner_dia",
+        "a wanted diameter above seat_inner_diameter",
     ),
 )
 
@@ -173,8 +177,8 @@ NOTICES = (
     ),
     Notice(
         "rim_without_head",
-        "rim_thickness_mm",
-        lambda i, _: i.rim_thickness_mm is not None and i.valve_head_dia_mm is None,
+        "rim_mm",
+        lambda i, _: i.rim_mm is not None and i.valve_head_diameter_mm is None,
         "the size of the valve head is not told, so the rim of a large valve is asked for",
     ),
     Notice(

@@ -49,7 +49,7 @@ def _ranges(names: str) -> Any:
 
 
 CHECKS = (
-    Check("lash_found_with_shim", "measured_lash_mm", "lash as found", SETTLE_FOUND, _range),
+    Check("lash_found_with_shim", "found_mm", "lash as found", SETTLE_FOUND, _range),
     Check("lash_with_new_shim", "lash_after_mm", "lash with the chosen shim", SETTLE, _range),
     Check(
         "lash_found_each",
@@ -71,7 +71,7 @@ CHECKS = (
 
 
 def _both_ways(i: Any) -> bool:
-    one = (i.old_shim_mm, i.measured_lash_mm, i.old_shim_mark_mm, i.last_lash_mm)
+    one = (i.shim_mm, i.found_mm, i.shim_mark_mm, i.found_last_time_mm)
     return any(value is not None for value in one)
 
 
@@ -81,7 +81,7 @@ def _same_name(i: Any) -> bool:
 
 
 def _two_lots(i: Any) -> bool:
-    return i.shims_at_hand_mm is not None or i.use_shims_taken_out
+    return i.shims_mm is not None or i.use_shims_taken_out
 
 
 def _not_under(low_mm: float, high_mm: float) -> bool:
@@ -101,13 +101,13 @@ def _own_low_over_high(i: Any) -> bool:
 
 def _aim_outside(i: Any) -> bool:
     return not _low_over_high(i) and not (
-        at_most(i.lash_low_mm, i.target_lash_mm) and at_most(i.target_lash_mm, i.lash_high_mm)
+        at_most(i.lash_low_mm, i.target_mm) and at_most(i.target_mm, i.lash_high_mm)
     )
 
 
 def _own_aim_outside(i: Any) -> bool:
     asked = [job for job in jobs(i) if not _not_under(job.low_mm, job.high_mm)]
-    return any(job.aim_mm != i.target_lash_mm and not in_range(job, job.aim_mm) for job in asked)
+    return any(job.aim_mm != i.target_mm and not in_range(job, job.aim_mm) for job in asked)
 
 
 RULES = (
@@ -133,7 +133,7 @@ RULES = (
         ("shim_step_mm",),
         _two_lots,
         "shims at hand and shims made to a step are offered at once",
-        "shims_at_hand for the box; shim_step, shim_least and shim_most for what can be ordered",
+        "shims for the box; shim_step, shim_thinnest and shim_thickest for what can be ordered",
     ),
     Rule(
         ("use_shims_taken_out",),
@@ -145,13 +145,13 @@ RULES = (
         ("use_shims_taken_out",),
         lambda i: not i.use_shims_taken_out and i.shim_step_mm is None and not pieces(i),
         "no shims are on offer",
-        "shims_at_hand, or shim_step with shim_least and shim_most",
+        "shims, or shim_step with shim_thinnest and shim_thickest",
     ),
     Rule(
-        ("shim_least_mm", "shim_most_mm"),
-        lambda i: beyond(i.shim_least_mm, i.shim_most_mm),
+        ("shim_thinnest_mm", "shim_thickest_mm"),
+        lambda i: beyond(i.shim_thinnest_mm, i.shim_thickest_mm),
         "the thinnest shim that is made is thicker than the thickest",
-        "shim_least under shim_most",
+        "shim_thinnest under shim_thickest",
     ),
     Rule(
         ("lash_low_mm", "lash_high_mm"),
@@ -166,16 +166,16 @@ RULES = (
         "lash_low under lash_high, of all valves or of that valve",
     ),
     Rule(
-        ("target_lash_mm", "lash_low_mm", "lash_high_mm"),
+        ("target_mm", "lash_low_mm", "lash_high_mm"),
         _aim_outside,
         "the lash aimed at is outside the range",
-        "a target_lash within the range, or none for its middle",
+        "a target within the range, or none for its middle",
     ),
     Rule(
         ("valves",),
         _own_aim_outside,
         "the lash aimed at for a valve is outside its range",
-        "a target_lash within the range, or none for its middle",
+        "a target within the range, or none for its middle",
     ),
     Rule(
         ("stem_movement_per_lash",),
@@ -196,9 +196,9 @@ def _moved(i: Any, _: Any) -> bool:
 
 
 def _mark_off(i: Any, _: Any) -> bool:
-    if i.old_shim_mark_mm is None or i.old_shim_mm is None:
+    if i.shim_mark_mm is None or i.shim_mm is None:
         return False
-    return bool(abs(i.old_shim_mark_mm - i.old_shim_mm) > MARK_OFF_MM)
+    return bool(abs(i.shim_mark_mm - i.shim_mm) > MARK_OFF_MM)
 
 
 def _outcomes(o: Any) -> list[str]:
@@ -227,21 +227,21 @@ NOTICES = (
     ),
     Notice(
         "lash_zero",
-        "measured_lash_mm",
+        "found_mm",
         lambda i, _: any(job.lash_mm <= 0 for job in jobs(i)),
         "no lash is measured: the valve may be held open by an unknown amount, so the shim worked "
         "out is the thickest that it can be; fit a thinner one and measure again",
     ),
     Notice(
         "valve_moved",
-        "last_lash_mm",
+        "found_last_time_mm",
         _moved,
         "still within its range, but over 0.03 mm tighter than it was left: the valve sinks into "
         "its seat (recession); look again soon",
     ),
     Notice(
         "shim_not_as_marked",
-        "old_shim_mark_mm",
+        "shim_mark_mm",
         _mark_off,
         "the shim measures over 0.02 mm off its mark: worn, or another one; the micrometer counts",
     ),

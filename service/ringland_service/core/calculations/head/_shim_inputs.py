@@ -7,7 +7,7 @@ from ringland_service.core.calculations.head._shims import picks
 from ringland_service.core.declare import (
     choice,
     flag,
-    held,
+    memoised,
     number,
     quantity,
     readings,
@@ -25,8 +25,8 @@ class Valve:
     """One of several valves; a range of its own where it differs from the others'."""
 
     name: str = text("which valve", example="exhaust 1", longest=30)
-    old_shim_mm: float = quantity(sizes.SHIM, "shim fitted, by micrometer, not its mark")
-    measured_lash_mm: float = quantity(
+    shim_mm: float = quantity(sizes.SHIM, "shim fitted, by micrometer, not its mark")
+    found_mm: float = quantity(
         sizes.LASH, f"lash with it: {MEASURED}; of both valves of one rocker each", example=0.06
     )
     lash_low_mm: float | None = quantity(
@@ -35,10 +35,10 @@ class Valve:
     lash_high_mm: float | None = quantity(
         sizes.LASH, "largest lash of this valve", example=0.3, exact=True, default=None
     )
-    target_lash_mm: float | None = quantity(
+    target_mm: float | None = quantity(
         sizes.LASH, "lash aimed at for this valve", example=0.25, exact=True, default=None
     )
-    last_lash_mm: float | None = quantity(
+    found_last_time_mm: float | None = quantity(
         sizes.LASH, "lash as it was left the last time", example=0.24, default=None
     )
 
@@ -47,16 +47,16 @@ class Valve:
 class Inputs:
     """One valve by itself, or several at once; shims at hand, or as the maker makes them."""
 
-    old_shim_mm: float | None = quantity(
+    shim_mm: float | None = quantity(
         sizes.SHIM, "shim fitted, by micrometer, not its mark", default=None
     )
-    measured_lash_mm: float | None = quantity(
+    found_mm: float | None = quantity(
         sizes.LASH, f"lash with it: {MEASURED}", example=0.06, default=None
     )
-    old_shim_mark_mm: float | None = quantity(
+    shim_mark_mm: float | None = quantity(
         sizes.SHIM, "what the shim fitted is marked", example=2.65, exact=True, default=None
     )
-    last_lash_mm: float | None = quantity(
+    found_last_time_mm: float | None = quantity(
         sizes.LASH, "lash as it was left the last time", example=0.24, default=None
     )
     valves: tuple[Valve, ...] | None = records(
@@ -72,7 +72,7 @@ class Inputs:
     lash_high_mm: float | None = quantity(
         sizes.LASH, "largest lash of the maker's range, cold", example=0.3, exact=True, default=None
     )
-    target_lash_mm: float | None = quantity(
+    target_mm: float | None = quantity(
         sizes.LASH,
         "lash aimed at; without it the middle of the range",
         example=0.25,
@@ -87,7 +87,7 @@ class Inputs:
         example=1.0,
         default=1.0,
     )
-    shims_at_hand_mm: tuple[float, ...] | None = readings(
+    shims_mm: tuple[float, ...] | None = readings(
         sizes.SHIM,
         "shims at hand, by micrometer, each piece once",
         least=1,
@@ -103,16 +103,16 @@ class Inputs:
     shim_step_mm: float | None = quantity(
         sizes.SHIM_STEP, "step of the shims that the maker makes", exact=True, default=None
     )
-    shim_least_mm: float | None = quantity(
+    shim_thinnest_mm: float | None = quantity(
         sizes.SHIM, "thinnest shim that the maker makes", example=1.2, exact=True, default=None
     )
-    shim_most_mm: float | None = quantity(
+    shim_thickest_mm: float | None = quantity(
         sizes.SHIM, "thickest shim that the maker makes", example=3.5, exact=True, default=None
     )
-    held: tuple[tuple[int, int], ...] | None = held()
+    held: tuple[tuple[int, int], ...] | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it.
+        """Hold the choice: copies with one value moved by its uncertainty keep it.
 
         Columns wait: they are answered row by row, and each row makes its own choice.
         """

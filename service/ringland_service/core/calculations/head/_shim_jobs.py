@@ -35,11 +35,11 @@ def jobs(i: Any) -> tuple[Job, ...]:
         found = [_one_of_several(i, valve) for valve in i.valves]
         whole = tuple(job for job in found if job is not None)
         return whole if len(whole) == len(found) else ()
-    needed = (i.old_shim_mm, i.measured_lash_mm, i.lash_low_mm, i.lash_high_mm)
+    needed = (i.shim_mm, i.found_mm, i.lash_low_mm, i.lash_high_mm)
     if any(value is None for value in needed):
         return ()
-    aim = (i.lash_low_mm + i.lash_high_mm) / 2 if i.target_lash_mm is None else i.target_lash_mm
-    return (Job(ONE_VALVE, *needed, aim, i.stem_movement_per_lash, i.last_lash_mm),)
+    aim = (i.lash_low_mm + i.lash_high_mm) / 2 if i.target_mm is None else i.target_mm
+    return (Job(ONE_VALVE, *needed, aim, i.stem_movement_per_lash, i.found_last_time_mm),)
 
 
 def _one_of_several(i: Any, valve: Any) -> Job | None:
@@ -48,11 +48,13 @@ def _one_of_several(i: Any, valve: Any) -> Job | None:
     if low is None or high is None:
         return None
     own_range = valve.lash_low_mm is not None or valve.lash_high_mm is not None
-    aim = valve.target_lash_mm
+    aim = valve.target_mm
     if aim is None:
-        aim = (low + high) / 2 if own_range or i.target_lash_mm is None else i.target_lash_mm
-    measured = (valve.old_shim_mm, valve.measured_lash_mm)
-    return Job(valve.name, *measured, low, high, aim, i.stem_movement_per_lash, valve.last_lash_mm)
+        aim = (low + high) / 2 if own_range or i.target_mm is None else i.target_mm
+    measured = (valve.shim_mm, valve.found_mm)
+    return Job(
+        valve.name, *measured, low, high, aim, i.stem_movement_per_lash, valve.found_last_time_mm
+    )
 
 
 def in_range(job: Job, lash_mm: float) -> bool:
@@ -80,17 +82,17 @@ def taken_out(i: Any) -> list[float]:
 
 def pieces(i: Any) -> tuple[float, ...]:
     """Return the shims on offer: those at hand and taken out, or one of each that is made."""
-    if i.shims_at_hand_mm is not None or i.use_shims_taken_out:
+    if i.shims_mm is not None or i.use_shims_taken_out:
         return (
-            *(i.shims_at_hand_mm or ()),
+            *(i.shims_mm or ()),
             *(taken_out(i) if i.use_shims_taken_out else ()),
         )
-    if i.shim_step_mm is None or i.shim_least_mm is None or i.shim_most_mm is None:
+    if i.shim_step_mm is None or i.shim_thinnest_mm is None or i.shim_thickest_mm is None:
         return ()
-    count = int((i.shim_most_mm - i.shim_least_mm) / i.shim_step_mm + 1e-6) + 1
-    return tuple(round(i.shim_least_mm + k * i.shim_step_mm, 9) for k in range(max(count, 0)))
+    count = int((i.shim_thickest_mm - i.shim_thinnest_mm) / i.shim_step_mm + 1e-6) + 1
+    return tuple(round(i.shim_thinnest_mm + k * i.shim_step_mm, 9) for k in range(max(count, 0)))
 
 
 def made_to_step(i: Any) -> bool:
     """Return whether the shims are as many as wanted of each size that the maker makes."""
-    return i.shims_at_hand_mm is None and not i.use_shims_taken_out
+    return i.shims_mm is None and not i.use_shims_taken_out

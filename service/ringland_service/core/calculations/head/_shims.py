@@ -119,17 +119,17 @@ def nearest_outside(job: Job, offered: Sequence[float]) -> tuple[float | None, f
 def left_lying(i: Any) -> frozenset[tuple[str | int, ...]]:
     """Return the paths of the shims at hand that no lash and no nearest shim rests on.
 
-    Where no shim fits, those near the nearest ones stay: doubt may change which of them leads.
+    Where no shim fits, those near the nearest ones stay: uncertainty may change which leads.
     """
-    if i.shims_at_hand_mm is None:
+    if i.shims_mm is None:
         return frozenset()
     resting = {place for pick in i.held or () for place in pick}
     if i.valves is None and NO_SHIM in resting:
         nearest = [shim for shim in nearest_outside(jobs(i)[0], pieces(i)) if shim is not None]
         resting |= {
             place
-            for place, shim in enumerate(i.shims_at_hand_mm)
+            for place, shim in enumerate(i.shims_mm)
             if any(abs(shim - other) <= NEAR_MM for other in nearest)
         }
-    count = len(i.shims_at_hand_mm)
-    return frozenset(("shims_at_hand_mm", k) for k in range(count) if k not in resting)
+    count = len(i.shims_mm)
+    return frozenset(("shims_mm", k) for k in range(count) if k not in resting)

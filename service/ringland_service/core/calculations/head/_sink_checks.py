@@ -35,7 +35,7 @@ CHECKS = (
         "lash left after the work: below zero the valve is held open",
         "assemble the valve with a light spring and measure by feeler, cam on its base circle",
         _some_lash,
-        doubt_fails="a valve that is held open burns",
+        inconclusive_fails="a valve that is held open burns",
     ),
     Check(
         "total_sink",
@@ -69,31 +69,31 @@ def _alone(name: str, other: str, message: str, right: str) -> Rule:
 
 RULES = (
     Rule(
-        ("lash_before_mm",),
+        ("lash_found_mm",),
         lambda i: i.adjuster == HYDRAULIC,
         "a hydraulic adjuster has no lash",
-        "leave lash_before out; the sink uses up the plunger's travel",
+        "leave lash_found out; the sink uses up the plunger's travel",
     ),
     Rule(
-        ("lash_before_mm",),
+        ("lash_found_mm",),
         _without_ratio,
         "how the lash follows the stem must be known",
         "ratio_lash_per_stem_rise: 1 where lash is measured at the stem",
     ),
     _alone(
-        "lash_wanted_mm",
-        "lash_before_mm",
+        "lash_target_mm",
+        "lash_found_mm",
         "the shim needed takes the lash before the work",
-        "give lash_before too",
+        "give lash_found too",
     ),
     _alone(
-        "lash_wanted_mm",
-        "old_shim_mm",
+        "lash_target_mm",
+        "lash_shim_mm",
         "the shim needed takes the shim fitted",
         "give old_shim too",
     ),
     _alone(
-        "valve_head_dia_mm",
+        "valve_head_diameter_mm",
         "valves_cut",
         "the chamber's gain takes the count of valves cut",
         "give valves_cut too, of one cylinder",
@@ -106,7 +106,7 @@ def _held_open(_: Any, o: Any) -> Any:
 
 
 def _lash_moved(i: Any, o: Any) -> Any:
-    return False if o.lash_after_mm is None else (o.lash_after_mm >= 0) & (i.sink_mm > 0)
+    return False if o.lash_after_mm is None else (o.lash_after_mm >= 0) & (i.sink_cut_mm > 0)
 
 
 def _unequal(i: Any, o: Any) -> Any:

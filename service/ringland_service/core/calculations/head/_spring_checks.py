@@ -131,8 +131,8 @@ RULES = (
         "a length at which the coils still have room",
     ),
     Rule(
-        ("wire_mm", "mean_coil_dia_mm"),
-        lambda i: at_most(i.mean_coil_dia_mm, i.wire_mm),
+        ("wire_mm", "mean_coil_diameter_mm"),
+        lambda i: at_most(i.mean_coil_diameter_mm, i.wire_mm),
         "the coils are not larger than their wire",
         "the mean diameter of the coils: outside diameter less wire",
     ),

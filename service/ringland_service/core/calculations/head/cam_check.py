@@ -4,7 +4,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.calculations.head._cam_inputs import Inputs, influences
+from ringland_service.core.calculations.head._cam_inputs import Inputs, components
 from ringland_service.core.calculations.head._cam_notices import NOTICES, RULES
 from ringland_service.core.calculations.head._cam_results import Outputs
 from ringland_service.core.declare import Calculation, Check
@@ -17,7 +17,7 @@ from ringland_service.core.numbers import Number
 # Clearance that a valve loses for each crank degree of its camshaft, near 10° from top dead
 # centre (common practice, no source).
 LOSS_PER_DEG_MM = 0.06
-MEETS = "a valve that meets the piston breaks both: the floor holds less the doubt"
+MEETS = "a valve that meets the piston breaks both: the floor holds less the uncertainty"
 SETTLE = (
     "clay on both valves after the change, lash set, head torqued down with its gasket; or a "
     "plunger and dial indicator at 10° before and after top dead centre"
@@ -31,7 +31,7 @@ def compute(inputs: Inputs) -> Outputs:
     return Outputs(
         lobe_lift_mm=_both(camshaft.lobe_lift_mm, inputs.lobe_height_mm, inputs.base_circle_mm),
         lobe_loss_mm=_both(lambda a, b: a - b, inputs.lobe_height_new_mm, inputs.lobe_height_mm),
-        sprocket_pitch_dia_mm=_pitch_dia_mm(inputs),
+        sprocket_pitch_diameter_mm=_pitch_diameter_mm(inputs),
         cam_retard_cam_deg=retard,
         cam_retard_crank_deg=None if retard is None else 2 * retard,
         timing_moves=None if retard is None else _word(retard),
@@ -45,9 +45,9 @@ def _both(formula: Any, first: Any, second: Any) -> Any:
     return None if first is None or second is None else formula(first, second)
 
 
-def _pitch_dia_mm(i: Inputs) -> Number | None:
+def _pitch_diameter_mm(i: Inputs) -> Number | None:
     found: Number | None = _both(
-        camshaft.sprocket_pitch_dia_mm, i.chain_pitch_mm, i.cam_sprocket_teeth
+        camshaft.sprocket_pitch_diameter_mm, i.chain_pitch_mm, i.cam_sprocket_teeth
     )
     return found
 
@@ -58,7 +58,7 @@ def _retard_deg(i: Inputs) -> Number | None:
         return None
     if i.cam_drive == "crankcase":
         return 0.0 * i.stack_lowered_mm
-    diameter = _pitch_dia_mm(i)
+    diameter = _pitch_diameter_mm(i)
     return None if diameter is None else camshaft.cam_retard_cam_deg(i.stack_lowered_mm, diameter)
 
 
@@ -91,17 +91,17 @@ def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Any]:
 
 
 def _rooms(i: Inputs, retard_deg: Number | None) -> dict[str, Any]:
-    """Return the clearances after the change, and less their doubt."""
+    """Return the clearances after the change, and less their uncertainty."""
     shift = 0.0 if i.stack_lowered_mm is None else _both(lambda a, b: a * b, 2, retard_deg)
     early = None if shift is None else maximum(-1.0 * shift, 0.0)
     late = None if shift is None else maximum(shift, 0.0)
-    intake = _room_mm(i, i.clay_intake_mm, i.intake_sink_mm, i.intake_loss_per_deg_mm, early)
-    exhaust = _room_mm(i, i.clay_exhaust_mm, i.exhaust_sink_mm, i.exhaust_loss_per_deg_mm, late)
+    intake = _room_mm(i, i.clay_intake_mm, i.intake_sink_mm, i.intake_loss_per_degree_mm, early)
+    exhaust = _room_mm(i, i.clay_exhaust_mm, i.exhaust_sink_mm, i.exhaust_loss_per_degree_mm, late)
     return {
         "intake_after_mm": intake,
-        "intake_less_doubt_mm": _both(lambda a, b: a - b, intake, i.clay_doubt_mm),
+        "intake_less_uncertainty_mm": _both(lambda a, b: a - b, intake, i.clay_uncertainty_mm),
         "exhaust_after_mm": exhaust,
-        "exhaust_less_doubt_mm": _both(lambda a, b: a - b, exhaust, i.clay_doubt_mm),
+        "exhaust_less_uncertainty_mm": _both(lambda a, b: a - b, exhaust, i.clay_uncertainty_mm),
     }
 
 
@@ -148,7 +148,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("lobe_height_mm",),
             ("chain_pitch_mm", "cam_sprocket_teeth"),
@@ -178,7 +178,7 @@ CALCULATION = Calculation(
             "room between intake valve and piston",
             SETTLE,
             lambda i, o: LIMITS["valve_to_piston.intake"].limit(),
-            doubt_fails=MEETS,
+            inconclusive_fails=MEETS,
         ),
         Check(
             "exhaust_valve_to_piston",
@@ -186,11 +186,11 @@ CALCULATION = Calculation(
             "room between exhaust valve and piston",
             SETTLE,
             lambda i, o: LIMITS["valve_to_piston.exhaust"].limit(),
-            doubt_fails=MEETS,
+            inconclusive_fails=MEETS,
         ),
     ),
     rules=RULES,
     notices=NOTICES,
-    influences=influences,
+    components=components,
     cautions=("measuring", "first_start"),
 )

@@ -20,9 +20,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as faces
 from ringland_service.core.quantities import head as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 GASKET_KIND = {
     "composite": "composite or fibre gasket",
     "multi_layer_steel": "multi-layer steel gasket",
@@ -35,7 +36,7 @@ LENGTH_MM = 100.0
 class Inputs:
     """The straightedge's readings, the skim, and the chamber that it takes from."""
 
-    straightedge_gaps_mm: tuple[float, ...] = readings(
+    lines_mm: tuple[float, ...] = readings(
         sizes.STRAIGHTEDGE,
         "largest feeler that passes under the straightedge on each line: four edges and two "
         "diagonals; 0 where none passes",
@@ -59,7 +60,7 @@ class Inputs:
     skim_done_mm: float | None = quantity(
         faces.SKIM_DONE, "metal already taken off this face, in all", default=None
     )
-    chamber_area_at_face_mm2: float | None = quantity(
+    chamber_area_mm2: float | None = quantity(
         faces.CHAMBER_FACE,
         "area of the combustion chamber at the face, as measured: it shrinks with depth",
         default=None,
@@ -93,7 +94,7 @@ class Outputs:
     flatness_mm: float = result(
         "largest gap under the straightedge",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the readings",
         source=COMMON,
         extreme=True,
@@ -107,43 +108,43 @@ class Outputs:
     skim_mm: float = result(
         "metal to take off, if the face is to be skimmed",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="flatness_mm + skim_allowance_mm",
         source=COMMON,
     )
     skim_in_all_mm: float = result(
         "metal off this face in all after the skim",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="skim + skim_done; skim_done counts as none where it is not given",
         source=COMMON,
     )
     chamber_loss_cc: float | None = result(
         "volume that the skim takes from the chamber",
         kind=kinds.VOLUME,
-        digits=3,
-        formula="chamber_area_at_face_mm2 * skim_mm / 1000",
+        decimals=3,
+        formula="chamber_area_mm2 * skim_mm / 1000",
         source="solid geometry: volume of a prism",
         default=None,
     )
     clearance_after_cc: float | None = result(
         "clearance volume after the skim",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="clearance_cc - chamber_loss_cc",
         source="solid geometry",
         default=None,
     )
     ratio_before: float | None = result(
         "compression ratio before the skim",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
     ratio_after: float | None = result(
         "compression ratio after the skim",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
         default=None,
@@ -152,7 +153,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the flatness, the skim that it takes, and the ratio after."""
-    gaps = inputs.straightedge_gaps_mm
+    gaps = inputs.lines_mm
     flatness = max(gaps)
     skim = float(facing.skim_mm(flatness, inputs.skim_allowance_mm))
     return Outputs(
@@ -169,9 +170,9 @@ def _chamber(i: Inputs, skim_mm: float) -> dict[str, float]:
     found: dict[str, float] = {}
     if i.swept_cc is not None and i.clearance_cc is not None:
         found["ratio_before"] = float(geometry.compression_ratio(i.swept_cc, i.clearance_cc))
-    if i.chamber_area_at_face_mm2 is None:
+    if i.chamber_area_mm2 is None:
         return found
-    loss = float(facing.volume_of_cut_cc(skim_mm, i.chamber_area_at_face_mm2))
+    loss = float(facing.volume_of_cut_cc(skim_mm, i.chamber_area_mm2))
     found["chamber_loss_cc"] = loss
     if i.clearance_cc is None:
         return found
@@ -189,7 +190,7 @@ def _flat_enough(inputs: Inputs, _: Outputs) -> Limit:
         return plain
     extra = (more.high or 0.0) * (inputs.face_length_mm - LENGTH_MM) / LENGTH_MM
     return replace(
-        plain, high=(plain.high or 0.0) + extra, source=f"{plain.source}; {more.words} more"
+        plain, high=(plain.high or 0.0) + extra, source=f"{plain.source}; {more.label} more"
     )
 
 

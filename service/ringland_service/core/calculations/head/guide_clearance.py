@@ -30,8 +30,8 @@ Readings = tuple[float, ...]
 class Inputs:
     """What gauge, micrometer and dial indicator read on one valve and its guide, both clean."""
 
-    valve: str = choice("which valve", VALVE, example="intake")
-    fit: str = choice("which limits apply", FIT, example="used", default="used")
+    valve_kind: str = choice("which valve", VALVE, example="intake")
+    condition: str = choice("which limits apply", FIT, example="used", default="used")
     guide_bore_mm: Number | None = quantity(
         sizes.GUIDE, "largest bore of the guide: 3 heights on 2 axes", default=None
     )
@@ -51,7 +51,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    stem_mm: Number | None = quantity(
+    stem_size_mm: Number | None = quantity(
         sizes.STEM, "smallest diameter of the stem within the guide: 3 heights", default=None
     )
     stem_heights_mm: Readings | None = readings(
@@ -62,7 +62,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    rock_total_indicated_mm: Number | None = quantity(
+    rock_mm: Number | None = quantity(
         sizes.ROCK,
         "whole sideways rock, total indicator reading, valve lifted about 10 mm off its seat",
         default=None,
@@ -70,7 +70,7 @@ class Inputs:
     guide_length_mm: Number | None = quantity(
         sizes.GUIDE_LENGTH, "length of the guide", default=None
     )
-    indicator_distance_beyond_guide_mm: Number | None = quantity(
+    rock_distance_mm: Number | None = quantity(
         sizes.BEYOND_GUIDE, "where the indicator touches, beyond the end of the guide", default=None
     )
 
@@ -82,7 +82,7 @@ class Outputs:
     guide_largest_mm: Number | None = result(
         "largest bore of the guide",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the readings, or the one given",
         source=READ,
         extreme=True,
@@ -91,7 +91,7 @@ class Outputs:
     guide_bell_mouth_mm: Number | None = result(
         "bell mouth: larger end of the guide less the smallest bore between its ends",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="on either axis the larger end less the smallest bore between; the larger of both",
         source=DIFFERENCE,
         extreme=True,
@@ -100,7 +100,7 @@ class Outputs:
     guide_out_of_round_mm: Number | None = result(
         "out-of-round of the guide: largest difference of its two axes at one height",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="at each height the difference of both axes, without sign; the largest",
         source=DIFFERENCE,
         extreme=True,
@@ -109,7 +109,7 @@ class Outputs:
     stem_smallest_mm: Number | None = result(
         "smallest diameter of the stem",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of the readings, or the one given",
         source=READ,
         extreme=True,
@@ -118,7 +118,7 @@ class Outputs:
     stem_taper_mm: Number | None = result(
         "taper or wear of the stem: largest less smallest diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest of the readings",
         source=DIFFERENCE,
         extreme=True,
@@ -127,7 +127,7 @@ class Outputs:
     clearance_direct_mm: Number | None = result(
         "clearance by two diameters",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="guide_largest_mm - stem_smallest_mm",
         source=DIFFERENCE,
         default=None,
@@ -135,9 +135,8 @@ class Outputs:
     clearance_from_rock_mm: Number | None = result(
         "clearance that the rock implies in a guide of one bore all along",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="rock_total_indicated_mm * guide_length_mm"
-        " / (guide_length_mm + 2 * indicator_distance_beyond_guide_mm)",
+        decimals=3,
+        formula="rock_mm * guide_length_mm / (guide_length_mm + 2 * rock_distance_mm)",
         source="similar triangles",
         default=None,
     )
@@ -147,7 +146,7 @@ def compute(inputs: Inputs) -> Outputs:
     """Take the stem from the guide, and the clearance from the rock."""
     i = inputs
     guide = i.guide_bore_mm if i.guide_along_mm is None else _largest(_all_guide(i))
-    stem = i.stem_mm if i.stem_heights_mm is None else _smallest(i.stem_heights_mm)
+    stem = i.stem_size_mm if i.stem_heights_mm is None else _smallest(i.stem_heights_mm)
     both = None if guide is None or stem is None else valves.guide_clearance_mm(guide, stem)
     return Outputs(
         guide_largest_mm=guide,
@@ -196,7 +195,7 @@ def _taper_mm(stem: Readings | None) -> Number | None:
 
 
 def _from_rock_mm(i: Inputs) -> Number | None:
-    rock, beyond = i.rock_total_indicated_mm, i.indicator_distance_beyond_guide_mm
+    rock, beyond = i.rock_mm, i.rock_distance_mm
     if rock is None or beyond is None or i.guide_length_mm is None:
         return None
     return valves.clearance_from_rock_mm(rock, i.guide_length_mm, beyond)
@@ -213,13 +212,13 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
-            ("guide_bore_mm", "stem_mm"),
-            ("guide_along_mm", "stem_mm"),
+            ("guide_bore_mm", "stem_size_mm"),
+            ("guide_along_mm", "stem_size_mm"),
             ("guide_bore_mm", "stem_heights_mm"),
             ("guide_along_mm", "stem_heights_mm"),
-            ("rock_total_indicated_mm",),
+            ("rock_mm",),
         ),
     ),
     checks=judged.CHECKS,

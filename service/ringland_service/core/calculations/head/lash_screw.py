@@ -41,10 +41,10 @@ THREAD = "lead of a single-start thread"
 class Inputs:
     """Lash at the valve, cold, at the top dead centre of compression; and the screw."""
 
-    lash_measured_mm: Number = quantity(
+    found_mm: Number = quantity(
         sizes.LASH, "lash at the valve as measured, cold, cam on its base circle"
     )
-    lash_wanted_mm: Number = quantity(sizes.LASH, "lash wanted at the valve, cold", example=0.08)
+    target_mm: Number = quantity(sizes.LASH, "lash wanted at the valve, cold", example=0.08)
     screw_pitch_mm: Number = quantity(sizes.SCREW_PITCH, "pitch of the adjusting screw")
     screw_at: str = choice("which end of the rocker the screw is on", SCREW_AT, example=AT_VALVE)
     rocker_ratio: Number | None = number(
@@ -65,28 +65,28 @@ class Outputs:
     turn_deg: Number = result(
         "turn of the screw",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         formula="360 * turn_fraction",
         source=THREAD,
     )
     turn_fraction: Number = result(
         "turn of the screw in turns",
-        digits=2,
-        basis="lash_measured − lash_wanted, without sign, over screw_pitch; over rocker_ratio too "
+        decimals=2,
+        basis="found − lash_wanted, without sign, over screw_pitch; over rocker_ratio too "
         "where the screw is at the cam's or pushrod's end",
         source=THREAD,
     )
     turn_sense: str = result(
         "which way, a right-hand screw",
-        basis="in where lash_measured is above lash_wanted, out where it is below",
+        basis="in where found is above lash_wanted, out where it is below",
         source=THREAD,
         choices=SENSE,
     )
     lash_at_cam_end_mm: Number | None = result(
         "wanted lash as it is at the cam or pushrod",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="lash_wanted_mm / rocker_ratio",
+        decimals=3,
+        formula="target_mm / rocker_ratio",
         source="law of the lever",
         default=None,
     )
@@ -98,14 +98,14 @@ def compute(inputs: Inputs) -> Outputs:
     ratio: Number = 1.0
     if i.screw_at == AT_CAM and i.rocker_ratio is not None:
         ratio = i.rocker_ratio
-    turns = lash.screw_turn_fraction(i.lash_measured_mm, i.lash_wanted_mm, i.screw_pitch_mm, ratio)
+    turns = lash.screw_turn_fraction(i.found_mm, i.target_mm, i.screw_pitch_mm, ratio)
     cam = None
     if i.rocker_ratio is not None:
-        cam = lash.lash_at_cam_mm(i.lash_wanted_mm, i.rocker_ratio)
+        cam = lash.lash_at_cam_mm(i.target_mm, i.rocker_ratio)
     return Outputs(
         turn_deg=360 * turns,
         turn_fraction=turns,
-        turn_sense=_sense(i.lash_measured_mm - i.lash_wanted_mm),
+        turn_sense=_sense(i.found_mm - i.target_mm),
         lash_at_cam_end_mm=cam,
     )
 
@@ -134,7 +134,7 @@ CALCULATION = Calculation(
     checks=(
         Check(
             "lash_as_found",
-            "lash_measured_mm",
+            "found_mm",
             "lash as found; only the maker's range judges it",
             "cam on its base circle, the next leaf up must not go in, the next down goes in loose; "
             "five times",
@@ -171,8 +171,8 @@ CALCULATION = Calculation(
         ),
         Notice(
             "lash_reads_zero",
-            "lash_measured_mm",
-            lambda i, _: i.lash_measured_mm <= 0,
+            "found_mm",
+            lambda i, _: i.found_mm <= 0,
             "no lash is measured: the valve may be held open by more than this turn gives; back "
             "the screw off first, then measure again",
         ),

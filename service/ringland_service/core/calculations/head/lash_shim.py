@@ -28,28 +28,28 @@ GEOMETRY = "plane geometry"
 class Outputs:
     """For one valve single figures, for several a row each; and what became of every shim."""
 
-    aimed_lash_mm: float | None = length("lash aimed at", AIMED, MAKER, digits=2)
+    aimed_lash_mm: float | None = length("lash aimed at", AIMED, MAKER, decimals=2)
     exact_shim_mm: float | None = result(
         "shim that would give just that lash",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - aimed_lash_mm)",
+        decimals=3,
+        formula="shim_mm + stem_movement_per_lash * (found_mm - aimed_lash_mm)",
         source=GEOMETRY,
         default=None,
     )
     thinnest_within_mm: float | None = result(
         "thinnest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - lash_high_mm)",
+        decimals=3,
+        formula="shim_mm + stem_movement_per_lash * (found_mm - lash_high_mm)",
         source=GEOMETRY,
         default=None,
     )
     thickest_within_mm: float | None = result(
         "thickest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="old_shim_mm + stem_movement_per_lash * (measured_lash_mm - lash_low_mm)",
+        decimals=3,
+        formula="shim_mm + stem_movement_per_lash * (found_mm - lash_low_mm)",
         source=GEOMETRY,
         default=None,
     )
@@ -78,8 +78,8 @@ class Outputs:
     lash_after_mm: float | None = result(
         "lash that it gives",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="measured_lash_mm + (old_shim_mm - shim_chosen_mm) / stem_movement_per_lash",
+        decimals=3,
+        formula="found_mm + (shim_mm - shim_chosen_mm) / stem_movement_per_lash",
         source=GEOMETRY,
         default=None,
     )
@@ -107,7 +107,7 @@ class Outputs:
     lash_found_mm: tuple[float, ...] | None = result(
         "lash of each valve as found",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given",
         source="as given",
         default=None,
@@ -118,7 +118,7 @@ class Outputs:
     lash_after_each_mm: tuple[float, ...] | None = result(
         "lash that each of those valves comes to",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=GIVES,
         source=GEOMETRY,
         default=None,
@@ -126,7 +126,7 @@ class Outputs:
     lash_margins_mm: tuple[float, ...] | None = result(
         "how far inside its range each of those valves' lash comes",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the smaller of lash − least lash and largest lash − lash",
         source=GEOMETRY,
         default=None,
@@ -195,14 +195,14 @@ CALCULATION = Calculation(
     compute=compute,
     columns=False,
     left_out=left_lying,
-    one_of=(
+    any_of=(
         (
-            ("old_shim_mm", "measured_lash_mm", "lash_low_mm", "lash_high_mm"),
+            ("shim_mm", "found_mm", "lash_low_mm", "lash_high_mm"),
             ("valves",),
         ),
         (
-            ("shim_step_mm", "shim_least_mm", "shim_most_mm"),
-            ("shims_at_hand_mm",),
+            ("shim_step_mm", "shim_thinnest_mm", "shim_thickest_mm"),
+            ("shims_mm",),
             ("use_shims_taken_out",),
         ),
     ),

@@ -32,20 +32,20 @@ BOTTOM_FEED = (
 class Inputs:
     """The blue mark on valve and seat, the valve, and the cutters at hand."""
 
-    valve: str = choice("which valve", VALVE, example="exhaust")
-    fit: str = choice(
+    valve_kind: str = choice("which valve", VALVE, example="exhaust")
+    condition: str = choice(
         "which limits apply to the width as found", FIT, example="used", default="used"
     )
-    contact_outer_dia_mm: Number = quantity(
+    seat_outer_diameter_mm: Number = quantity(
         sizes.SEAT_DIAMETER, "outer diameter of the contact, by marking blue"
     )
-    contact_inner_dia_mm: Number = quantity(
+    seat_inner_diameter_mm: Number = quantity(
         sizes.SEAT_DIAMETER, "inner diameter of the contact, by marking blue", example=23.3
     )
     seat_angle_deg: Number = quantity(
         sizes.SEAT_ANGLE, "angle of the seat, from the plane across the valve's axis"
     )
-    valve_head_dia_mm: Number | None = quantity(
+    valve_head_diameter_mm: Number | None = quantity(
         sizes.SEAT_DIAMETER, "diameter of the valve head", example=26.5, default=None
     )
     face_width_mm: Number | None = quantity(
@@ -54,10 +54,10 @@ class Inputs:
         example=2.6,
         default=None,
     )
-    rim_thickness_mm: Number | None = quantity(
+    rim_mm: Number | None = quantity(
         sizes.RIM, "thickness of the valve's rim, along the valve", default=None
     )
-    seat_runout_tir_mm: Number | None = quantity(
+    seat_runout_mm: Number | None = quantity(
         lengths.RUN_OUT,
         "run-out of the seat about the pilot in its guide, total indicator reading",
         default=None,
@@ -76,7 +76,7 @@ class Inputs:
     feed_mm: Number | None = quantity(
         sizes.FEED, "feed of each cutter along the valve, from where it touches", default=None
     )
-    wanted_outer_dia_mm: Number | None = quantity(
+    wanted_outer_diameter_mm: Number | None = quantity(
         sizes.SEAT_DIAMETER,
         "outer diameter of the contact wanted, for the feed of the top cutter",
         example=25.3,
@@ -96,38 +96,38 @@ class Outputs:
     width_mm: Number = result(
         "width of the contact along its face",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="(contact_outer_dia_mm - contact_inner_dia_mm) / (2 * cosd(seat_angle_deg))",
+        decimals=2,
+        formula="(seat_outer_diameter_mm - seat_inner_diameter_mm) / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
     )
-    contact_mean_dia_mm: Number = result(
+    contact_mean_diameter_mm: Number = result(
         "mean diameter of the contact",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="(contact_outer_dia_mm + contact_inner_dia_mm) / 2",
+        decimals=2,
+        formula="(seat_outer_diameter_mm + seat_inner_diameter_mm) / 2",
         source=GEOMETRY,
     )
     outer_edge_inside_valve_rim_mm: Number | None = result(
         "outer edge of the contact inside the valve's rim, radial",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="(valve_head_dia_mm - contact_outer_dia_mm) / 2",
+        decimals=2,
+        formula="(valve_head_diameter_mm - seat_outer_diameter_mm) / 2",
         source=GEOMETRY,
         default=None,
     )
     contact_place: Number | None = result(
         "where the middle of the contact stands on the valve's face: 0 at the rim, 1 at its "
         "inner edge",
-        digits=2,
-        formula="(valve_head_dia_mm - contact_mean_dia_mm)"
+        decimals=2,
+        formula="(valve_head_diameter_mm - contact_mean_diameter_mm)"
         " / (2 * cosd(seat_angle_deg) * face_width_mm)",
         source=GEOMETRY,
         default=None,
     )
-    outer_dia_drop_per_feed_mm: Number | None = result(
+    outer_diameter_drop_per_feed_mm: Number | None = result(
         "what the feed of the top cutter takes off the outer diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula=TOP_CHANGE.format("feed_mm"),
         source=GEOMETRY,
         default=None,
@@ -135,23 +135,23 @@ class Outputs:
     width_after_top_cut_mm: Number | None = result(
         "width after the top cutter alone",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="width_mm - outer_dia_drop_per_feed_mm / (2 * cosd(seat_angle_deg))",
+        decimals=2,
+        formula="width_mm - outer_diameter_drop_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
         default=None,
     )
     inside_rim_after_top_cut_mm: Number | None = result(
         "outer edge inside the valve's rim after the top cutter, radial",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="outer_edge_inside_valve_rim_mm + outer_dia_drop_per_feed_mm / 2",
+        decimals=2,
+        formula="outer_edge_inside_valve_rim_mm + outer_diameter_drop_per_feed_mm / 2",
         source=GEOMETRY,
         default=None,
     )
-    inner_dia_rise_per_feed_mm: Number | None = result(
+    inner_diameter_rise_per_feed_mm: Number | None = result(
         "what the feed of the bottom cutter adds to the inner diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula=BOTTOM_CHANGE.format("feed_mm"),
         source=GEOMETRY,
         default=None,
@@ -159,24 +159,25 @@ class Outputs:
     width_after_bottom_cut_mm: Number | None = result(
         "width after the bottom cutter alone",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="width_mm - inner_dia_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
+        decimals=2,
+        formula="width_mm - inner_diameter_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
         default=None,
     )
     width_after_both_mm: Number | None = result(
         "width after both cutters",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="width_after_top_cut_mm - inner_dia_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
+        decimals=2,
+        formula="width_after_top_cut_mm"
+        " - inner_diameter_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
         default=None,
     )
     top_feed_needed_mm: Number | None = result(
         "feed of the top cutter down to the wanted outer diameter",
         kind=kinds.LENGTH,
-        digits=3,
-        formula=TOP_FEED.format("contact_outer_dia_mm - wanted_outer_dia_mm"),
+        decimals=3,
+        formula=TOP_FEED.format("seat_outer_diameter_mm - wanted_outer_diameter_mm"),
         source=GEOMETRY,
         default=None,
     )
@@ -184,9 +185,9 @@ class Outputs:
         "feed of the bottom cutter to the wanted width, after the top cutter where an outer "
         "diameter is wanted; below zero: too narrow already, widen with the seat's own cutter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="(outer diameter wanted, else as found − 2·wanted_width·cos(seat_angle) − "
-        "contact_inner_dia)·sin(bottom_cutter − seat_angle) / (2·cos(seat_angle)·"
+        "seat_inner_diameter)·sin(bottom_cutter − seat_angle) / (2·cos(seat_angle)·"
         "cos(bottom_cutter))",
         source=GEOMETRY,
         default=None,
@@ -196,12 +197,12 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out the contact's width and place, and what the cutters do to it."""
     i = inputs
-    outer, inner = i.contact_outer_dia_mm, i.contact_inner_dia_mm
-    mean, head = (outer + inner) / 2, i.valve_head_dia_mm
+    outer, inner = i.seat_outer_diameter_mm, i.seat_inner_diameter_mm
+    mean, head = (outer + inner) / 2, i.valve_head_diameter_mm
     inside = None if head is None else valves.inside_rim_mm(head, outer)
     return Outputs(
         width_mm=valves.width_along_face_mm(outer, inner, i.seat_angle_deg),
-        contact_mean_dia_mm=mean,
+        contact_mean_diameter_mm=mean,
         outer_edge_inside_valve_rim_mm=inside,
         contact_place=None
         if head is None or i.face_width_mm is None

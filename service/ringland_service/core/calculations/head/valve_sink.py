@@ -15,27 +15,28 @@ from ringland_service.core.formulas import geometry, lash, springs
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two lengths"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record
 class Inputs:
     """The sink, and what hangs on it."""
 
-    sink_mm: Number = quantity(
+    sink_cut_mm: Number = quantity(
         sizes.SINK,
         "rise of the stem by this work: seat cut and valve face together, same valve before and "
         "after",
     )
-    earlier_sink_mm: Number | None = quantity(
+    sink_now_mm: Number | None = quantity(
         sizes.SINK, "sink that was there before this work", example=0.1, default=None
     )
     adjuster: str = choice(
         "how the lash is set", judged.ADJUSTER, example="shim_or_screw", default="shim_or_screw"
     )
-    lash_before_mm: Number | None = quantity(
+    lash_found_mm: Number | None = quantity(
         sizes.LASH, "lash before the work, cold", example=0.25, default=None
     )
     ratio_lash_per_stem_rise: Number | None = number(
@@ -45,10 +46,10 @@ class Inputs:
         example=1.0,
         default=None,
     )
-    lash_wanted_mm: Number | None = quantity(
+    lash_target_mm: Number | None = quantity(
         sizes.LASH, "lash wanted, for the shim that is needed now", example=0.25, default=None
     )
-    old_shim_mm: Number | None = quantity(
+    lash_shim_mm: Number | None = quantity(
         sizes.SHIM, "shim fitted, by micrometer", example=2.45, default=None
     )
     thinnest_shim_mm: Number | None = quantity(
@@ -60,7 +61,7 @@ class Inputs:
     seat_load_nominal_n: Number | None = quantity(
         sizes.SPRING_LOAD, "load of the spring before the sink", example=140.0, default=None
     )
-    valve_head_dia_mm: Number | None = quantity(
+    valve_head_diameter_mm: Number | None = quantity(
         sizes.SEAT_DIAMETER, "diameter of the valve head", example=26.0, default=None
     )
     valves_cut: Number | None = count(
@@ -84,30 +85,30 @@ class Outputs:
     total_sink_mm: Number = result(
         "sink in all",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="sink of this work and the earlier sink, where told",
         source="arithmetic",
     )
     lash_after_mm: Number | None = result(
         "lash after the work, with the shim or screw as it was; below zero the valve is held open",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="lash_before_mm - ratio_lash_per_stem_rise * sink_mm",
+        decimals=2,
+        formula="lash_found_mm - ratio_lash_per_stem_rise * sink_cut_mm",
         source=DIFFERENCE,
         default=None,
     )
     shim_needed_mm: Number | None = result(
         "shim that brings the lash wanted",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="old_shim_mm + (lash_after_mm - lash_wanted_mm) / ratio_lash_per_stem_rise",
+        decimals=3,
+        formula="lash_shim_mm + (lash_after_mm - lash_target_mm) / ratio_lash_per_stem_rise",
         source=DIFFERENCE,
         default=None,
     )
     shim_room_left_mm: Number | None = result(
         "how much thinner the shim can still go: what the valve may sink further",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="shim_needed_mm - thinnest_shim_mm",
         source=DIFFERENCE,
         default=None,
@@ -115,15 +116,15 @@ class Outputs:
     seat_load_after_n: Number | None = result(
         "load of the spring after the sink, valve shut",
         kind=kinds.FORCE,
-        digits=1,
-        formula="seat_load_nominal_n - spring_rate_n_per_mm * sink_mm",
+        decimals=1,
+        formula="seat_load_nominal_n - spring_rate_n_per_mm * sink_cut_mm",
         source="Hooke's law",
         default=None,
     )
     seat_load_loss_pct: Number | None = result(
         "load lost, share of the one before",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (seat_load_nominal_n - seat_load_after_n) / seat_load_nominal_n",
         source="Hooke's law",
         default=None,
@@ -131,29 +132,29 @@ class Outputs:
     spring_shim_to_restore_mm: Number | None = result(
         "shim under the spring that restores its installed height",
         kind=kinds.LENGTH,
-        digits=2,
-        formula="sink_mm",
+        decimals=2,
+        formula="sink_cut_mm",
         source=DIFFERENCE,
         default=None,
     )
     chamber_gain_cc: Number | None = result(
         "what the chamber gains",
         kind=kinds.VOLUME,
-        digits=2,
-        formula="pi/4 * valve_head_dia_mm**2 * sink_mm * valves_cut / 1000",
+        decimals=2,
+        formula="pi/4 * valve_head_diameter_mm**2 * sink_cut_mm * valves_cut / 1000",
         source="solid geometry",
         default=None,
     )
-    cr_before: Number | None = result(
+    ratio_before: Number | None = result(
         "compression ratio before",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
-    cr_after: Number | None = result(
+    ratio_after: Number | None = result(
         "compression ratio after",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc + chamber_gain_cc) / (clearance_cc + chamber_gain_cc)",
         source=RATIO,
         default=None,
@@ -162,9 +163,9 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out what the sink does to lash, spring and chamber."""
-    earlier = inputs.earlier_sink_mm
+    earlier = inputs.sink_now_mm
     return Outputs(
-        total_sink_mm=inputs.sink_mm if earlier is None else inputs.sink_mm + earlier,
+        total_sink_mm=inputs.sink_cut_mm if earlier is None else inputs.sink_cut_mm + earlier,
         **_of_lash(inputs),
         **_of_spring(inputs),
         **_of_chamber(inputs),
@@ -172,13 +173,13 @@ def compute(inputs: Inputs) -> Outputs:
 
 
 def _of_lash(i: Inputs) -> dict[str, Number]:
-    before, ratio, wanted = i.lash_before_mm, i.ratio_lash_per_stem_rise, i.lash_wanted_mm
+    before, ratio, wanted = i.lash_found_mm, i.ratio_lash_per_stem_rise, i.lash_target_mm
     if before is None or ratio is None:
         return {}
-    after = lash.lash_after_sink_mm(before, i.sink_mm, ratio)
+    after = lash.lash_after_sink_mm(before, i.sink_cut_mm, ratio)
     found = {"lash_after_mm": after}
-    if i.old_shim_mm is not None and wanted is not None:
-        shim = lash.shim_for_lash_mm(i.old_shim_mm, after, wanted, 1 / ratio)
+    if i.lash_shim_mm is not None and wanted is not None:
+        shim = lash.shim_for_lash_mm(i.lash_shim_mm, after, wanted, 1 / ratio)
         found["shim_needed_mm"] = shim
         if i.thinnest_shim_mm is not None:
             found["shim_room_left_mm"] = shim - i.thinnest_shim_mm
@@ -189,11 +190,11 @@ def _of_spring(i: Inputs) -> dict[str, Number]:
     load, rate = i.seat_load_nominal_n, i.spring_rate_n_per_mm
     if load is None or rate is None:
         return {}
-    after = springs.load_n(load, 0.0, rate, i.sink_mm)
+    after = springs.load_n(load, 0.0, rate, i.sink_cut_mm)
     return {
         "seat_load_after_n": after,
         "seat_load_loss_pct": springs.loss_percent(load, after),
-        "spring_shim_to_restore_mm": i.sink_mm,
+        "spring_shim_to_restore_mm": i.sink_cut_mm,
     }
 
 
@@ -201,13 +202,13 @@ def _of_chamber(i: Inputs) -> dict[str, Number]:
     found: dict[str, Number] = {}
     clearance, swept = i.clearance_cc, i.swept_cc
     if clearance is not None and swept is not None:
-        found["cr_before"] = geometry.compression_ratio(swept, clearance)
-    if i.valve_head_dia_mm is None or i.valves_cut is None:
+        found["ratio_before"] = geometry.compression_ratio(swept, clearance)
+    if i.valve_head_diameter_mm is None or i.valves_cut is None:
         return found
-    gain = geometry.disc_volume_cc(i.valve_head_dia_mm, i.sink_mm) * i.valves_cut
+    gain = geometry.disc_volume_cc(i.valve_head_diameter_mm, i.sink_cut_mm) * i.valves_cut
     found["chamber_gain_cc"] = gain
     if clearance is not None and swept is not None:
-        found["cr_after"] = geometry.compression_ratio(swept, clearance + gain)
+        found["ratio_after"] = geometry.compression_ratio(swept, clearance + gain)
     return found
 
 

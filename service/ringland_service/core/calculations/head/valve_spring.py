@@ -5,6 +5,7 @@ from ringland_service.core.declare import Calculation, kinds, number, quantity, 
 from ringland_service.core.formulas import springs
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 HOOKE = "Hooke's law"
 DIFFERENCE = "difference of two lengths"
@@ -51,7 +52,7 @@ class Inputs:
         default=None,
     )
     wire_mm: Number | None = quantity(sizes.WIRE, "diameter of the wire", default=None)
-    mean_coil_dia_mm: Number | None = quantity(
+    mean_coil_diameter_mm: Number | None = quantity(
         sizes.COIL_DIAMETER, "mean diameter of the coils: outside less wire", default=None
     )
     active_coils: Number | None = number(
@@ -73,7 +74,7 @@ class Outputs:
     rate_n_per_mm: Number | None = result(
         "rate between the two loads",
         kind=kinds.SPRING_RATE,
-        digits=2,
+        decimals=2,
         formula="(load_2_n - load_1_n) / (length_1_mm - length_2_mm)",
         source=HOOKE,
         default=None,
@@ -81,7 +82,7 @@ class Outputs:
     seat_load_n: Number | None = result(
         "load at the installed height",
         kind=kinds.FORCE,
-        digits=1,
+        decimals=1,
         formula="load_1_n + rate_n_per_mm * (length_1_mm - installed_height_mm)",
         source=HOOKE,
         default=None,
@@ -89,7 +90,7 @@ class Outputs:
     seat_load_of_nominal_pct: Number | None = result(
         "load at the installed height, share of the nominal one",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * seat_load_n / nominal_seat_load_n",
         source="arithmetic",
         default=None,
@@ -97,7 +98,7 @@ class Outputs:
     open_length_mm: Number | None = result(
         "length at full lift",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="installed_height_mm - valve_lift_mm",
         source=DIFFERENCE,
         default=None,
@@ -105,7 +106,7 @@ class Outputs:
     open_load_n: Number | None = result(
         "load at full lift",
         kind=kinds.FORCE,
-        digits=1,
+        decimals=1,
         formula="load_1_n + rate_n_per_mm * (length_1_mm - open_length_mm)",
         source=HOOKE,
         default=None,
@@ -113,7 +114,7 @@ class Outputs:
     coil_bind_margin_mm: Number | None = result(
         "room that all coils together keep at full lift",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="open_length_mm - coil_bind_length_mm",
         source=DIFFERENCE,
         default=None,
@@ -121,7 +122,7 @@ class Outputs:
     free_length_implied_mm: Number | None = result(
         "free length that the two loads imply",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="length_1_mm + load_1_n / rate_n_per_mm",
         source=HOOKE,
         default=None,
@@ -129,7 +130,7 @@ class Outputs:
     free_length_loss_pct: Number | None = result(
         "free length lost, share of the new one",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * (free_length_new_mm - free_length_mm) / free_length_new_mm",
         source="arithmetic",
         default=None,
@@ -137,24 +138,24 @@ class Outputs:
     lean_deg: Number | None = result(
         "lean of the spring",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         basis="angle whose tangent is lean / free_length",
         source="plane geometry",
         default=None,
     )
     spring_index: Number | None = result(
         "mean coil diameter over wire",
-        digits=1,
-        formula="mean_coil_dia_mm / wire_mm",
-        source="EN 13906-1 (from memory)",
+        decimals=1,
+        formula="mean_coil_diameter_mm / wire_mm",
+        source=cited("{en_13906_1}"),
         default=None,
     )
     rate_from_wire_n_per_mm: Number | None = result(
         "rate that the wire gives, as a cross-check",
         kind=kinds.SPRING_RATE,
-        digits=2,
-        formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_dia_mm**3 * active_coils)",
-        source="EN 13906-1 (from memory)",
+        decimals=2,
+        formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_diameter_mm**3 * active_coils)",
+        source=cited("{en_13906_1}"),
         default=None,
     )
 
@@ -208,12 +209,12 @@ def _of_loads(i: Inputs, open_mm: Number | None) -> dict[str, Number]:
 
 
 def _of_wire(i: Inputs) -> dict[str, Number]:
-    if i.wire_mm is None or i.mean_coil_dia_mm is None:
+    if i.wire_mm is None or i.mean_coil_diameter_mm is None:
         return {}
-    found = {"spring_index": i.mean_coil_dia_mm / i.wire_mm}
+    found = {"spring_index": i.mean_coil_diameter_mm / i.wire_mm}
     if i.active_coils is not None and i.shear_modulus_mpa is not None:
         found["rate_from_wire_n_per_mm"] = springs.rate_from_wire_n_per_mm(
-            i.shear_modulus_mpa, i.wire_mm, i.mean_coil_dia_mm, i.active_coils
+            i.shear_modulus_mpa, i.wire_mm, i.mean_coil_diameter_mm, i.active_coils
         )
     return found
 
@@ -229,14 +230,14 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("load_1_n", "length_1_mm", "load_2_n", "length_2_mm"),
             ("installed_height_mm", "valve_lift_mm", "coil_bind_length_mm"),
             ("free_length_mm", "free_length_new_mm"),
             ("free_length_mm", "lean_mm"),
             ("free_length_mm",),
-            ("wire_mm", "mean_coil_dia_mm", "active_coils", "shear_modulus_mpa"),
+            ("wire_mm", "mean_coil_diameter_mm", "active_coils", "shear_modulus_mpa"),
         ),
     ),
     checks=judged.CHECKS,

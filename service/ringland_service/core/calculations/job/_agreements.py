@@ -20,7 +20,7 @@ AGREEMENTS = (
     *(_without_valves(section) for section in ("valve", "spring", "lash", "cam")),
     of_one_engine(
         "cylinder_number",
-        "cylinders",
+        "cylinder_count",
         lambda number, cylinders: number > cylinders,
         "the order is for a cylinder that the engine does not have",
         "a cylinder from 1 to the number of cylinders",

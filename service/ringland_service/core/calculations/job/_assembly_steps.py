@@ -32,7 +32,7 @@ from ringland_service.core.calculations.order_card import order_card
 from ringland_service.core.declare import Step, Way
 
 Known = Mapping[str, Any]
-DECISION = "cylinder_decision.decision"
+DECISION = "cylinder_decision.way"
 NO_PREMIX = "oil goes into the fuel of a two-stroke; this engine is a four-stroke"
 PISTON = ("oversize_choice.chosen", "piston_selection.best")
 
@@ -54,13 +54,13 @@ ROD = Step(
     part="rod_play",
     calculation=rod_play.CALCULATION,
     purpose="whether the rod and crank below are worth a new top end",
-    sources={"fit": ("rod_fit",)},
+    sources={"condition": ("rod_condition",)},
     when=begun(
         "big_end_side_mm",
         "big_end_radial_mm",
         "small_end_tip_rock_mm",
-        "runout_tir_left_mm",
-        "runout_tir_right_mm",
+        "runout_left_mm",
+        "runout_right_mm",
     ),
 )
 ENGINE_AFTER = (
@@ -136,8 +136,8 @@ ENGINE_AFTER = (
         calculation=hot_clearance.CALCULATION,
         purpose="running clearance, for comparison only",
         sources={
-            "bore_mm": (*NEW_BORE, "bore_survey.max_mm"),
-            "piston_mm": ("oversize_choice.chosen_piston_mm", "piston_mm"),
+            "bore_mm": (*NEW_BORE, "bore_survey.largest_mm"),
+            "piston_size_mm": ("oversize_choice.chosen_piston_mm", "piston_size_mm"),
         },
         when=begun("bore_hot_c", "piston_hot_c"),
     ),
@@ -145,8 +145,8 @@ ENGINE_AFTER = (
         part="crosshatch",
         calculation=crosshatch.CALCULATION,
         purpose="what the hone must be set to",
-        sources={"bore_mm": (*NEW_BORE, "bore_survey.max_mm", "bore_mm")},
-        when=begun("spindle_rpm", "hone_travel_mm", "full_cycles_rpm"),
+        sources={"bore_mm": (*NEW_BORE, "bore_survey.largest_mm", "bore_mm")},
+        when=begun("spindle_speed_rpm", "travel_mm", "strokes_per_minute_rpm"),
         falls_out=never_bored,
     ),
     Step(
@@ -168,7 +168,7 @@ def _order_needs(known: Known) -> tuple[tuple[Way, ...], ...]:
     """Return what an order states of this work: it is open without, and the card stands."""
     bored = known["cylinder_decision.work"] == "bore_and_hone"
     fit: tuple[tuple[Way, ...], ...] = ((("clearance_low_mm", "clearance_high_mm"),),)
-    piston: tuple[tuple[Way, ...], ...] = ((("piston_mm",),),)
+    piston: tuple[tuple[Way, ...], ...] = ((("piston_size_mm",),),)
     return (*(fit if bored else ()), *(piston if bored or "piston_mark" in known else ()))
 
 
@@ -179,11 +179,11 @@ AFTER_DECISION = (
         purpose="the order to the machinist",
         sources={
             "work": ("cylinder_decision.work",),
-            "piston_mm": ("oversize_choice.chosen_piston_mm", "rering_piston_mm"),
+            "piston_size_mm": ("oversize_choice.chosen_piston_mm", "new_rings_piston_mm"),
             "piston_mark": ("piston_mark", "oversize_choice.chosen"),
             "interference_mm": ("sleeve_fit.interference_mm",),
             "heat_c": ("sleeve_fit.heat_cylinder_to_c",),
-            "included_angle_deg": ("wanted_included_deg",),
+            "included_angle_deg": ("included_angle_deg",),
             "proof_depths_mm": ("proof_depths_mm", "depth_mm"),
             "wall_floor_mm": ("wall_floor_mm", "liner_wall.floor_used_mm"),
         },
@@ -194,7 +194,7 @@ AFTER_DECISION = (
         part="parts_to_order",
         calculation=parts_to_order.CALCULATION,
         purpose="what must be ordered",
-        sources={"decision": (DECISION,), "piston": PISTON},
+        sources={"way": (DECISION,), "piston_size": PISTON},
         when=begun(DECISION),
     ),
     Step(
@@ -202,7 +202,7 @@ AFTER_DECISION = (
         calculation=re_check.CALCULATION,
         purpose="what to read again when the cylinder is back",
         sources={
-            "decision": (DECISION,),
+            "way": (DECISION,),
             "finish_low_mm": ("bore_order.finish_low_mm",),
             "finish_high_mm": ("bore_order.finish_high_mm",),
             "gap_bore_mm": GAPS.sources["bore_mm"],
@@ -213,7 +213,7 @@ AFTER_DECISION = (
         part="before_assembly",
         calculation=before_assembly.CALCULATION,
         purpose="what must be found and cleaned before anything goes back together",
-        sources={"decision": (DECISION,)},
+        sources={"way": (DECISION,)},
         when=begun(DECISION),
     ),
 )
@@ -234,7 +234,7 @@ ASSEMBLY = (
         part="ring_clocking",
         calculation=ring_clocking.CALCULATION,
         purpose="where the ring gaps go",
-        sources={"bore_mm": (*NEW_BORE, "unworn_bore_mm", "bore_mm")},
+        sources={"bore_mm": (*NEW_BORE, "unworn_mm", "bore_mm")},
         when=begun("gaps", "ring_pins", "port_windows"),
     ),
     Step(
@@ -242,7 +242,7 @@ ASSEMBLY = (
         calculation=premix.CALCULATION,
         purpose="oil for the fuel",
         falls_out=lambda known: "" if two_stroke(known) or "cycle" not in known else NO_PREMIX,
-        when=begun("fuel_l", "ratio_fuel_to_oil", "tank_has_l"),
+        when=begun("fuel_l", "ratio", "tank_has_l"),
     ),
     Step(
         part="run_in",
@@ -253,14 +253,14 @@ ASSEMBLY = (
     Step(
         part="consequences",
         calculation=consequences.CALCULATION,
-        purpose="whether using a doubtful part again costs less than the repair",
+        purpose="whether using a uncertain part again costs less than the repair",
         when=begun("cost_of_reuse", "cost_of_repair", "cost_of_comeback"),
     ),
     Step(
         part="estimate",
         calculation=estimate.CALCULATION,
         purpose="price of the job, against a replacement",
-        sources={"work": ("price_of",)},
+        sources={"of_way": ("of_way",)},
         when=begun("parts", "machine_shop", "labour_rate"),
     ),
 )

@@ -15,88 +15,88 @@ from ringland_service.core.calculations.head import (
     valve_sink,
     valve_spring,
 )
-from ringland_service.core.declare import asked, optional
+from ringland_service.core.declare import input_fields, partial_record
 
 SPRING, CAM = valve_spring.CALCULATION.inputs, cam_check.CALCULATION.inputs
 
-Squish = optional(
+Squish = partial_record(
     "Squish",
     "Squish clearance, and the base gaskets at hand.",
     (
         squish.CALCULATION.inputs,
         (
-            "solder_at_pin_axis_mm",
+            "solder_mm",
             "solder_wire_mm",
             "head_step_mm",
-            "squish_doubt_mm",
-            "bowl_dia_mm",
+            "solder_uncertainty_mm",
+            "bowl_diameter_mm",
             "base_gasket_fitted_mm",
             "base_gaskets_mm",
             "squish_wanted_mm",
         ),
     ),
-    unsaid=("head_step_mm",),
+    without_example=("head_step_mm",),
 )
-HeadFace = optional(
+HeadFace = partial_record(
     "HeadFace",
     "The head's face, and the ratio wanted.",
     (
         flatness.CALCULATION.inputs,
         (
-            "straightedge_gaps_mm",
+            "lines_mm",
             "face_length_mm",
             "rocks",
             "skim_allowance_mm",
             "skim_done_mm",
-            "chamber_area_at_face_mm2",
+            "chamber_area_mm2",
             "gasket_kind",
             "roughness_mm",
         ),
     ),
     (wanted_ratio.CALCULATION.inputs, ("wanted_ratio",)),
 )
-Valve = optional(
+Valve = partial_record(
     "Valve",
     "The worst valve: guide, seat, sink and spring.",
     (
         guide_clearance.CALCULATION.inputs,
         (
-            ("which_valve", "valve"),
-            ("valve_fit", "fit"),
+            "valve_kind",
+            ("valve_condition", "condition"),
             "guide_bore_mm",
             "guide_along_mm",
             "guide_across_mm",
-            "stem_mm",
+            "stem_size_mm",
             "stem_heights_mm",
-            "rock_total_indicated_mm",
+            "rock_mm",
             "guide_length_mm",
-            "indicator_distance_beyond_guide_mm",
+            "rock_distance_mm",
         ),
     ),
     (
         valve_seat.CALCULATION.inputs,
         (
-            "contact_outer_dia_mm",
-            "contact_inner_dia_mm",
+            "seat_outer_diameter_mm",
+            "seat_inner_diameter_mm",
             ("cut_seat_angle_deg", "seat_angle_deg"),
-            "valve_head_dia_mm",
+            "valve_head_diameter_mm",
             "face_width_mm",
-            "rim_thickness_mm",
-            "seat_runout_tir_mm",
+            "rim_mm",
+            "seat_runout_mm",
             "top_cutter_deg",
             "bottom_cutter_deg",
             "feed_mm",
-            "wanted_outer_dia_mm",
+            "wanted_outer_diameter_mm",
             "wanted_width_mm",
         ),
     ),
     (
         valve_sink.CALCULATION.inputs,
         (
-            "sink_mm",
-            "earlier_sink_mm",
+            "sink_cut_mm",
+            "sink_now_mm",
             "adjuster",
-            "lash_before_mm",
+            "lash_found_mm",
             "ratio_lash_per_stem_rise",
             "thinnest_shim_mm",
             "spring_rate_n_per_mm",
@@ -105,41 +105,41 @@ Valve = optional(
         ),
     ),
 )
-Spring = optional("Spring", "One valve spring.", (SPRING, tuple(asked(SPRING))))
-Lash = optional(
+Spring = partial_record("Spring", "One valve spring.", (SPRING, tuple(input_fields(SPRING))))
+Lash = partial_record(
     "Lash",
     "Valve lash: shims at hand, or the screw.",
     (
         lash_shim.CALCULATION.inputs,
         (
-            "old_shim_mm",
-            "measured_lash_mm",
-            "old_shim_mark_mm",
-            "last_lash_mm",
+            "shim_mm",
+            "found_mm",
+            "shim_mark_mm",
+            "found_last_time_mm",
             "valves",
             "lash_low_mm",
             "lash_high_mm",
-            "target_lash_mm",
+            "target_mm",
             "gear",
             "stem_movement_per_lash",
-            "shims_at_hand_mm",
+            "shims_mm",
             "use_shims_taken_out",
             "shim_step_mm",
-            "shim_least_mm",
-            "shim_most_mm",
+            "shim_thinnest_mm",
+            "shim_thickest_mm",
         ),
     ),
     (
         lash_screw.CALCULATION.inputs,
         (
-            "lash_measured_mm",
-            "lash_wanted_mm",
             "screw_pitch_mm",
             "screw_at",
             "rocker_ratio",
             "pad_worn_hollow",
         ),
     ),
-    unsaid=("valves", "shims_at_hand_mm", "use_shims_taken_out"),
+    without_example=("valves", "shims_mm", "use_shims_taken_out"),
 )
-Cam = optional("Cam", "Cam lobes, cam timing, valves to piston.", (CAM, tuple(asked(CAM))))
+Cam = partial_record(
+    "Cam", "Cam lobes, cam timing, valves to piston.", (CAM, tuple(input_fields(CAM)))
+)

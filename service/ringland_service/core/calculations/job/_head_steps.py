@@ -23,7 +23,7 @@ SQUISH = Step(
     calculation=squish.CALCULATION,
     purpose="squish clearance, and the base gasket that brings it right",
     sources={"clearance_cc": CLEARANCE},
-    when=begun("solder_at_pin_axis_mm", "head_step_mm"),
+    when=begun("solder_mm", "head_step_mm"),
     gives_way=works.RATIO_AFTER
     | works.CLEARANCE_AFTER
     | {
@@ -38,7 +38,7 @@ HEAD = (
         calculation=flatness.CALCULATION,
         purpose="whether the face is flat, and what a skim does to the ratio",
         sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
-        when=begun("straightedge_gaps_mm"),
+        when=begun("lines_mm"),
         gives_way=works.RATIO_AFTER | works.CLEARANCE_AFTER,
     ),
     Step(
@@ -56,27 +56,27 @@ HEAD = (
         part="guide_clearance",
         calculation=guide_clearance.CALCULATION,
         purpose="the stem's clearance in its guide",
-        sources={"fit": ("valve_fit",), "valve": ("which_valve",)},
-        when=begun("guide_bore_mm", "guide_along_mm", "rock_total_indicated_mm"),
+        sources={"condition": ("valve_condition",), "valve_kind": ("valve_kind",)},
+        when=begun("guide_bore_mm", "guide_along_mm", "rock_mm"),
     ),
     Step(
         part="valve_seat",
         calculation=valve_seat.CALCULATION,
         purpose="width and place of the seat, and the cuts that bring it right",
         sources={
-            "fit": ("valve_fit",),
-            "valve": ("which_valve",),
+            "condition": ("valve_condition",),
+            "valve_kind": ("valve_kind",),
             "seat_angle_deg": ("cut_seat_angle_deg",),
         },
-        when=begun("contact_outer_dia_mm", "contact_inner_dia_mm"),
+        when=begun("seat_outer_diameter_mm", "seat_inner_diameter_mm"),
     ),
     Step(
         part="valve_sink",
         calculation=valve_sink.CALCULATION,
         purpose="what seat cutting does to lash, spring and chamber",
         sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
-        when=begun("sink_mm"),
-        gives_way={"cr_after": works.RATIO_AFTER["ratio_after"]},
+        when=begun("sink_cut_mm"),
+        gives_way={"ratio_after": works.RATIO_AFTER["ratio_after"]},
     ),
     Step(
         part="valve_spring",
@@ -88,13 +88,13 @@ HEAD = (
         part="lash_shim",
         calculation=lash_shim.CALCULATION,
         purpose="which shim goes in",
-        when=begun("measured_lash_mm", "valves"),
+        when=begun("found_mm", "valves"),
     ),
     Step(
         part="lash_screw",
         calculation=lash_screw.CALCULATION,
         purpose="how far the adjuster turns",
-        when=begun("lash_measured_mm", "screw_pitch_mm"),
+        when=begun("found_mm", "screw_pitch_mm"),
     ),
     Step(
         part="cam_check",

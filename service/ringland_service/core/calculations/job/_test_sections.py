@@ -11,51 +11,51 @@ from ringland_service.core.calculations.engine_tests import (
     leak_down,
     oil_use,
 )
-from ringland_service.core.declare import optional
+from ringland_service.core.declare import partial_record
 
-LeakDown = optional(
+LeakDown = partial_record(
     "LeakDown",
     "The leak-down test, and the crank that its air tries to turn.",
     (
         leak_down.CALCULATION.inputs,
         (
-            "supply_kpa",
-            "cylinder_kpa",
-            "rocked_forward_kpa",
-            "rocked_back_kpa",
+            "supply_pressure_kpa",
+            "cylinder_pressure_kpa",
+            "rocked_forward_pressure_kpa",
+            "rocked_back_pressure_kpa",
             "restrictor_mm",
             "gauge_difference_kpa_diff",
             "gauge_residual_kpa_diff",
             "gauge_full_scale_kpa",
             ("leak_gauge_error_pct", "gauge_error_pct"),
-            "makers_good_to_pct",
-            "makers_serviceable_to_pct",
-            "makers_worn_to_pct",
-            ("leak_use", "use"),
+            "good_to_pct",
+            "serviceable_to_pct",
+            "worn_to_pct",
+            ("duty", "duty"),
             "piston_at",
             "heard_at",
         ),
     ),
     (
         leak_area.CALCULATION.inputs,
-        ("other_restrictor_mm", "other_supply_kpa", "coefficient_doubt_pct"),
+        ("other_restrictor_mm", "other_supply_pressure_kpa", "coefficient_uncertainty_pct"),
     ),
     (
         charged_crank_torque.CALCULATION.inputs,
         ("held_at_deg", "second_deg", "opens_deg", "bar_mm"),
     ),
-    unsaid=(
+    without_example=(
         "leak_gauge_error_pct",
         "gauge_full_scale_kpa",
         "gauge_residual_kpa_diff",
-        "makers_good_to_pct",
-        "makers_serviceable_to_pct",
-        "makers_worn_to_pct",
-        "rocked_forward_kpa",
-        "rocked_back_kpa",
+        "good_to_pct",
+        "serviceable_to_pct",
+        "worn_to_pct",
+        "rocked_forward_pressure_kpa",
+        "rocked_back_pressure_kpa",
     ),
 )
-Crankcase = optional(
+Crankcase = partial_record(
     "Crankcase",
     "The pressure and vacuum test of a two-stroke's crankcase.",
     (
@@ -71,19 +71,19 @@ Crankcase = optional(
             "vacuum_minutes",
             "vacuum_start_temperature_c",
             "vacuum_end_temperature_c",
-            ("crankcase_trapped_volume_cc", "trapped_volume_cc"),
+            ("trapped_volume_cc", "trapped_volume_cc"),
             "plates_soaped",
             "second_crank_position",
         ),
     ),
 )
-Oil = optional(
+Oil = partial_record(
     "Oil",
     "Oil that the engine used.",
     (
         oil_use.CALCULATION.inputs,
         (
-            "oil_added_ml",
+            "added_ml",
             "distance_km",
             "hours",
             ("fuel_used_l", "fuel_l"),
@@ -91,17 +91,17 @@ Oil = optional(
             "level_read_alike",
             "overfilled",
             "fuel_in_oil",
-            ("still_running_in", "running_in"),
+            ("not_run_in_yet", "running_in"),
         ),
     ),
 )
-Signs = optional(
+Signs = partial_record(
     "Signs",
     "What was seen, heard or found, and the request's own weights.",
     (
         diagnosis.CALCULATION.inputs,
         (
-            "complaint_kind",
+            "complaint",
             "evidence",
             "cooling",
             "weights",

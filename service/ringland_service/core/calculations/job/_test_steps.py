@@ -15,21 +15,21 @@ from ringland_service.core.declare import Step
 OPEN_CRANKCASE = (
     "the crankcase of a four-stroke breathes and is not tested under pressure and vacuum"
 )
-LEAK = begun("supply_kpa", "cylinder_kpa")
+LEAK = begun("supply_pressure_kpa", "cylinder_pressure_kpa")
 
 TESTS = (
     Step(
         part="leak_down",
         calculation=leak_down.CALCULATION,
         purpose="how much leaks, and where it is heard",
-        sources={"gauge_error_pct": ("leak_gauge_error_pct",), "use": ("leak_use",)},
+        sources={"gauge_error_pct": ("leak_gauge_error_pct",), "duty": ("duty",)},
         when=LEAK,
     ),
     Step(
         part="leak_area",
         calculation=leak_area.CALCULATION,
         purpose="the leak as a hole, to compare with another tester",
-        when=begun("other_restrictor_mm", "other_supply_kpa"),
+        when=begun("other_restrictor_mm", "other_supply_pressure_kpa"),
     ),
     Step(
         part="charged_crank_torque",
@@ -41,7 +41,7 @@ TESTS = (
         part="crankcase_leak",
         calculation=crankcase_leak.CALCULATION,
         purpose="whether the crankcase holds pressure and vacuum",
-        sources={"trapped_volume_cc": ("crankcase_trapped_volume_cc",)},
+        sources={"trapped_volume_cc": ("trapped_volume_cc",)},
         when=lambda known: "cycle" in known and begun("start_kpa", "vacuum_start_kpa")(known),
         falls_out=lambda known: "" if two_stroke(known) else OPEN_CRANKCASE,
     ),
@@ -49,8 +49,8 @@ TESTS = (
         part="oil_use",
         calculation=oil_use.CALCULATION,
         purpose="whether the engine uses more oil than it should",
-        sources={"fuel_l": ("fuel_used_l",), "running_in": ("still_running_in",)},
-        when=begun("oil_added_ml"),
+        sources={"fuel_l": ("fuel_used_l",), "running_in": ("not_run_in_yet",)},
+        when=begun("added_ml"),
     ),
 )
 DIAGNOSIS = Step(

@@ -15,11 +15,11 @@ from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
 from ringland_service.core.calculations.decision import choice_by_consequence
 from ringland_service.core.calculations.machining import crosshatch, sleeve_fit
 from ringland_service.core.calculations.order_card import order_card
-from ringland_service.core.declare import asked, optional
+from ringland_service.core.declare import input_fields, partial_record
 
 TORQUE, CLOCKING = torque_steps.CALCULATION.inputs, ring_clocking.CALCULATION.inputs
 
-Bottom = optional(
+Bottom = partial_record(
     "Bottom",
     "The rod and the crank below.",
     (
@@ -30,13 +30,13 @@ Bottom = optional(
             "big_end",
             "small_end_tip_rock_mm",
             "big_end_width_mm",
-            "runout_tir_left_mm",
-            "runout_tir_right_mm",
-            ("rod_fit", "fit"),
+            "runout_left_mm",
+            "runout_right_mm",
+            ("rod_condition", "condition"),
         ),
     ),
 )
-Order = optional(
+Order = partial_record(
     "Order",
     "What the order card to the machinist states besides.",
     (
@@ -80,22 +80,22 @@ Order = optional(
         ),
     ),
 )
-Hone = optional(
+Hone = partial_record(
     "Hone",
     "The hone that the machinist has.",
     (
         crosshatch.Inputs,
         (
-            "spindle_rpm",
-            "hone_travel_mm",
-            "full_cycles_rpm",
-            "wanted_included_deg",
+            "spindle_speed_rpm",
+            "travel_mm",
+            "strokes_per_minute_rpm",
+            "included_angle_deg",
             "stroke_drive",
             "ring_kind",
         ),
     ),
 )
-Sleeve = optional(
+Sleeve = partial_record(
     "Sleeve",
     "A new sleeve and the cylinder that takes it.",
     (
@@ -107,22 +107,22 @@ Sleeve = optional(
             "held_by",
             "sleeve_temperature_c",
             "running_temperature_c",
-            "alpha_cylinder_per_k",
-            "alpha_sleeve_per_k",
+            "cylinder_alpha_per_k",
+            "sleeve_alpha_per_k",
         ),
     ),
 )
-Hot = optional(
+Hot = partial_record(
     "Hot",
     "Bore and piston when running.",
     (hot_clearance.Inputs, ("bore_hot_c", "piston_hot_c")),
 )
-Torque = optional(
+Torque = partial_record(
     "Torque",
     "One kind of fastener, its torque, the wrench and the adapter.",
-    (TORQUE, tuple(asked(TORQUE))),
+    (TORQUE, tuple(input_fields(TORQUE))),
 )
-Fasteners = optional(
+Fasteners = partial_record(
     "Fasteners",
     "Where the fasteners of one face stand.",
     (
@@ -130,7 +130,7 @@ Fasteners = optional(
         ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg", "ring_share"),
     ),
 )
-Clocking = optional(
+Clocking = partial_record(
     "Clocking",
     "Where the ring gaps go, or the pins of a two-stroke.",
     (
@@ -146,12 +146,12 @@ Clocking = optional(
         ),
     ),
 )
-Fuel = optional(
+Fuel = partial_record(
     "Fuel",
     "Fuel and oil of a two-stroke.",
-    (premix.Inputs, ("fuel_l", "ratio_fuel_to_oil", "tank_has_l", "tank_ratio")),
+    (premix.Inputs, ("fuel_l", "ratio", "tank_has_l", "tank_ratio")),
 )
-RunIn = optional(
+RunIn = partial_record(
     "RunIn",
     "Running in, and the readings after it.",
     (
@@ -166,7 +166,7 @@ RunIn = optional(
         ),
     ),
 )
-Price = optional(
+Price = partial_record(
     "Price",
     "Prices of parts, machine shop and labour; what using a part again, a repair, a comeback cost.",
     (
@@ -185,7 +185,7 @@ Price = optional(
             "labour_tax",
             "replacement_cost",
             "money_decimals",
-            ("price_of", "work"),
+            "of_way",
         ),
     ),
     (

@@ -8,8 +8,7 @@ from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.calculations.decision.ways_kept import LEAVE_ALONE
 from ringland_service.core.declare import Calculation, choice, record, result
 from ringland_service.core.engines import condition
-
-TRADE = "common practice, no source"
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
 ROOT_CAUSES: tuple[tuple[str, str | None], ...] = (
     ("air filter, its seal and boot: dust", None),
@@ -47,7 +46,7 @@ THREADS = (
 class Inputs:
     """The decision, the engine's cycle, and what the bore looked like."""
 
-    decision: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
     cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
     surface: str | None = choice(
         "look of the bore's surface", condition.SURFACE, example="scored", default=None
@@ -81,7 +80,7 @@ def _of_cycle(cycle: str | None) -> tuple[str, ...]:
 
 
 def _head(inputs: Inputs) -> tuple[str, ...]:
-    if inputs.decision == LEAVE_ALONE:
+    if inputs.way == LEAVE_ALONE:
         return ()
     return PORTS_HEAD if inputs.cycle == "two_stroke" else HEAD
 

@@ -6,23 +6,24 @@ from ringland_service.core.declare import (
     REQUIRED,
     Calculation,
     Notice,
+    field_like,
     findings_so_far,
     record,
     result,
-    same,
 )
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @record
 class Inputs:
     """The three costs, and what was found so far."""
 
-    cost_of_reuse: Number = same(one.Inputs, "cost_of_reuse", default=REQUIRED)
-    cost_of_repair: Number = same(one.Inputs, "cost_of_repair", default=REQUIRED)
-    cost_of_comeback: Number = same(one.Inputs, "cost_of_comeback", default=REQUIRED)
-    failure_hurts: bool = same(one.Inputs, "failure_hurts", default=False)
+    cost_of_reuse: Number = field_like(one.Inputs, "cost_of_reuse", default=REQUIRED)
+    cost_of_repair: Number = field_like(one.Inputs, "cost_of_repair", default=REQUIRED)
+    cost_of_comeback: Number = field_like(one.Inputs, "cost_of_comeback", default=REQUIRED)
+    failure_hurts: bool = field_like(one.Inputs, "failure_hurts", default=False)
     findings: tuple[Finding, ...] = findings_so_far()
 
 
@@ -37,21 +38,21 @@ class Choice:
         source="verdicts of the card",
         default=None,
     )
-    probability_within: float = result(
+    conformance_probability: float = result(
         "probability that the part is within its limit",
-        digits=4,
+        decimals=4,
         basis="verdicts of the card",
         source=one.CONFORMING,
     )
     probability_beyond: float = result(
         "probability that the part is beyond its limit",
-        digits=4,
-        formula="1 - probability_within",
+        decimals=4,
+        formula="1 - conformance_probability",
         source=one.CONFORMING,
     )
     expected_cost_of_reuse: float = result(
         "cost of using the part again, on average over many such parts",
-        digits=2,
+        decimals=2,
         basis="cost of reuse and the probability beyond the limit times the cost of a comeback",
         source=by.SOURCE,
     )
@@ -70,7 +71,7 @@ class Outputs:
 
     break_even_probability: Number = result(
         "probability beyond the limit above which the repair is the cheaper",
-        digits=4,
+        decimals=4,
         formula="(cost_of_repair - cost_of_reuse) / cost_of_comeback",
         source=by.SOURCE,
     )
@@ -82,9 +83,9 @@ class Outputs:
         default=None,
     )
     not_by_cost: tuple[str, ...] | None = result(
-        "too close to call, and not judged by cost since doubt counts as a fail there",
+        "too close to call, and not judged by cost since uncertainty counts as a fail there",
         basis="verdicts of the card",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 
@@ -94,7 +95,7 @@ def _choice(inputs: Inputs, finding: Finding, within: float) -> Choice:
     return Choice(
         check=finding.check,
         of=finding.of or None,
-        probability_within=within,
+        conformance_probability=within,
         probability_beyond=float(weighed.beyond),
         expected_cost_of_reuse=float(weighed.expected),
         cheaper=weighed.cheaper,

@@ -5,8 +5,8 @@ from ringland_service.core.calculations.decision import ways_cut as cut
 from ringland_service.core.calculations.decision import ways_kept as kept
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import Calculation, choice, count, record, result, text
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 WORK_OF = {
     kept.HONE: "re_ring",
     kept.DEGLAZE: "re_ring",
@@ -31,9 +31,11 @@ CLIPS = 2
 class Inputs:
     """The decision, the piston that it rests on, and the number of cylinders."""
 
-    decision: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
     piston: str | None = text("piston decided on", example="+0.50 mm", longest=40, default=None)
-    cylinders: int | None = count("number of cylinders", low=1, high=16, example=1, default=None)
+    cylinder_count: int | None = count(
+        "number of cylinders", low=1, high=16, example=1, default=None
+    )
 
 
 @record
@@ -70,17 +72,17 @@ def _pieces(part: str, cylinders: int | None) -> int | None:
 def _part(part: str, inputs: Inputs) -> Part:
     mark = inputs.piston if part in WITH_PISTON else None
     words = f"{part} {mark}" if mark else part
-    why = DECISIONS[inputs.decision]
-    if part in ("rings", "ring set") and inputs.decision == cut.OVERBORE:
+    why = DECISIONS[inputs.way]
+    if part in ("rings", "ring set") and inputs.way == cut.OVERBORE:
         words, why = f"{part} of the same oversize", "rings must match the oversize"
-    return Part(part=words, why=why, pieces=_pieces(part, inputs.cylinders))
+    return Part(part=words, why=why, pieces=_pieces(part, inputs.cylinder_count))
 
 
 def compute(inputs: Inputs) -> Outputs:
     """Return the parts of the decision."""
-    work = WORK_OF.get(inputs.decision)
+    work = WORK_OF.get(inputs.way)
     names = PARTS_OF[work] if work else ()
-    outside = FROM_OUTSIDE.get(inputs.decision)
+    outside = FROM_OUTSIDE.get(inputs.way)
     names = (outside, *names) if outside else names
     return Outputs(parts=tuple(_part(name, inputs) for name in names), always_new=ALWAYS_NEW)
 

@@ -10,19 +10,19 @@ from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import (
     Calculation,
     choice,
+    field_like,
     kinds,
     limit_of,
     quantity,
     record,
     result,
-    same,
 )
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
 NEW_RINGS = (*MACHINED, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 FORM = "difference of two diameters, at the depths of the order"
@@ -32,7 +32,7 @@ FORM = "difference of two diameters, at the depths of the order"
 class Inputs:
     """The decision, the sizes ordered, and the maker's limits on what comes back."""
 
-    decision: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
     finish_low_mm: float | None = quantity(
         lengths.BORE, "lower limit of the finish bore", example=68.491, default=None
     )
@@ -48,12 +48,12 @@ class Inputs:
     gap_bore_mm: float | None = quantity(
         lengths.BORE, "bore that the new rings run in", example=68.496, default=None
     )
-    top_factor: Number | None = same(ring_gap.Inputs, "top_factor")
-    second_factor: Number | None = same(ring_gap.Inputs, "second_factor")
+    top_factor: Number | None = field_like(ring_gap.Inputs, "top_factor")
+    second_factor: Number | None = field_like(ring_gap.Inputs, "second_factor")
     out_of_round: Limit | None = limit_of("returned_out_of_round")
     taper: Limit | None = limit_of("returned_taper")
-    top_gap: Limit | None = limit_of("top_ring_gap")
-    second_gap: Limit | None = limit_of("second_ring_gap")
+    top_gap: Limit | None = limit_of("top_ring_gap_new")
+    second_gap: Limit | None = limit_of("second_ring_gap_new")
 
 
 @record
@@ -65,7 +65,7 @@ class Value:
     low_mm: float | None = result(
         "not under this",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the order",
         source="the order",
         default=None,
@@ -73,7 +73,7 @@ class Value:
     high_mm: float | None = result(
         "not over this",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the order",
         source="the order",
         default=None,
@@ -107,14 +107,14 @@ def _of(what: str, limit: Limit) -> Value:
 
 
 def _ordered(i: Inputs) -> Iterator[Value]:
-    if i.finish_low_mm is not None and i.decision in MACHINED:
+    if i.finish_low_mm is not None and i.way in MACHINED:
         yield Value(
             what="finish bore at 20 °C, both axes at each depth of the order",
             standing="computed",
             low_mm=i.finish_low_mm,
             high_mm=i.finish_high_mm,
         )
-    if i.clearance_low_mm is not None and i.decision in NEW_RINGS and i.decision != kept.HONE:
+    if i.clearance_low_mm is not None and i.way in NEW_RINGS and i.way != kept.HONE:
         yield Value(
             what="piston clearance in the finished bore, diametral",
             standing="maker",
@@ -125,11 +125,11 @@ def _ordered(i: Inputs) -> Iterator[Value]:
 
 def _limits(i: Inputs) -> Iterator[tuple[str, Limit | None, Limit | None]]:
     """Yield what is read, the request's limit, and the one that shops keep."""
-    if i.decision in MACHINED:
+    if i.way in MACHINED:
         out_of_round, taper = LIMITS["returned.out_of_round"], LIMITS["returned.taper"]
         yield f"out-of-round, {FORM}", i.out_of_round, out_of_round.limit()
         yield f"taper, {FORM}", i.taper, taper.limit()
-    if i.decision in NEW_RINGS:
+    if i.way in NEW_RINGS:
         top, second = _range(TOP, i.top_factor, i), _range(SECOND, i.second_factor, i)
         yield "gap of the new top ring, in its bore", i.top_gap, top
         yield "gap of the new second ring, in its bore", i.second_gap, second

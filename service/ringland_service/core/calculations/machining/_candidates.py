@@ -24,7 +24,7 @@ class Candidate:
     """One piston, the bores that it needs, and what they do to the damage."""
 
     mark: str
-    piston_mm: float
+    piston_size_mm: float
     finish_mm: float
     bore_to_mm: float
     margin_mm: float
@@ -33,14 +33,14 @@ class Candidate:
 
 def candidates(i: Any) -> tuple[Candidate, ...]:
     """Return the pistons as offered, each with its bores, its margin and its outcome."""
-    return tuple(_candidate(i, offered.mark, offered.piston_mm) for offered in i.pistons)
+    return tuple(_candidate(i, offered.mark, offered.piston_size_mm) for offered in i.pistons)
 
 
-def _candidate(i: Any, mark: str, piston_mm: float) -> Candidate:
-    finish = float(machining.finish_bore_mm(piston_mm, i.wanted_clearance_mm))
+def _candidate(i: Any, mark: str, piston_size_mm: float) -> Candidate:
+    finish = float(machining.finish_bore_mm(piston_size_mm, i.clearance_target_mm))
     bore_to = float(machining.bore_to_mm(finish, i.hone_stock_mm))
     margin = _margin_mm(bore_to, i.clean_up_mm)
-    return Candidate(mark, piston_mm, finish, bore_to, margin, _outcome(i, finish, bore_to))
+    return Candidate(mark, piston_size_mm, finish, bore_to, margin, _outcome(i, finish, bore_to))
 
 
 def _margin_mm(bore_to_mm: float, clean_up_mm: float) -> float:
@@ -58,9 +58,9 @@ def _outcome(i: Any, finish_mm: float, bore_to_mm: float) -> str:
 
 
 def _beyond_makers_largest(i: Any, finish_mm: float) -> bool:
-    if i.nominal_bore_mm is None or i.makers_largest_oversize_mm is None:
+    if i.nominal_bore_mm is None or i.largest_oversize_mm is None:
         return False
-    largest = i.nominal_bore_mm + i.makers_largest_oversize_mm + OVERSIZE_SLACK_MM
+    largest = i.nominal_bore_mm + i.largest_oversize_mm + OVERSIZE_SLACK_MM
     return not at_most(finish_mm, largest)
 
 

@@ -28,19 +28,21 @@ def oversizes_mm(mark: str) -> tuple[float, ...]:
     return (number * MM_PER_INCH,) if unit else (number, number * MM_PER_INCH)
 
 
-def off_its_mark(mark: str, piston_mm: float, nominal_bore_mm: float, clearance_mm: float) -> bool:
+def off_its_mark(
+    mark: str, piston_size_mm: float, nominal_bore_mm: float, clearance_mm: float
+) -> bool:
     """Return whether a piston measures otherwise than any oversize that its mark may mean.
 
     Parameters
     ----------
     mark : str
-    piston_mm : float
+    piston_size_mm : float
         As measured [mm].
     nominal_bore_mm : float
         Bore of a standard piston [mm].
     clearance_mm : float
         Clearance wanted; the piston is smaller than its bore by about that [mm].
     """
-    oversize = piston_mm + clearance_mm - nominal_bore_mm
+    oversize = piston_size_mm + clearance_mm - nominal_bore_mm
     marked = oversizes_mm(mark)
     return bool(marked) and all(beyond(abs(oversize - one), MOST_OFF_MARK_MM) for one in marked)

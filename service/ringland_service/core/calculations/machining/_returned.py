@@ -27,14 +27,14 @@ FORM_SETTLE = "one gauge on one setting, five readings at each place, at the dep
 CHECKS = (
     Check(
         "returned_smallest",
-        "returned_min_mm",
+        "returned_smallest_mm",
         "smallest reading of the work returned",
         SIZE_SETTLE,
         _finish_limits,
     ),
     Check(
         "returned_largest",
-        "returned_max_mm",
+        "returned_largest_mm",
         "largest reading of the work returned",
         SIZE_SETTLE,
         _finish_limits,
@@ -57,8 +57,8 @@ CHECKS = (
 
 
 def _off_finish(i: Any) -> Any:
-    low = i.piston_mm + i.clearance_low_mm - MOST_OFF_FINISH_MM
-    high = i.piston_mm + i.clearance_high_mm + MOST_OFF_FINISH_MM
+    low = i.piston_size_mm + i.clearance_low_mm - MOST_OFF_FINISH_MM
+    high = i.piston_size_mm + i.clearance_high_mm + MOST_OFF_FINISH_MM
     return beyond(low, min(i.returned_readings_mm)) or beyond(max(i.returned_readings_mm), high)
 
 
@@ -70,7 +70,7 @@ RULES = (
         "clearance_low under clearance_high: nobody can bore to one size",
     ),
     Rule(
-        ("returned_readings_mm", "piston_mm", "clearance_low_mm", "clearance_high_mm"),
+        ("returned_readings_mm", "piston_size_mm", "clearance_low_mm", "clearance_high_mm"),
         _off_finish,
         "a reading more than 0.5 mm off the ordered finish bore is not one of this bore",
         "readings of the finished bore, as diameters; check the unit and the gauge's setting",

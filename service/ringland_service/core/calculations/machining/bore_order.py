@@ -15,10 +15,11 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import machining
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two diameters"
 
@@ -28,7 +29,7 @@ class Inputs:
     """The piston, what it needs around it, and the readings of the work returned."""
 
     bore_kind: str = choice("kind of bore", condition.BORE_KIND, example="iron_sleeve_in_aluminium")
-    piston_mm: Number = quantity(
+    piston_size_mm: Number = quantity(
         lengths.PISTON,
         "the piston that goes in, as measured across the thrust axis at the maker's height",
         example=68.461,
@@ -43,7 +44,7 @@ class Inputs:
         sizes.HONE_STOCK, "stock left for the hone after boring, on the diameter"
     )
     size_uncertainty_mm: Number | None = quantity(
-        sizes.SIZE_DOUBT,
+        sizes.SIZE_UNCERTAINTY,
         "expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work; "
         "instead of one stated with the readings",
         default=None,
@@ -76,51 +77,51 @@ class Outputs:
     finish_low_mm: Number = result(
         "finish bore, lower limit at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="piston_mm + clearance_low_mm",
+        decimals=3,
+        formula="piston_size_mm + clearance_low_mm",
         source=DIFFERENCE,
     )
     finish_high_mm: Number = result(
         "finish bore, upper limit at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="piston_mm + clearance_high_mm",
+        decimals=3,
+        formula="piston_size_mm + clearance_high_mm",
         source=DIFFERENCE,
     )
     bore_to_mm: Number = result(
         "diameter to bore to; the rest is the hone's",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="piston_mm + (clearance_low_mm + clearance_high_mm) / 2 - hone_stock_mm",
+        decimals=3,
+        formula="piston_size_mm + (clearance_low_mm + clearance_high_mm) / 2 - hone_stock_mm",
         source=DIFFERENCE,
     )
     zone_mm: Number = result(
         "upper less lower limit of the finish bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="clearance_high_mm - clearance_low_mm",
         source=DIFFERENCE,
     )
     zone_over_2u: Number | None = result(
         "zone over twice the expanded uncertainty: what the measurement can prove",
-        digits=2,
+        decimals=2,
         formula="zone_mm / (2 * size_uncertainty_mm)",
-        source="JCGM 106:2012, measurement capability index (from memory)",
+        source=cited("{jcgm_106_capability}"),
         default=None,
     )
-    returned_min_mm: Number | None = result(
+    returned_smallest_mm: Number | None = result(
         "smallest reading of the work returned",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of returned_readings",
         source="as given",
         extreme=True,
         default=None,
     )
-    returned_max_mm: Number | None = result(
+    returned_largest_mm: Number | None = result(
         "largest reading of the work returned",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of returned_readings",
         source="as given",
         extreme=True,
@@ -131,29 +132,31 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out limits and bore-to, and take the extremes of the readings."""
     low, high = inputs.clearance_low_mm, inputs.clearance_high_mm
-    finish = machining.finish_bore_mm(inputs.piston_mm, (low + high) / 2.0)
-    zone, doubt = high - low, inputs.size_uncertainty_mm
+    finish = machining.finish_bore_mm(inputs.piston_size_mm, (low + high) / 2.0)
+    zone, uncertainty = high - low, inputs.size_uncertainty_mm
     returned = inputs.returned_readings_mm
     return Outputs(
-        finish_low_mm=machining.finish_bore_mm(inputs.piston_mm, low),
-        finish_high_mm=machining.finish_bore_mm(inputs.piston_mm, high),
+        finish_low_mm=machining.finish_bore_mm(inputs.piston_size_mm, low),
+        finish_high_mm=machining.finish_bore_mm(inputs.piston_size_mm, high),
         bore_to_mm=machining.bore_to_mm(finish, inputs.hone_stock_mm),
         zone_mm=zone,
-        zone_over_2u=None if doubt is None else machining.zone_over_doubt(zone, doubt),
-        returned_min_mm=None if returned is None else min(returned),
-        returned_max_mm=None if returned is None else max(returned),
+        zone_over_2u=None
+        if uncertainty is None
+        else machining.zone_over_uncertainty(zone, uncertainty),
+        returned_smallest_mm=None if returned is None else min(returned),
+        returned_largest_mm=None if returned is None else max(returned),
     )
 
 
-def influences(inputs: Inputs) -> list[Influence]:
-    """Return the doubt of a size, of one gauge and setting, on all returned readings alike."""
-    returned, doubt = inputs.returned_readings_mm, inputs.size_uncertainty_mm
-    if returned is None or doubt is None:
+def components(inputs: Inputs) -> list[Component]:
+    """Return the uncertainty of a size, by one gauge and setting, on all returned readings."""
+    returned, uncertainty = inputs.returned_readings_mm, inputs.size_uncertainty_mm
+    if returned is None or uncertainty is None:
         return []
     span = lengths.BORE.span
-    moves = tuple(Move(("returned_readings_mm", k), span) for k in range(len(returned)))
-    u: Any = doubt / 2.0
-    return [Influence("the uncertainty of a size", u, moves)]
+    effects = tuple(Effect(("returned_readings_mm", k), span) for k in range(len(returned)))
+    u: Any = uncertainty / 2.0
+    return [Component("the uncertainty of a size", u, effects)]
 
 
 CALCULATION = Calculation(
@@ -167,7 +170,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     columns=False,
     checks=CHECKS,
     rules=(*BORED_RULES, *RULES),

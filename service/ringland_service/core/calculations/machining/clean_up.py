@@ -18,6 +18,7 @@ from ringland_service.core.formulas import machining
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
 SIDES = {
@@ -58,13 +59,13 @@ class Score:
 class Inputs:
     """The bore unworn and at its largest, how the wear lies, and the scores."""
 
-    unworn_reference_mm: float = quantity(
+    unworn_mm: float = quantity(
         lengths.BORE,
         "bore where it has not worn, at the bottom or above the ring travel: what the machinist "
         "centres on",
         example=68.012,
     )
-    bore_max_mm: float = quantity(lengths.BORE, "largest bore of the survey", example=68.094)
+    bore_largest_mm: float = quantity(lengths.BORE, "largest bore of the survey", example=68.094)
     wear_side_share: float | None = number(
         "share of the wear on the side that wore most: 0.5 even, or boring centred on the worn "
         "bore; 1.0 all on one side; ask how the machinist centres",
@@ -85,7 +86,7 @@ class Outputs:
     clean_up_mm: float = result(
         "clean-up diameter: the smallest bore that leaves no wear and no score",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest of symmetric, one_sided and score",
         source=PLANE,
         extreme=True,
@@ -99,28 +100,27 @@ class Outputs:
     symmetric_mm: float = result(
         "diameter that cleans up wear that is even all round",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="bore_max_mm",
+        decimals=3,
+        formula="bore_largest_mm",
         source=PLANE,
     )
     one_sided_mm: float = result(
         "diameter that cleans up the wear as it lies, centred on the unworn part",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="unworn_reference_mm"
-        " + 2 * wear_side_share_used * (bore_max_mm - unworn_reference_mm)",
+        decimals=3,
+        formula="unworn_mm + 2 * wear_side_share_used * (bore_largest_mm - unworn_mm)",
         source=PLANE,
     )
     wear_side_share_used: float = result(
         "share of the wear on the side that wore most, as used",
-        digits=2,
+        decimals=2,
         basis="as given, else 1: all on one side, the safe figure",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     score_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest of score_diameters",
         source=PLANE,
         extreme=True,
@@ -129,9 +129,9 @@ class Outputs:
     score_diameters_mm: tuple[float, ...] | None = result(
         "diameter that cleans up each score, in order",
         kind=kinds.LENGTH,
-        digits=3,
-        basis="unworn_reference + 2 · (share of the wear on the score's side · (local − "
-        "unworn_reference) + depth_radial); the share is wear_side_share on the worn side, 1 less "
+        decimals=3,
+        basis="unworn + 2 · (share of the wear on the score's side · (local − "
+        "unworn) + depth_radial); the share is wear_side_share on the worn side, 1 less "
         "it opposite, the larger of both where the side is not known",
         source=PLANE,
         default=None,
@@ -153,7 +153,7 @@ def _score_clean_up_mm(reference_mm: float, score: Score, worn_share: float) -> 
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out what each kind of damage needs, and take the largest."""
-    reference, largest = inputs.unworn_reference_mm, inputs.bore_max_mm
+    reference, largest = inputs.unworn_mm, inputs.bore_largest_mm
     share = WORST_SHARE if inputs.wear_side_share is None else inputs.wear_side_share
     each = tuple(_score_clean_up_mm(reference, score, share) for score in inputs.scores or ())
     one_sided = float(machining.worn_side_clean_up_mm(reference, largest, share))
@@ -191,28 +191,28 @@ CALCULATION = Calculation(
     columns=False,
     rules=(
         Rule(
-            ("unworn_reference_mm", "bore_max_mm"),
-            lambda i: beyond(i.unworn_reference_mm, i.bore_max_mm),
+            ("unworn_mm", "bore_largest_mm"),
+            lambda i: beyond(i.unworn_mm, i.bore_largest_mm),
             "the unworn reference is larger than the largest bore",
             "the reference where the rings do not run, at most the largest bore",
         ),
         Rule(
-            ("bore_max_mm", "unworn_reference_mm"),
-            lambda i: beyond(i.bore_max_mm, i.unworn_reference_mm + MOST_WEAR_MM),
+            ("bore_largest_mm", "unworn_mm"),
+            lambda i: beyond(i.bore_largest_mm, i.unworn_mm + MOST_WEAR_MM),
             "more than 3 mm between the unworn and the largest bore is no wear",
             "both of the same bore; check the units and the setting of the gauge",
         ),
         Rule(
-            ("scores", "bore_max_mm"),
-            lambda i: _any_score(i, lambda s: beyond(s.local_mm, i.bore_max_mm)),
+            ("scores", "bore_largest_mm"),
+            lambda i: _any_score(i, lambda s: beyond(s.local_mm, i.bore_largest_mm)),
             "a score's local bore is larger than the largest bore",
-            "the bore beside the score, at most bore_max",
+            "the bore beside the score, at most bore_largest",
         ),
         Rule(
-            ("scores", "unworn_reference_mm"),
-            lambda i: _any_score(i, lambda s: beyond(i.unworn_reference_mm, s.local_mm)),
+            ("scores", "unworn_mm"),
+            lambda i: _any_score(i, lambda s: beyond(i.unworn_mm, s.local_mm)),
             "a score's local bore is smaller than the unworn reference",
-            "the bore beside the score, at least unworn_reference",
+            "the bore beside the score, at least unworn",
         ),
     ),
     notices=(
@@ -237,13 +237,13 @@ CALCULATION = Calculation(
             "mm; look for a crack beside it",
         ),
         Notice(
-            "score_depth_doubtful",
+            "score_depth_uncertain",
             "scores",
             lambda i, _: i.scores is not None,
             "score depth by feel is poor and counts twice on the diameter: pin gauge or replica, "
-            "and state the uncertainty of each depth_radial, else the doubt of the clean-up leaves "
+            "and state the uncertainty of each depth_radial, else that of the clean-up leaves "
             "it out",
-            unless_doubted="depth_radial_mm",
+            unless_uncertainty="depth_radial_mm",
         ),
     ),
     cautions=("measuring",),

@@ -20,6 +20,7 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 KINEMATICS = "kinematics"
 STROKE_DRIVE = {
@@ -40,14 +41,14 @@ class Inputs:
     """How the hone turns and strokes, and what is wanted."""
 
     bore_mm: Number = quantity(lengths.BORE, "bore being honed", example=68.496)
-    spindle_rpm: Number = quantity(sizes.SPINDLE, "spindle speed of the hone")
-    hone_travel_mm: Number = quantity(
+    spindle_speed_rpm: Number = quantity(sizes.SPINDLE, "spindle speed of the hone")
+    travel_mm: Number = quantity(
         sizes.HONE_TRAVEL, "travel of the hone, end to end, overtravel at both ends counted"
     )
-    full_cycles_rpm: Number = quantity(
+    strokes_per_minute_rpm: Number = quantity(
         sizes.HONE_CYCLES, "full strokes, down and up, a minute; not single strokes"
     )
-    wanted_included_deg: Number | None = quantity(
+    included_angle_deg: Number | None = quantity(
         sizes.HATCH_ANGLE,
         "wanted included angle, between the two families of lines; twice what each line makes "
         "with horizontal",
@@ -69,56 +70,57 @@ class Inputs:
 class Outputs:
     """Speeds of the stones, the angle they leave, and the stroke for the wanted one."""
 
-    circumferential_m_s: Number = result(
+    circumferential_speed_m_s: Number = result(
         "speed of the stones around the bore",
         kind=kinds.VELOCITY,
-        digits=3,
-        formula="pi * bore_mm * spindle_rpm / 60000",
+        decimals=3,
+        formula="pi * bore_mm * spindle_speed_rpm / 60000",
         source=KINEMATICS,
     )
-    axial_m_s: Number = result(
+    axial_speed_m_s: Number = result(
         "mean speed of the stones along the bore",
         kind=kinds.VELOCITY,
-        digits=3,
-        formula="2 * hone_travel_mm * full_cycles_rpm / 60000",
+        decimals=3,
+        formula="2 * travel_mm * strokes_per_minute_rpm / 60000",
         source=KINEMATICS,
     )
-    included_angle_deg: Number = result(
+    included_angle_reached_deg: Number = result(
         "included angle of the crosshatch at the mean stroke speed",
         kind=kinds.ANGLE,
-        digits=1,
-        formula="2 * asind(axial_m_s / sqrt(axial_m_s**2 + circumferential_m_s**2))",
+        decimals=1,
+        formula="2 * asind(axial_speed_m_s"
+        " / sqrt(axial_speed_m_s**2 + circumferential_speed_m_s**2))",
         source=KINEMATICS,
     )
     each_line_deg: Number = result(
         "angle of each line from horizontal",
         kind=kinds.ANGLE,
-        digits=1,
-        formula="included_angle_deg / 2",
+        decimals=1,
+        formula="included_angle_reached_deg / 2",
         source=KINEMATICS,
     )
-    included_at_mid_stroke_deg: Number | None = result(
+    included_angle_at_mid_stroke_deg: Number | None = result(
         "included angle at mid-stroke where a crank drives the stroke",
         kind=kinds.ANGLE,
-        digits=1,
-        formula="2 * asind(pi / 2 * axial_m_s"
-        " / sqrt((pi / 2 * axial_m_s)**2 + circumferential_m_s**2))",
+        decimals=1,
+        formula="2 * asind(pi / 2 * axial_speed_m_s"
+        " / sqrt((pi / 2 * axial_speed_m_s)**2 + circumferential_speed_m_s**2))",
         source=KINEMATICS,
         default=None,
     )
-    cycles_for_wanted_rpm: Number | None = result(
+    strokes_for_angle_rpm: Number | None = result(
         "full strokes a minute for the wanted included angle, at constant stroke speed",
         kind=kinds.ROTATION,
-        digits=0,
-        formula="30000 * circumferential_m_s * sind(wanted_included_deg / 2)"
-        " / cosd(wanted_included_deg / 2) / hone_travel_mm",
+        decimals=0,
+        formula="30000 * circumferential_speed_m_s * sind(included_angle_deg / 2)"
+        " / cosd(included_angle_deg / 2) / travel_mm",
         source=KINEMATICS,
         default=None,
     )
     finish: str | None = result(
         "surface that shops order for these rings; the ring maker's figure comes first",
         basis="by the kind of ring",
-        source="common practice, no source",
+        source=NO_SOURCE,
         common_practice=True,
         default=None,
     )
@@ -126,19 +128,19 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out both speeds and the angle between the lines."""
-    around = machining.circumferential_m_s(inputs.bore_mm, inputs.spindle_rpm)
-    along = machining.axial_m_s(inputs.hone_travel_mm, inputs.full_cycles_rpm)
+    around = machining.circumferential_speed_m_s(inputs.bore_mm, inputs.spindle_speed_rpm)
+    along = machining.axial_speed_m_s(inputs.travel_mm, inputs.strokes_per_minute_rpm)
     included = machining.included_angle_deg(along, around)
-    wanted, rings = inputs.wanted_included_deg, inputs.ring_kind
+    wanted, rings = inputs.included_angle_deg, inputs.ring_kind
     return Outputs(
-        circumferential_m_s=around,
-        axial_m_s=along,
-        included_angle_deg=included,
+        circumferential_speed_m_s=around,
+        axial_speed_m_s=along,
+        included_angle_reached_deg=included,
         each_line_deg=included / 2.0,
-        included_at_mid_stroke_deg=_at_mid_stroke_deg(inputs, along, around),
-        cycles_for_wanted_rpm=None
+        included_angle_at_mid_stroke_deg=_at_mid_stroke_deg(inputs, along, around),
+        strokes_for_angle_rpm=None
         if wanted is None
-        else machining.cycles_for_angle_rpm(around, inputs.hone_travel_mm, wanted),
+        else machining.cycles_for_angle_rpm(around, inputs.travel_mm, wanted),
         finish=None if rings is None else FINISH[rings],
     )
 
@@ -154,7 +156,7 @@ def _window(inputs: Inputs, _: Outputs) -> Limit | None:
 
 
 def _steep(_: Any, o: Any) -> Any:
-    at_mid = o.included_at_mid_stroke_deg
+    at_mid = o.included_angle_at_mid_stroke_deg
     return False if at_mid is None else at_mid > STEEPEST_DEG
 
 
@@ -173,7 +175,7 @@ CALCULATION = Calculation(
     checks=(
         Check(
             "included_angle",
-            "included_angle_deg",
+            "included_angle_reached_deg",
             "included angle of the crosshatch",
             "count the strokes against a watch and measure the angle on a rubbing",
             _window,
@@ -189,7 +191,7 @@ CALCULATION = Calculation(
         ),
         Notice(
             "steep_at_mid_stroke",
-            "included_at_mid_stroke_deg",
+            "included_angle_at_mid_stroke_deg",
             _steep,
             "a crank-driven stroke would cut steeper than 60° at mid-stroke: steep lines carry "
             "oil past the rings; stroke slower or turn faster",

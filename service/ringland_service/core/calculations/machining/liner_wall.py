@@ -19,6 +19,7 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
 LINER_KIND = {
@@ -36,7 +37,7 @@ class Inputs:
     liner_od_mm: Number = quantity(
         sizes.LINER_OD, "outside diameter of the liner, or of the parent wall, where it is smallest"
     )
-    finish_bore_max_mm: Number = quantity(
+    finish_high_mm: Number = quantity(
         lengths.BORE, "upper limit of the finish bore", example=68.501
     )
     core_shift_mm: Number = quantity(
@@ -60,29 +61,29 @@ class Outputs:
     wall_mean_mm: Number = result(
         "mean wall, radial",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="(liner_od_mm - finish_bore_max_mm) / 2",
+        decimals=3,
+        formula="(liner_od_mm - finish_high_mm) / 2",
         source=PLANE,
     )
     wall_thinnest_mm: Number = result(
         "thinnest wall, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="wall_mean_mm - core_shift_mm",
         source=PLANE,
     )
     floor_used_mm: Number | None = result(
         "wall that must be left, as used: the limit of the request, else of the kind of wall",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="lower limit of the check liner_wall, else common practice for the kind of wall",
-        source="maker, else common practice, no source",
+        source=f"maker, else {NO_SOURCE}",
         default=None,
     )
     largest_bore_at_floor_mm: Number | None = result(
         "largest bore that leaves the floor at the thinnest place",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="liner_od_mm - 2 * (floor_used_mm + core_shift_mm)",
         source=PLANE,
         default=None,
@@ -91,7 +92,7 @@ class Outputs:
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the wall and the bore that would use it up."""
-    outside, bore, shift = inputs.liner_od_mm, inputs.finish_bore_max_mm, inputs.core_shift_mm
+    outside, bore, shift = inputs.liner_od_mm, inputs.finish_high_mm, inputs.core_shift_mm
     floor = _floor_mm(inputs)
     return Outputs(
         wall_mean_mm=machining.wall_mean_mm(outside, bore),
@@ -138,16 +139,16 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
-            ("finish_bore_max_mm", "liner_od_mm"),
-            lambda i: at_most(i.liner_od_mm, i.finish_bore_max_mm),
+            ("finish_high_mm", "liner_od_mm"),
+            lambda i: at_most(i.liner_od_mm, i.finish_high_mm),
             "the bore is as large as the outside of the wall",
             "a finish bore under liner_od; both are diameters, in the same unit",
         ),
         Rule(
-            ("core_shift_mm", "finish_bore_max_mm", "liner_od_mm"),
+            ("core_shift_mm", "finish_high_mm", "liner_od_mm"),
             lambda i: (
-                beyond(i.liner_od_mm, i.finish_bore_max_mm)
-                & at_most((i.liner_od_mm - i.finish_bore_max_mm) / 2, i.core_shift_mm)
+                beyond(i.liner_od_mm, i.finish_high_mm)
+                & at_most((i.liner_od_mm - i.finish_high_mm) / 2, i.core_shift_mm)
             ),
             "the bore breaks out of the wall: the core shift uses all of it up",
             "a core shift under the mean wall, radial; else a smaller bore or a new liner",

@@ -14,8 +14,8 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
-    held,
     kinds,
+    memoised,
     quantity,
     record,
     records,
@@ -26,6 +26,7 @@ from ringland_service.core.engines import condition
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 SMALLEST = "the smallest piston whose bore-to is at least the clean-up diameter"
@@ -47,7 +48,7 @@ class Offered:
         example="+0.50 mm",
         longest=40,
     )
-    piston_mm: float = quantity(
+    piston_size_mm: float = quantity(
         lengths.PISTON,
         "the piston as measured across the thrust axis, at the maker's height",
         example=68.461,
@@ -63,7 +64,7 @@ class Inputs:
     pistons: tuple[Offered, ...] = records(
         Offered, "pistons on offer, each with its measured size, in any order", most=12
     )
-    wanted_clearance_mm: float = quantity(
+    clearance_target_mm: float = quantity(
         sizes.WANTED_CLEARANCE, "clearance wanted, diametral; the middle of the maker's range"
     )
     hone_stock_mm: float = quantity(
@@ -72,15 +73,15 @@ class Inputs:
     nominal_bore_mm: float | None = quantity(
         lengths.BORE, "nominal bore of a standard piston", default=None
     )
-    makers_largest_oversize_mm: float | None = quantity(
+    largest_oversize_mm: float | None = quantity(
         sizes.LARGEST_OVERSIZE,
         "largest oversize that the maker allows, on the diameter, with nominal_bore",
         default=None,
     )
-    held: int | None = held()
+    held: int | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it."""
+        """Hold the choice: copies with one value moved by its uncertainty keep it."""
         if self.held is None:
             fit = that_clean_up(candidates(self))
             object.__setattr__(self, "held", fit[0] if fit else -1)
@@ -96,21 +97,21 @@ class Outputs:
     finish_bores_mm: tuple[float, ...] = result(
         "finish bore that each piston needs",
         kind=kinds.LENGTH,
-        digits=3,
-        basis="piston as measured + wanted_clearance",
+        decimals=3,
+        basis="piston as measured + clearance_target",
         source=DIFFERENCE,
     )
     bore_tos_mm: tuple[float, ...] = result(
         "diameter to bore to for each piston, before the hone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="finish bore − hone_stock",
         source=DIFFERENCE,
     )
     margins_mm: tuple[float, ...] = result(
         "what each piston's bore-to leaves over the clean-up diameter; negative: damage stays",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore-to − clean_up",
         source=DIFFERENCE,
     )
@@ -131,13 +132,13 @@ class Outputs:
         "piston to take: the smallest that cleans up at boring; it leaves room for the next "
         "rebuild",
         basis=SMALLEST,
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     chosen_piston_mm: float | None = result(
         "size of the chosen piston, as measured",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=SMALLEST,
         source="as given",
         default=None,
@@ -145,15 +146,15 @@ class Outputs:
     chosen_finish_mm: float | None = result(
         "finish bore of the chosen piston",
         kind=kinds.LENGTH,
-        digits=3,
-        formula="chosen_piston_mm + wanted_clearance_mm",
+        decimals=3,
+        formula="chosen_piston_mm + clearance_target_mm",
         source=DIFFERENCE,
         default=None,
     )
     chosen_bore_to_mm: float | None = result(
         "diameter to bore to for the chosen piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="chosen_finish_mm - hone_stock_mm",
         source=DIFFERENCE,
         default=None,
@@ -161,7 +162,7 @@ class Outputs:
     chosen_margin_mm: float | None = result(
         "margin of the chosen piston's bore-to over the clean-up diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="chosen_bore_to_mm - clean_up_mm",
         source=DIFFERENCE,
         default=None,
@@ -169,7 +170,7 @@ class Outputs:
     runner_up: str | None = result(
         "next larger piston that cleans up, should the chosen one not",
         basis="the second smallest piston whose bore-to is at least the clean-up diameter",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 
@@ -200,7 +201,7 @@ def _of_chosen(chosen: Candidate | None) -> dict[str, Any]:
         return {}
     return {
         "chosen": chosen.mark,
-        "chosen_piston_mm": chosen.piston_mm,
+        "chosen_piston_mm": chosen.piston_size_mm,
         "chosen_finish_mm": chosen.finish_mm,
         "chosen_bore_to_mm": chosen.bore_to_mm,
         "chosen_margin_mm": chosen.margin_mm,

@@ -23,10 +23,11 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
-EXPANSION = "linear expansion; Machinery's Handbook (from memory)"
-TABLE = "table of materials: Machinery's Handbook and general tables (from memory)"
+EXPANSION = cited("{machinerys_handbook_expansion}")
+TABLE = cited("table of materials: {machinerys_handbook_coefficients}; {material_tables}")
 HELD_BY = {
     "fit_alone": "no flange and nothing clamps it: the fit alone holds the sleeve",
     "flange_or_head": "a flange, or the head clamped on it, holds the sleeve",
@@ -61,13 +62,13 @@ class Inputs:
         "temperature of sleeve and jacket when running, taken as one",
         default=None,
     )
-    alpha_cylinder_per_k: Number | None = quantity(
+    cylinder_alpha_per_k: Number | None = quantity(
         quantities.ALPHA,
         "expansion of the cylinder; aluminium where not given",
         example=2.2e-5,
         default=None,
     )
-    alpha_sleeve_per_k: Number | None = quantity(
+    sleeve_alpha_per_k: Number | None = quantity(
         quantities.ALPHA, "expansion of the sleeve; grey iron where not given", default=None
     )
 
@@ -79,46 +80,46 @@ class Outputs:
     interference_mm: Number = result(
         "interference at 20 °C, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="sleeve_od_mm - cylinder_bore_mm",
         source=DIFFERENCE,
     )
     interference_share: Number = result(
         "interference as a share of the bore",
-        digits=5,
+        decimals=5,
         formula="interference_mm / cylinder_bore_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     heat_cylinder_to_c: Number = result(
         "temperature at which the cylinder drops over the sleeve; it cools while it is handled, "
         "so add 20 to 40 K",
         kind=kinds.TEMPERATURE,
-        digits=0,
+        decimals=0,
         formula="20 + (interference_mm + drop_in_clearance_mm"
-        " + alpha_sleeve_used_per_k * sleeve_od_mm * (sleeve_temperature_c - 20))"
-        " / (alpha_cylinder_used_per_k * cylinder_bore_mm)",
+        " + sleeve_alpha_used_per_k * sleeve_od_mm * (sleeve_temperature_c - 20))"
+        " / (cylinder_alpha_used_per_k * cylinder_bore_mm)",
         source=EXPANSION,
     )
-    alpha_cylinder_used_per_k: Number = result(
+    cylinder_alpha_used_per_k: Number = result(
         "expansion of the cylinder that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of an aluminium cylinder",
         source=TABLE,
     )
-    alpha_sleeve_used_per_k: Number = result(
+    sleeve_alpha_used_per_k: Number = result(
         "expansion of the sleeve that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of grey iron",
         source=TABLE,
     )
     interference_left_mm: Number | None = result(
         "interference left at the running temperature, diametral; negative: the sleeve is loose",
         kind=kinds.LENGTH,
-        digits=4,
-        formula="interference_mm - (alpha_cylinder_used_per_k * cylinder_bore_mm"
-        " - alpha_sleeve_used_per_k * sleeve_od_mm) * (running_temperature_c - 20)",
+        decimals=4,
+        formula="interference_mm - (cylinder_alpha_used_per_k * cylinder_bore_mm"
+        " - sleeve_alpha_used_per_k * sleeve_od_mm) * (running_temperature_c - 20)",
         source=EXPANSION,
         default=None,
     )
@@ -126,10 +127,10 @@ class Outputs:
         "least interference for a sleeve that its fit alone holds: what running takes off, and "
         "what must be left",
         kind=kinds.LENGTH,
-        digits=4,
-        basis="(alpha_cylinder_used − alpha_sleeve_used) · cylinder_bore · (running_temperature "
+        decimals=4,
+        basis="(cylinder_alpha_used − sleeve_alpha_used) · cylinder_bore · (running_temperature "
         "− 20) + 0.010 mm to be left",
-        source="linear expansion; what must be left: common practice, no source",
+        source=f"linear expansion; what must be left: {NO_SOURCE}",
         common_practice=True,
         default=None,
     )
@@ -148,8 +149,8 @@ def compute(inputs: Inputs) -> Outputs:
         heat_cylinder_to_c=sleeves.heat_cylinder_to_c(
             bore, od, inputs.drop_in_clearance_mm, inputs.sleeve_temperature_c, cylinder, sleeve
         ),
-        alpha_cylinder_used_per_k=cylinder,
-        alpha_sleeve_used_per_k=sleeve,
+        cylinder_alpha_used_per_k=cylinder,
+        sleeve_alpha_used_per_k=sleeve,
         interference_left_mm=None
         if running is None
         else sleeves.interference_left_mm(bore, od, running, cylinder, sleeve),
@@ -160,7 +161,7 @@ def compute(inputs: Inputs) -> Outputs:
 
 
 def _alphas_per_k(inputs: Inputs) -> tuple[Number, Number]:
-    cylinder, sleeve = inputs.alpha_cylinder_per_k, inputs.alpha_sleeve_per_k
+    cylinder, sleeve = inputs.cylinder_alpha_per_k, inputs.sleeve_alpha_per_k
     return (
         MATERIALS["aluminium_cylinder"].alpha if cylinder is None else cylinder,
         MATERIALS["grey_iron"].alpha if sleeve is None else sleeve,
@@ -173,7 +174,7 @@ def _fit(inputs: Inputs, outputs: Outputs) -> Limit | None:
     row = LIMITS[f"sleeve.{inputs.held_by}"]
     limit = row.limit(inputs.cylinder_bore_mm)
     if inputs.held_by == "fit_alone" and outputs.interference_wanted_mm is not None:
-        source = "what running takes off + 0.010 mm to be left; common practice, no source"
+        source = f"what running takes off + 0.010 mm to be left; {NO_SOURCE}"
         return replace(limit, low=outputs.interference_wanted_mm, high=None, source=source)
     return limit
 
@@ -255,8 +256,8 @@ CALCULATION = Calculation(
         ),
         Notice(
             "expansion_assumed",
-            "alpha_cylinder_used_per_k",
-            lambda i, _: i.alpha_cylinder_per_k is None or i.alpha_sleeve_per_k is None,
+            "cylinder_alpha_used_per_k",
+            lambda i, _: i.cylinder_alpha_per_k is None or i.sleeve_alpha_per_k is None,
             "worked out for an iron sleeve in an aluminium cylinder where no expansion was given",
         ),
         Notice(

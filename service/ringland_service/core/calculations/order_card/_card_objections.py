@@ -36,7 +36,7 @@ class Known:
     """What the reader of the card knows besides."""
 
     bore_kind: str | None = None
-    piston_mm: float | None = None
+    piston_size_mm: float | None = None
     clearance_mm: tuple[float, float] | None = None
 
 
@@ -170,7 +170,7 @@ MOST_OVERSIZE = {"mm": 3.0, "in": 0.12, "thou": 120.0}
 
 
 def _oversize(card: Card) -> Wrong | None:
-    if card.sizes.piston_mm is not None:
+    if card.sizes.piston_size_mm is not None:
         return None
     by_place = {one.start: one for one in card.figures}
     meant = words.said(card.text, OVERSIZE).meant
@@ -179,8 +179,8 @@ def _oversize(card: Card) -> Wrong | None:
         return None
     why = "an oversize is a mark, not a size, and the piston's measured size is not on the card"
     right = "the piston as measured, such as piston 68.461 mm, and the finish bore as two limits"
-    if card.known.piston_mm is not None:
-        right = f"{right}; the piston known here is {card.known.piston_mm:.3f} mm"
+    if card.known.piston_size_mm is not None:
+        right = f"{right}; the piston known here is {card.known.piston_size_mm:.3f} mm"
     return Wrong(REFUSE, "oversize_without_piston", quoted(card, spans), why, right)
 
 

@@ -29,7 +29,7 @@ MOST_CLEARANCE_MM = 1.0
 class Sizes:
     """What the card says, in millimetres; None where it cannot be told."""
 
-    piston_mm: float | None
+    piston_size_mm: float | None
     finish_mm: Limits | None
     clearance_mm: Limits | None
 

@@ -28,7 +28,7 @@ def _pair(limits: tuple[float, float]) -> str:
 
 
 def _clearance(card: Card) -> Wrong | None:
-    piston = card.sizes.piston_mm or card.known.piston_mm
+    piston = card.sizes.piston_size_mm or card.known.piston_size_mm
     wanted = card.sizes.clearance_mm or card.known.clearance_mm
     finish = card.sizes.finish_mm
     if piston is None or wanted is None or finish is None:
@@ -45,7 +45,7 @@ def _clearance(card: Card) -> Wrong | None:
 
 
 def _other_piston(card: Card) -> Wrong | None:
-    on_card, known = card.sizes.piston_mm, card.known.piston_mm
+    on_card, known = card.sizes.piston_size_mm, card.known.piston_size_mm
     if on_card is None or known is None or abs(on_card - known) <= SAME_PISTON_MM:
         return None
     return _wrong(

@@ -74,20 +74,20 @@ def piston(i: Any) -> Point:
     """Return point 3: the piston sent, its mark, its measured size and how it was measured."""
     if i.work == HEADS_ONLY:
         return not_applicable("piston", ONLY_HEADS)
-    if i.work == LIGHT_HONE and i.piston_mm is None:
+    if i.work == LIGHT_HONE and i.piston_size_mm is None:
         return not_applicable("piston", KEEPS_ITS_SIZE)
-    if i.piston_mm is None:
+    if i.piston_size_mm is None:
         return point("piston", Missing("piston sent with the cylinder, its mark and measured size"))
     mark = tidy(i.piston_mark)
     name = f"piston {mark}, sent with the cylinder" if mark else "piston sent with the cylinder"
-    size = mm(i.piston_mm) + in_inches(i.inches_too, i.piston_mm)
+    size = mm(i.piston_size_mm) + in_inches(i.inches_too, i.piston_size_mm)
     return point(
         "piston",
         f"{name}, measured {size} at 20 °C, 90° to the pin",
         None if mark else Missing("number or mark of the piston"),
         Missing("height above the skirt bottom where it was measured")
-        if i.height_above_skirt_bottom_mm is None
-        else f"at {mm(i.height_above_skirt_bottom_mm, 1)} above the skirt bottom",
+        if i.measuring_height_mm is None
+        else f"at {mm(i.measuring_height_mm, 1)} above the skirt bottom",
         written(i.piston_instrument, "instrument: ", "instrument that measured it"),
     )
 

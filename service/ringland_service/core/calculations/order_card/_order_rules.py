@@ -74,7 +74,7 @@ RULES = (
     ),
     _needs(
         BORE_AND_HONE,
-        lambda i: i.piston_mm is None,
+        lambda i: i.piston_size_mm is None,
         "boring is ordered without the piston as measured",
         "give piston, as measured: the mark on it (+0.50 mm, first oversize) is not its size",
     ),
@@ -98,7 +98,7 @@ RULES = (
     ),
     Rule(
         ("piston_mark",),
-        lambda i: bool(tidy(i.piston_mark)) and i.piston_mm is None,
+        lambda i: bool(tidy(i.piston_mark)) and i.piston_size_mm is None,
         "the mark of a piston is given without its size",
         "give piston, as measured: the mark is not the size",
     ),
@@ -109,8 +109,8 @@ RULES = (
         "clearance_low under clearance_high: nobody can bore to one size",
     ),
     Rule(
-        ("gasket_bore_mm", "piston_mm", "clearance_high_mm"),
-        lambda i: at_most(i.gasket_bore_mm, i.piston_mm + i.clearance_high_mm),
+        ("gasket_bore_mm", "piston_size_mm", "clearance_high_mm"),
+        lambda i: at_most(i.gasket_bore_mm, i.piston_size_mm + i.clearance_high_mm),
         "the head gasket's bore is not larger than the finish bore",
         "a gasket for this bore; check both sizes and their units",
     ),

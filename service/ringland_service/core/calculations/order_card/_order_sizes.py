@@ -46,13 +46,18 @@ class Sizes:
 def sizes_of(i: Any) -> Sizes:
     """Return the finish limits, and the size to bore to where boring is ordered."""
     low, high = i.clearance_low_mm, i.clearance_high_mm
-    if i.work in (HEADS_ONLY, LIGHT_HONE) or i.piston_mm is None or low is None or high is None:
+    if (
+        i.work in (HEADS_ONLY, LIGHT_HONE)
+        or i.piston_size_mm is None
+        or low is None
+        or high is None
+    ):
         return Sizes()
-    middle = machining.finish_bore_mm(i.piston_mm, (low + high) / 2.0)
+    middle = machining.finish_bore_mm(i.piston_size_mm, (low + high) / 2.0)
     bored = i.work in BORED and i.hone_stock_mm is not None
     return Sizes(
-        float(machining.finish_bore_mm(i.piston_mm, low)),
-        float(machining.finish_bore_mm(i.piston_mm, high)),
+        float(machining.finish_bore_mm(i.piston_size_mm, low)),
+        float(machining.finish_bore_mm(i.piston_size_mm, high)),
         float(machining.bore_to_mm(middle, i.hone_stock_mm)) if bored else None,
     )
 

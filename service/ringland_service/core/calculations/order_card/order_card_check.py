@@ -16,19 +16,19 @@ from ringland_service.core.declare import (
     Notice,
     Rule,
     choice,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     text,
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 READ = "read off the card"
 MAY, MUST_NOT = "may_go_out", "must_not_go_out"
 USABLE = {
@@ -53,8 +53,10 @@ class Inputs:
         example="iron_sleeve_in_aluminium",
         default=None,
     )
-    piston_mm: Number | None = same(
-        bore_order.Inputs, "piston_mm", words="the piston as measured, where it is known besides"
+    piston_size_mm: Number | None = field_like(
+        bore_order.Inputs,
+        "piston_size_mm",
+        description="the piston as measured, where it is known besides",
     )
     clearance_low_mm: Number | None = quantity(
         sizes.WANTED_CLEARANCE, "least clearance wanted, diametral", example=0.03, default=None
@@ -79,7 +81,7 @@ class Objection:
 
 def _read(words: str) -> Number | None:
     found: Number | None = result(
-        words, kind=kinds.LENGTH, digits=3, basis=READ, source="the card", default=None
+        words, kind=kinds.LENGTH, decimals=3, basis=READ, source="the card", default=None
     )
     return found
 
@@ -115,7 +117,7 @@ def compute(inputs: Inputs) -> Outputs:
     clearance = card.sizes.clearance_mm or (None, None)
     return Outputs(
         usable=MUST_NOT if any(wrong.severity == REFUSE for wrong in found) else MAY,
-        piston_read_mm=card.sizes.piston_mm,
+        piston_read_mm=card.sizes.piston_size_mm,
         finish_low_read_mm=finish[0],
         finish_high_read_mm=finish[1],
         clearance_low_read_mm=clearance[0],
@@ -127,7 +129,7 @@ def compute(inputs: Inputs) -> Outputs:
 def _known(i: Inputs) -> Known:
     low, high = i.clearance_low_mm, i.clearance_high_mm
     both = None if low is None or high is None else (float(low), float(high))
-    return Known(i.bore_kind, None if i.piston_mm is None else float(i.piston_mm), both)
+    return Known(i.bore_kind, None if i.piston_size_mm is None else float(i.piston_size_mm), both)
 
 
 def _objection(wrong: Wrong) -> Objection:

@@ -11,7 +11,7 @@ from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.declare import Check
 from ringland_service.core.metrology.limits import LIMITS, Limit
 
-SURE = "new rings in a doubtful bore do not last: re-measure first"
+SURE = "new rings in a uncertain bore do not last: re-measure first"
 
 
 def _most_bore(i: Any, _: Any) -> Limit | None:
@@ -27,11 +27,11 @@ def _high_of(limit: Limit | None) -> Limit | None:
 
 
 def _most_out_of_round(i: Any, _: Any) -> Limit:
-    return _high_of(i.out_of_round_limit) or LIMITS["out_of_round.rering"].limit()
+    return _high_of(i.out_of_round_limit) or LIMITS["out_of_round.re_ring"].limit()
 
 
 def _most_taper(limit: Limit | None, bore_kind: str) -> Limit:
-    row = "bore_taper.rering_plated" if bore_kind in NEVER_BORED else "bore_taper.rering"
+    row = "bore_taper.re_ring_plated" if bore_kind in NEVER_BORED else "bore_taper.re_ring"
     return _high_of(limit) or LIMITS[row].limit()
 
 
@@ -55,50 +55,50 @@ def _half_of_the_hone(_: Any, o: Any) -> Limit | None:
 
 
 def _check(name: str, value: str, words: str, settle: str, limit: Any) -> Check:
-    return Check(name, value, words, settle, limit, doubt_fails=SURE)
+    return Check(name, value, words, settle, limit, inconclusive_fails=SURE)
 
 
 CHECKS = (
     _check(
-        "rering_bore", "bore_after_hone_mm", "largest bore after the hone", SETTLE_SIZE, _most_bore
+        "re_ring_bore", "bore_after_hone_mm", "largest bore after the hone", SETTLE_SIZE, _most_bore
     ),
     _check(
-        "rering_out_of_round",
+        "re_ring_out_of_round",
         "survey_out_of_round_mm",
         "out-of-round of a bore to be kept, difference of two diameters",
         SETTLE_DIFFERENCE,
         _most_out_of_round,
     ),
     _check(
-        "rering_taper_pin_axis",
+        "re_ring_taper_pin_axis",
         "survey_taper_pin_axis_mm",
         "pin-axis taper of a bore to be kept, difference of two diameters",
         SETTLE_DIFFERENCE,
         lambda i, _: _most_taper(i.taper_pin_limit, i.bore_kind),
     ),
     _check(
-        "rering_taper_thrust_axis",
+        "re_ring_taper_thrust_axis",
         "survey_taper_thrust_axis_mm",
         "thrust-axis taper of a bore to be kept, difference of two diameters",
         SETTLE_DIFFERENCE,
         lambda i, _: _most_taper(i.taper_thrust_limit, i.bore_kind),
     ),
     _check(
-        "rering_clearance",
+        "re_ring_clearance",
         "clearance_after_hone_mm",
         "clearance after the hone",
         "set the bore gauge in the micrometer that measures the piston, five readings each",
         _most_clearance,
     ),
     _check(
-        "rering_ring_gap",
+        "re_ring_ring_gap",
         "worn_zone_gap_high_mm",
         "gap of a new top ring in the worn zone",
-        "gap the very ring that goes in, in a bore of nominal size (rering_gap)",
+        "gap the very ring that goes in, in a bore of nominal size (new_rings_gap)",
         _most_gap,
     ),
     _check(
-        "rering_score",
+        "re_ring_score",
         "deepest_score_mm",
         "deepest score against what the hone takes off, radial",
         "pin gauge or replica of the score",

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from ringland_service.api.json_types import Json, JsonObject
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.reading.common_fields import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
     MeasuringField,
@@ -18,10 +18,10 @@ from ringland_service.api.reading.instrument_figures import (
     PERCENT,
     figures,
 )
-from ringland_service.api.shapes.quantity_checks import SMALLEST_DOUBT
+from ringland_service.api.shapes.quantity_checks import SMALLEST_UNCERTAINTY
 from ringland_service.api.shapes.quantity_schema import any_quantity, limit_quantity
 from ringland_service.api.shapes.schema_parts import Components, ref
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 from ringland_service.core.declare.kinds import TEMPERATURE_DIFFERENCE
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
 from ringland_service.core.metrology.instruments import TYPICAL
@@ -29,7 +29,7 @@ from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.units import symbols
 
 
-def envelope_schema(calculation: Declared) -> JsonObject:
+def envelope_schema(calculation: Operation) -> JsonObject:
     """Return the properties that a request may carry beside the calculation's own."""
     found: JsonObject = {
         "rule": {
@@ -53,9 +53,9 @@ def envelope_schema(calculation: Declared) -> JsonObject:
     return found
 
 
-def limits_schema(calculation: Declared) -> JsonObject:
+def limits_schema(calculation: Operation) -> JsonObject:
     """Return the schema of the request's own limits, by check."""
-    words = {check.name: check.words for check in checks_of(calculation)}
+    description = {check.name: check.label for check in checks_of(calculation)}
     members = {check.name: limit_members(check) for check in checks_of(calculation)}
     return {
         "type": "object",
@@ -64,7 +64,7 @@ def limits_schema(calculation: Declared) -> JsonObject:
         "properties": {
             check: {
                 "type": "object",
-                "description": words[check],
+                "description": description[check],
                 "additionalProperties": False,
                 "properties": {
                     "low": limit_quantity(kind),
@@ -84,12 +84,14 @@ def _working(members: tuple[str, ...]) -> JsonObject:
     """Return the property of a limit that may be stated with the decompressor at work."""
     if WITH_DECOMPRESSOR not in members:
         return {}
-    words = "stated for a reading with the decompressor at work; it judges such a reading, no other"
-    return {WITH_DECOMPRESSOR: {"type": "boolean", "default": False, "description": words}}
+    description = (
+        "stated for a reading with the decompressor at work; it judges such a reading, no other"
+    )
+    return {WITH_DECOMPRESSOR: {"type": "boolean", "default": False, "description": description}}
 
 
 # At least one figure of an instrument is no zero.
-ABOVE_ZERO: JsonObject = {"minimum": SMALLEST_DOUBT}
+ABOVE_ZERO: JsonObject = {"minimum": SMALLEST_UNCERTAINTY}
 FIGURE, ERROR = "InstrumentFigure", "InstrumentError"
 
 
@@ -98,27 +100,29 @@ def instrument_components() -> Components:
     units: dict[float, list[str]] = {}
     for of in figures().values():
         units.setdefault(of.most, []).append(of.symbol)
-    words = "a figure of an instrument, at most a tenth of the widest span of what it reads"
+    description = "a figure of an instrument, at most a tenth of the widest span of what it reads"
     share = {**units, MOST_PERCENT: [*units.get(MOST_PERCENT, ()), PERCENT]}
     return {
-        FIGURE: _figure(units, words),
-        ERROR: _figure(share, f"{words}; or a share of the reading"),
+        FIGURE: _figure(units, description),
+        ERROR: _figure(share, f"{description}; or a share of the reading"),
     }
 
 
-def _figure(units: Mapping[float, list[str]], words: str) -> JsonObject:
+def _figure(units: Mapping[float, list[str]], description: str) -> JsonObject:
     allowed = [symbol for group in units.values() for symbol in group]
     found = any_quantity(allowed, {"type": "number", "minimum": 0})
     branches: list[Json] = [
         {"properties": {"unit": {"enum": list[Json](group)}, "value": {"maximum": most}}}
         for most, group in units.items()
     ]
-    return {**found, "description": words, "anyOf": branches}
+    return {**found, "description": description, "anyOf": branches}
 
 
 def measuring_schema() -> JsonObject:
     """Return the schema of how the readings were taken."""
-    shapes: JsonObject = {name: ref(ERROR if name == "max_error" else FIGURE) for name in FIGURES}
+    shapes: JsonObject = {
+        name: ref(ERROR if name == "max_permissible_error" else FIGURE) for name in FIGURES
+    }
     described: list[Json] = [{"required": ["kind"]}]
     for n in (name for name in ERRORS if name in shapes):
         described.append(
@@ -131,7 +135,7 @@ def measuring_schema() -> JsonObject:
         "properties": {
             "id": {"type": "string", "minLength": 1, "maxLength": 40},
             "kind": {"type": "string", "enum": list(TYPICAL)},
-            "set_in": {"type": "string", "minLength": 1, "maxLength": 40},
+            "zero_set_in": {"type": "string", "minLength": 1, "maxLength": 40},
             **shapes,
         },
         "anyOf": described,
@@ -147,7 +151,7 @@ def measuring_schema() -> JsonObject:
                 "items": instrument,
             },
             "readings_each": {"type": "integer", "minimum": 1, "maximum": 50, "default": 1},
-            "temperature_doubt": {
+            "temperature_uncertainty": {
                 **_temperature(),
                 "description": "standard uncertainty of each part's temperature",
             },

@@ -3,7 +3,7 @@
 import re
 import secrets
 import time
-from typing import Any
+from collections.abc import Mapping
 
 from flask import Flask, Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
@@ -17,14 +17,14 @@ from ringland_service.api.routes.system_routes import register_system
 MOST_BYTES = 8 * 1024 * 1024
 _REQUEST_ID = re.compile(r"[A-Za-z0-9._-]{1,128}")
 
-DEFAULTS: dict[str, Any] = {
+DEFAULTS: dict[str, object] = {
     "MAX_CONTENT_LENGTH": MOST_BYTES,
     "PROPAGATE_EXCEPTIONS": False,
     "TRAP_HTTP_EXCEPTIONS": False,
 }
 
 
-def create_app(config: dict[str, Any] | None = None) -> Flask:
+def create_app(config: Mapping[str, object] | None = None) -> Flask:
     """Return the application.
 
     Parameters

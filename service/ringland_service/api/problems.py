@@ -2,12 +2,12 @@
 
 import json
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 from flask import Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
 
 from ringland_service.api.faults import FieldError
+from ringland_service.api.json_types import AnswerJson, Json, JsonObject
 from ringland_service.api.near import near
 from ringland_service.api.refusals import MOST_FAULTS, cut, refusal
 
@@ -81,10 +81,10 @@ BY_STATUS = {
 }
 
 
-def body(status: int, detail: str) -> dict[str, Any]:
+def body(status: int, detail: str) -> JsonObject:
     """Return the members that every problem has."""
     slug = BY_STATUS.get(status, "unreadable")
-    found: dict[str, Any] = {
+    found: JsonObject = {
         "type": f"/problems/{slug}",
         "title": PAGES[slug][0],
         "status": status,
@@ -95,10 +95,10 @@ def body(status: int, detail: str) -> dict[str, Any]:
     return found
 
 
-def of_faults(faults: Sequence[FieldError]) -> dict[str, Any]:
+def of_faults(faults: Sequence[FieldError]) -> JsonObject:
     """Return the members of a problem that says what is wrong with a request."""
     told = refusal(faults)
-    found = body(status_of(faults), told.detail) | {"errors": told.entries}
+    found = body(status_of(faults), told.detail) | {"errors": list[Json](told.entries)}
     return found | {"more": told.more} if told.more else found
 
 
@@ -112,7 +112,7 @@ def summary(faults: Sequence[FieldError]) -> str:
     return refusal(faults).detail
 
 
-def response(problem: Mapping[str, Any], headers: Mapping[str, str] | None = None) -> Response:
+def response(problem: AnswerJson, headers: Mapping[str, str] | None = None) -> Response:
     """Return a problem as a response."""
     text = json.dumps(problem, ensure_ascii=False)
     status: int = problem["status"]

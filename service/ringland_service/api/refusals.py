@@ -8,9 +8,10 @@ request is always answered with the same bytes.
 import json
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import cast
 
 from ringland_service.api.faults import FieldError
+from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.near import near
 
 MOST_FAULTS = 50
@@ -40,7 +41,7 @@ class Refusal:
     """
 
     detail: str
-    entries: list[dict[str, Any]]
+    entries: list[JsonObject]
     more: int
 
 
@@ -64,7 +65,7 @@ def _place_and_words(fault: FieldError) -> tuple[str, str, str]:
     return fault.pointer, fault.code, fault.detail
 
 
-def _in_order(fault: FieldError) -> tuple[Any, ...]:
+def _in_order(fault: FieldError) -> tuple[tuple[tuple[int, int, str], ...], str, str]:
     """Return what faults are sorted by: the place, entries of a list by number; then the words."""
     steps = tuple(map(_step_in_order, fault.pointer.split("/")))
     return steps, fault.code, fault.detail
@@ -99,7 +100,7 @@ def _cut_pointer(pointer: str) -> str:
     return cut("/".join(cut(step, LONGEST_STEP) for step in pointer.split("/")), LONGEST_POINTER)
 
 
-def _entries(faults: Sequence[FieldError]) -> Iterator[dict[str, Any]]:
+def _entries(faults: Sequence[FieldError]) -> Iterator[JsonObject]:
     """Yield faults as entries of ``errors``, until they would take too many bytes.
 
     Pointers are in URI-fragment form; a fault between several fields lists them all, its own first.
@@ -110,11 +111,11 @@ def _entries(faults: Sequence[FieldError]) -> Iterator[dict[str, Any]]:
     told: dict[str, str] = {}
     for fault in faults:
         pointer = f"#{fault.pointer}"
-        entry = {
+        entry: JsonObject = {
             "code": fault.code,
             "pointer": pointer,
             "detail": fault.detail,
-            "allowed": fault.allowed,
+            "allowed": cast(Json, fault.allowed),
         }
         if isinstance(fault.allowed, list):
             first = told.setdefault(json.dumps(fault.allowed), pointer)

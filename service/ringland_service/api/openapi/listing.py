@@ -1,7 +1,7 @@
 """What ``GET /v1`` and the table routes serve: enough to build a form from."""
 
 from dataclasses import asdict
-from typing import Any, cast
+from typing import cast
 
 from ringland_service.api.reading.common_fields import checks_of
 from ringland_service.api.reading.query import offers_get
@@ -29,7 +29,7 @@ from ringland_service.units import TABLE
 from ringland_service.vocabulary import ALIASES
 
 
-def calculations() -> dict[str, Any]:
+def calculations() -> dict[str, object]:
     """Return the list of calculations with their fields."""
     return {
         "calculations": [calculation(c) for c in CALCULATIONS],
@@ -40,9 +40,9 @@ def calculations() -> dict[str, Any]:
     }
 
 
-def calculation(of: Operation) -> dict[str, Any]:
+def calculation(of: Operation) -> dict[str, object]:
     """Return one calculation: path, methods, fields, results, checks."""
-    found: dict[str, Any] = {
+    found: dict[str, object] = {
         "name": of.name,
         "number": of.number,
         "stage": of.stage,
@@ -71,7 +71,7 @@ def _public(record: type, name: str) -> str:
     return input_fields(record)[name].public(name)
 
 
-def results(of: Calculation) -> list[dict[str, Any]]:
+def results(of: Calculation) -> list[dict[str, object]]:
     """Return the results of a calculation."""
     return [
         {
@@ -85,7 +85,7 @@ def results(of: Calculation) -> list[dict[str, Any]]:
     ]
 
 
-def limits() -> dict[str, Any]:
+def limits() -> dict[str, object]:
     """Return the table of common-practice limits and grades."""
     return {
         "limits": [asdict(row) for row in LIMITS.values()],
@@ -94,7 +94,7 @@ def limits() -> dict[str, Any]:
     }
 
 
-def units() -> dict[str, Any]:
+def units() -> dict[str, object]:
     """Return the units that each kind accepts, with their factors to the canonical unit."""
     return {
         "kinds": [
@@ -114,12 +114,12 @@ def units() -> dict[str, Any]:
     }
 
 
-def materials() -> dict[str, Any]:
+def materials() -> dict[str, object]:
     """Return the materials with their expansion coefficients."""
     return {"materials": [asdict(material) for material in MATERIALS.values()]}
 
 
-def evidence() -> dict[str, Any]:
+def evidence() -> dict[str, object]:
     """Return the tables of the diagnosis: who is suspected, by what, how much, how it adds up."""
     return {
         "suspects": [_filled(asdict(suspect)) for suspect in SUSPECTS.values()],
@@ -132,15 +132,15 @@ def evidence() -> dict[str, Any]:
     }
 
 
-def _evidence(row: Evidence) -> dict[str, Any]:
+def _evidence(row: Evidence) -> dict[str, object]:
     """Return a row of evidence, every line with its weight as a word and as a signed number."""
-    found = _filled(asdict(row))
+    found = asdict(row)
     for line in found["lines"]:
         sign = 1.0 if line["direction"] == FOR else -1.0
         line["counts"] = sign * FIGURES[line["weight"]].value
-    return found
+    return _filled(found)
 
 
-def _filled(row: dict[str, Any]) -> dict[str, Any]:
+def _filled(row: dict[str, object]) -> dict[str, object]:
     """Return a row less what it does not say."""
     return {name: value for name, value in row.items() if value not in ("", (), False)}

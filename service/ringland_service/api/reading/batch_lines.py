@@ -9,10 +9,10 @@ that is ``refused`` has its ``problem``; one that is ``not_reached`` has nothing
 import json
 from collections.abc import Callable, Iterator
 from logging import Logger
-from typing import Any
 
 from ringland_service.api import problems
 from ringland_service.api.faults import FieldError, FieldErrors
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.json_reader import read as read_json
 from ringland_service.api.reading.row_budget import most_rows
@@ -21,7 +21,7 @@ from ringland_service.engine.deadline import Deadline
 
 # Made once; lines are many, so they have no blanks between members.
 ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
-Answering = Callable[[object], dict[str, Any]]
+Answering = Callable[[object], AnswerJson]
 
 
 def lines_of(calculation: Operation, body: bytes) -> list[bytes]:
@@ -72,7 +72,7 @@ def _line(calculation: Operation, row: int, line: bytes, answer: Answering, logg
     return ENCODE({"row": row, "status": REFUSED, "problem": short})
 
 
-def shortened(calculation: Operation, single: dict[str, Any]) -> dict[str, Any]:
+def shortened(calculation: Operation, single: AnswerJson) -> AnswerJson:
     """Return the answer of a single call as a line has it."""
     found = {name: value for name, value in single.items() if name != "basis"}
     if isinstance(calculation, Composite):
@@ -83,7 +83,7 @@ def shortened(calculation: Operation, single: dict[str, Any]) -> dict[str, Any]:
     return found
 
 
-def _opening(entry: dict[str, Any], purposes: set[tuple[str, str]]) -> dict[str, Any]:
+def _opening(entry: AnswerJson, purposes: set[tuple[str, str]]) -> AnswerJson:
     """Return what would open a part: its fields by name; why, where it is not the part's purpose.
 
     ``GET /v1`` lists the purposes of the parts, and each field in words with its instrument.

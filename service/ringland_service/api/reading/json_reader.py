@@ -3,9 +3,10 @@
 import json
 import math
 import re
-from typing import Any, NoReturn
+from typing import NoReturn
 
 from ringland_service.api.faults import FieldError, FieldErrors
+from ringland_service.api.json_types import Json, JsonObject
 
 _SURROGATE = re.compile(rb"\\u[dD][89a-fA-F]")
 LONGEST_INTEGER = 40
@@ -18,7 +19,7 @@ def _refuse(code: str, detail: str) -> NoReturn:
     raise FieldErrors([FieldError(code, detail)])
 
 
-def _pairs(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+def _pairs(pairs: list[tuple[str, Json]]) -> JsonObject:
     if len(pairs) > MOST_MEMBERS:
         detail = f"{len(pairs)} members in one object; at most {MOST_MEMBERS} are read"
         raise FieldErrors([FieldError("too_many", detail, {"most": MOST_MEMBERS})])
@@ -74,7 +75,7 @@ def _check_depth(body: bytes) -> None:
         _refuse("too_deep", f"brackets are nested deeper than {DEEPEST} levels")
 
 
-def read(body: bytes) -> Any:
+def read(body: bytes) -> Json:
     """Return the JSON value of a request body.
 
     Raises
@@ -92,7 +93,7 @@ def read(body: bytes) -> Any:
         _refuse("empty_body", "the body is empty; send a JSON object, {} at the least")
     _check_depth(body)
     try:
-        value = json.loads(
+        value: Json = json.loads(
             text,
             object_pairs_hook=_pairs,
             parse_constant=_constant,
@@ -108,7 +109,7 @@ def read(body: bytes) -> Any:
     return value
 
 
-def _check_surrogates(value: Any) -> None:
+def _check_surrogates(value: Json) -> None:
     if isinstance(value, str):
         try:
             value.encode()

@@ -1,12 +1,14 @@
 """From a request's data to the JSON of its answer: one way for every form of request."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from logging import Logger
-from typing import Any, cast
+from typing import cast
 
 from ringland_service.api.faults import FieldErrors
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.reading import batch, batch_lines, batch_rows
 from ringland_service.api.reading.request import core_fault, parsed
+from ringland_service.api.shapes.columns import Column
 from ringland_service.api.shapes.registry import adapters
 from ringland_service.api.writing import composite_render, render
 from ringland_service.api.writing.trace import trace
@@ -18,7 +20,7 @@ from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 
-def answered(calculation: Operation, data: Any, options: dict[str, str]) -> dict[str, Any]:
+def answered(calculation: Operation, data: object, options: dict[str, str]) -> AnswerJson:
     """Return the answer to one question as JSON.
 
     Raises
@@ -35,13 +37,11 @@ def answered(calculation: Operation, data: Any, options: dict[str, str]) -> dict
     except DomainError as refused:
         raise FieldErrors([core_fault(calculation, fault) for fault in refused.faults]) from refused
     shown = render.answer(found, system)
-    if options.get("trace") == "true":
-        shown["trace"] = trace(found)
-    return shown
+    return {**shown, "trace": trace(found)} if options.get("trace") == "true" else shown
 
 
 def answered_batch(
-    calculation: Calculation, data: Any, deadline: Deadline
+    calculation: Calculation, data: object, deadline: Deadline
 ) -> columns.ColumnResponse:
     """Return the answers to a batch of columns, as far as the deadline lets it come.
 
@@ -62,10 +62,15 @@ def _of_any_kind(calculation: Calculation) -> bool:
 
 
 def _row_by_row(
-    calculation: Calculation, shared: dict[str, Any], given: dict[str, Any], deadline: Deadline
+    calculation: Calculation,
+    shared: dict[str, object],
+    given: Mapping[str, object],
+    deadline: Deadline,
 ) -> columns.ColumnResponse:
     count = batch.count_rows(calculation, given)
-    batch_rows.check_columns(calculation, given)
+    # Counted, so each is an object with a list of values.
+    columned = cast(Mapping[str, Column], given)
+    batch_rows.check_columns(calculation, columned)
     batch.check_shared(calculation, shared, given)
     found = columns.ColumnResponse(calculation, count)
     for row in range(count):
@@ -73,7 +78,7 @@ def _row_by_row(
             found.not_reached.add(row)
             continue
         try:
-            data = batch_rows.single_row(calculation, shared, given, row)
+            data = batch_rows.single_row(calculation, shared, columned, row)
             columns.put_answer(found, _single(calculation, data), row)
         except DomainError as refused:
             found.problems[row] = list(refused.faults)
@@ -82,7 +87,7 @@ def _row_by_row(
     return found
 
 
-def _single(calculation: Calculation, data: Any) -> Response:
+def _single(calculation: Calculation, data: object) -> Response:
     return answer(calculation, parsed(calculation, data))
 
 
@@ -102,7 +107,7 @@ def answered_lines(
     """
     lines = batch_lines.lines_of(calculation, body)
 
-    def one(data: Any) -> dict[str, Any]:
+    def one(data: object) -> AnswerJson:
         return answered(calculation, data, options)
 
     return batch_lines.answered(calculation, lines, one, deadline, logger)

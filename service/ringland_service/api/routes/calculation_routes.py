@@ -3,13 +3,14 @@
 import hashlib
 import json
 from collections.abc import Callable
-from typing import Any, cast
+from typing import cast
 
 from flask import Flask, Response, current_app, request, stream_with_context
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
 from ringland_service.api.faults import FieldErrors
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.reading import batch_csv, query
 from ringland_service.api.reading.body import whole_body
 from ringland_service.api.reading.json_reader import read as read_json
@@ -91,6 +92,7 @@ def _batch(calculation: Operation) -> Callable[[], BaseResponse]:
             lines = answered_lines(calculation, body, options, deadline, logger)
             return Response(stream_with_context(lines), content_type=LINES)
         assert isinstance(calculation, Calculation)  # noqa: S101 - as ``columns`` says
+        data: object
         if kind == CSV:
             data, options = batch_csv.read(calculation, whole_body(), request.args)
             wanted = acceptable((CSV, JSON))
@@ -138,7 +140,7 @@ def insist_on_type(*types: str) -> str:
     return given
 
 
-def as_json(found: dict[str, Any]) -> Response:
+def as_json(found: AnswerJson) -> Response:
     """Return an answer as a JSON response."""
     return Response(ENCODE(found), content_type=JSON)
 
@@ -148,7 +150,7 @@ ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
 
 
 def represented(
-    calculation: Operation, found: dict[str, Any], wanted: str, options: dict[str, str]
+    calculation: Operation, found: AnswerJson, wanted: str, options: dict[str, str]
 ) -> Response:
     """Return an answer in the form wanted; with ``pick``, the one number alone as text."""
     pick = options.get("pick")
@@ -166,7 +168,7 @@ def represented(
     return as_json(found)
 
 
-def as_text(calculation: Operation, found: dict[str, Any]) -> str:
+def as_text(calculation: Operation, found: AnswerJson) -> str:
     """Return an answer for people."""
     if isinstance(calculation, Composite):
         return job_text(calculation, found)

@@ -1,9 +1,9 @@
 """Routes that serve the service itself: health, version, tables, document, docs, problem pages."""
 
 import json
+from collections.abc import Callable
 from html import escape
 from importlib import resources
-from typing import Any
 
 from flask import Flask, Response, request
 from werkzeug.exceptions import NotFound
@@ -12,6 +12,7 @@ from werkzeug.wrappers import Response as BaseResponse
 from ringland_service import __version__
 from ringland_service.api import problems
 from ringland_service.api.faults import FieldErrors
+from ringland_service.api.json_types import JsonObject
 from ringland_service.api.openapi import listing, source_list
 from ringland_service.api.openapi.document import document
 from ringland_service.api.reading.query import unknown_parameters
@@ -47,12 +48,12 @@ def register_system(app: Flask) -> None:
     app.add_url_rule("/problems/<slug>", "problem", _problem, methods=["GET"])
 
 
-def version() -> dict[str, Any]:
+def version() -> JsonObject:
     """Return the version of the service and of each calculation's arithmetic."""
     return {"version": __version__, "formulas": {c.name: c.formulas for c in CALCULATIONS}}
 
 
-def _constant(value: Any) -> Any:
+def _constant(value: object) -> Callable[[], BaseResponse]:
     body = json.dumps(value, ensure_ascii=False, allow_nan=False)
 
     def get() -> BaseResponse:

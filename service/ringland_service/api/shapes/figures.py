@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
-from typing import Final, TypedDict, cast
+from typing import Final, TypedDict, TypeGuard, cast
 
 from ringland_service.api.json_types import Json
 
@@ -151,6 +151,6 @@ def cell(value: object) -> Json:
     return cast(Json, value)
 
 
-def is_texts(value: object) -> bool:
+def is_texts(value: object) -> TypeGuard[list[str]]:
     """Return whether a value is a list of texts, with any in it."""
     return isinstance(value, list) and bool(value) and all(isinstance(one, str) for one in value)

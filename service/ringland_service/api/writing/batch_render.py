@@ -4,9 +4,8 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Iterator
-from typing import Any
 
-from ringland_service.api.json_types import Json
+from ringland_service.api.json_types import AnswerJson, Json, JsonObject
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.shapes import members as shapes
@@ -19,7 +18,7 @@ from ringland_service.engine.columnar import ColumnResponse
 from ringland_service.engine.scalar import cautions_of
 
 
-def results(found: ColumnResponse, system: str) -> dict[str, Any]:
+def results(found: ColumnResponse, system: str) -> AnswerJson:
     """Return the result columns by public name, each with its uncertainties where there are any."""
     declared = shapes.results(found.calculation.outputs)
     return {
@@ -29,9 +28,9 @@ def results(found: ColumnResponse, system: str) -> dict[str, Any]:
     }
 
 
-def verdicts(found: ColumnResponse, system: str) -> dict[str, Any]:
+def verdicts(found: ColumnResponse, system: str) -> AnswerJson:
     """Return the verdict columns by check."""
-    shown: dict[str, Any] = {}
+    shown: JsonObject = {}
     for check in found.calculation.checks:
         rows = found.verdicts.get(check.name)
         if rows is None:
@@ -66,7 +65,7 @@ def statuses(found: ColumnResponse) -> list[str]:
     return words
 
 
-def problem(calculation: Calculation, row: int, error: CoreError) -> dict[str, Any]:
+def problem(calculation: Calculation, row: int, error: CoreError) -> AnswerJson:
     """Return what is wrong with a row."""
     detail = error.message + (f"; {error.right}" if error.right else "")
     named = {"row": row + 1, "field": _field(calculation, error)}
@@ -77,7 +76,7 @@ def _field(calculation: Calculation, error: CoreError) -> str:
     return str(public_path(calculation.inputs, (error.field,))[0])
 
 
-def problems(found: ColumnResponse) -> dict[str, Any]:
+def problems(found: ColumnResponse) -> AnswerJson:
     """Return the first problems in full, and of the others how many there are of each code."""
     told = [(row, error) for row in sorted(found.problems) for error in found.problems[row]]
     shown = [problem(found.calculation, row, error) for row, error in told[:MOST_PROBLEMS]]
@@ -86,7 +85,7 @@ def problems(found: ColumnResponse) -> dict[str, Any]:
     return {"problems": shown, "more_problems": more}
 
 
-def answer(found: ColumnResponse, system: str) -> dict[str, Any]:
+def answer(found: ColumnResponse, system: str) -> AnswerJson:
     """Return a batch's answer as JSON."""
     calculation = found.calculation
     words = statuses(found)
@@ -126,12 +125,12 @@ def table(found: ColumnResponse, system: str) -> str:
     return text.getvalue()
 
 
-def _headed(name: str, shown: dict[str, Any]) -> str:
+def _headed(name: str, shown: AnswerJson) -> str:
     return f"{name} [{shown['unit']}]" if "unit" in shown else name
 
 
 def _result_columns(
-    calculation: Calculation, found: dict[str, Any], remarks: dict[str, list[str]]
+    calculation: Calculation, found: AnswerJson, remarks: dict[str, list[str]]
 ) -> Iterator[Headed]:
     known = shapes.members(calculation.outputs)
     for name, shown in found["results"].items():
@@ -164,7 +163,7 @@ def _warning_column(found: ColumnResponse) -> list[Json]:
     return [cell("; ".join(each)) for each in texts]
 
 
-def _verdict_columns(found: dict[str, Any]) -> Iterator[Headed]:
+def _verdict_columns(found: AnswerJson) -> Iterator[Headed]:
     for check, shown in found["verdicts"].items():
         yield f"{check} verdict", [cell(v) for v in shown["verdict"]]
         if any(shown["why"]):

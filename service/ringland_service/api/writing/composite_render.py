@@ -1,7 +1,6 @@
 """The answer of a composite as JSON: the single answer's shape, its results by part."""
 
-from typing import Any
-
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.shapes import members
 from ringland_service.api.shapes.registry import adapter
@@ -14,7 +13,7 @@ from ringland_service.engine.opening import Open
 from ringland_service.engine.request import Path, field_at
 
 
-def answer(found: CompositeResponse, system: str) -> dict[str, Any]:
+def answer(found: CompositeResponse, system: str) -> AnswerJson:
     """Return the answer of a composite as JSON."""
     calculation = found.calculation
     parts = {
@@ -67,7 +66,7 @@ def _joint(found: CompositeResponse, part: str) -> dict[str, str]:
     return {outputs[n].public(n): ".".join(map(str, _source(found, path))) for n, path in of}
 
 
-def _fallen_out(found: CompositeResponse) -> dict[str, Any]:
+def _fallen_out(found: CompositeResponse) -> AnswerJson:
     """Return the parts that are not worked out for this engine, each with why; where any."""
     headings = {step.part: step.heading for step in found.calculation.steps}
     rows = [
@@ -77,7 +76,7 @@ def _fallen_out(found: CompositeResponse) -> dict[str, Any]:
     return {"not_worked_out": rows} if rows else {}
 
 
-def measure_next(found: CompositeResponse) -> list[dict[str, Any]]:
+def measure_next(found: CompositeResponse) -> list[AnswerJson]:
     """Return what would open a part, or settle a verdict that is too close to call."""
     return [_opening(found, open_) for open_ in found.open] + [
         {
@@ -91,7 +90,7 @@ def measure_next(found: CompositeResponse) -> list[dict[str, Any]]:
     ]
 
 
-def _opening(found: CompositeResponse, open_: Open) -> dict[str, Any]:
+def _opening(found: CompositeResponse, open_: Open) -> AnswerJson:
     record = found.calculation.inputs
     return {
         "opens": open_.part,

@@ -5,9 +5,8 @@ A bare number stays a bare number on the wire; its uncertainty stands beside the
 
 from collections.abc import Mapping
 from functools import cache
-from typing import Any
 
-from ringland_service.api.json_types import JsonObject
+from ringland_service.api.json_types import AnswerJson, JsonObject
 from ringland_service.api.shapes.answer_json import expanded
 from ringland_service.api.shapes.members import results
 
@@ -19,7 +18,7 @@ def bare(record: type) -> Mapping[str, str]:
     return {name: field.public(name) for name, (field, shape) in found if shape.is_bare}
 
 
-def uncertainties(outputs: object, u: Mapping[str, Any], prefix: str = "") -> JsonObject:
+def uncertainties(outputs: object, u: AnswerJson, prefix: str = "") -> JsonObject:
     """Return the expanded uncertainty of each bare result that has one, by public name."""
     if not u:
         return {}

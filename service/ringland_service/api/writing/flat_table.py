@@ -2,9 +2,10 @@
 
 import csv
 import io
-from collections.abc import Iterator, Mapping
-from typing import Any, cast
+from collections.abc import Iterator, Sequence
+from typing import cast
 
+from ringland_service.api.json_types import AnswerJson, VerdictJson
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.base import Row
 from ringland_service.api.shapes.figures import REMARK, cell
@@ -29,7 +30,7 @@ COLUMNS = (
 )
 
 
-def table(calculation: Operation, found: Mapping[str, Any]) -> str:
+def table(calculation: Operation, found: AnswerJson) -> str:
     """Return an answer, as it is to be printed, as one flat CSV table.
 
     Results, what to measure next, verdicts, warnings.
@@ -42,7 +43,7 @@ def table(calculation: Operation, found: Mapping[str, Any]) -> str:
     return text.getvalue()
 
 
-def _rows(calculation: Operation, found: Mapping[str, Any]) -> Iterator[Row]:
+def _rows(calculation: Operation, found: AnswerJson) -> Iterator[Row]:
     result = found["result"]
     if isinstance(calculation, Composite):
         for part, single in shapes.parts(calculation).items():
@@ -61,7 +62,7 @@ def _rows(calculation: Operation, found: Mapping[str, Any]) -> Iterator[Row]:
         yield {"part": "warning", "name": warning["field"], "value": warning["message"]}
 
 
-def _verdict(verdict: Mapping[str, Any]) -> Row:
+def _verdict(verdict: VerdictJson) -> Row:
     limit = verdict["limit"]
     value, unit = quantity_or_number(verdict["value"])
     return {
@@ -80,14 +81,14 @@ def _verdict(verdict: Mapping[str, Any]) -> Row:
     }
 
 
-def _plain_records(name: str, rows: Any) -> Iterator[Row]:
+def _plain_records(name: str, rows: Sequence[AnswerJson]) -> Iterator[Row]:
     """Yield what a composite says of itself, such as the parts that fall out: records of texts."""
     for i, row in enumerate(rows, 1):
         for key, value in row.items():
             yield {"part": f"{name} {i}", "name": key, "value": value}
 
 
-def _needs(items: Any) -> Iterator[Row]:
+def _needs(items: Sequence[AnswerJson]) -> Iterator[Row]:
     """Yield what to measure next; each reading of each way by its field, in words."""
     for i, item in enumerate(items, 1):
         part = f"measure_next {i}"

@@ -5,8 +5,8 @@ Routes, the Accept header, the OpenAPI document and the listing all follow from 
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.writing.pages import job_page, order_page
 from ringland_service.api.writing.pages.templates import STYLE_POLICY
 from ringland_service.api.writing.pictures import bore_picture
@@ -37,7 +37,7 @@ class Form:
     media_type: str
     suffix: str
     label: str
-    render: Callable[[Operation, Mapping[str, Any]], str]
+    render: Callable[[Operation, AnswerJson], str]
     headers: Mapping[str, str] = field(default_factory=dict)
 
 

@@ -1,8 +1,8 @@
 """A composite's answer for people: parts, verdicts, what to measure next, cautions."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes.figures import words_of
 from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.text import (
@@ -20,7 +20,7 @@ from ringland_service.core.declare import Composite, Step
 FIRST = ("cylinder_decision",)
 
 
-def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
+def job_text(calculation: Composite, found: AnswerJson) -> str:
     """Return the answer of a composite as text."""
     found = printed(calculation, found)
     lines = _about(calculation, found["inputs"].get("about", {}))
@@ -38,7 +38,7 @@ def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
     return "\n".join(lines).rstrip() + "\n"
 
 
-def _parts(steps: Sequence[Step], found: Mapping[str, Any]) -> list[str]:
+def _parts(steps: Sequence[Step], found: AnswerJson) -> list[str]:
     """Return the results of the parts that are worked out."""
     lines: list[str] = []
     for step in steps:
@@ -48,13 +48,13 @@ def _parts(steps: Sequence[Step], found: Mapping[str, Any]) -> list[str]:
     return lines
 
 
-def _about(calculation: Composite, about: Mapping[str, Any]) -> list[str]:
+def _about(calculation: Composite, about: AnswerJson) -> list[str]:
     """Return the head: what the job is about."""
     title = calculation.title.upper()
     return [title, *aligned([(words_of(name), text) for name, text in about.items()]), ""]
 
 
-def need(item: Mapping[str, Any]) -> list[str]:
+def need(item: AnswerJson) -> list[str]:
     """Return one entry of what to measure next: what it tells, and each way to it."""
     lines = bullets([item["why"]])
     for text in need_texts(item):
@@ -62,7 +62,7 @@ def need(item: Mapping[str, Any]) -> list[str]:
     return lines
 
 
-def need_texts(item: Mapping[str, Any]) -> list[str]:
+def need_texts(item: AnswerJson) -> list[str]:
     """Return the ways to one entry of what to measure next, of which any one will do."""
     ways = ["; ".join(reading_text(reading) for reading in way) for way in item["ways"]]
     if not ways:

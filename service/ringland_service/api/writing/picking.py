@@ -1,16 +1,16 @@
 """One result of an answer, or the word of one verdict, as plain text for a spreadsheet cell."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any, cast
+from collections.abc import Sequence
+from typing import cast
 
 from ringland_service.api.faults import FieldError, FieldErrors
-from ringland_service.api.json_types import Json
+from ringland_service.api.json_types import AnswerJson, Json
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.figures import plain
 from ringland_service.core.declare import Calculation, Composite, Operation
 
 
-def picked(calculation: Operation, found: Mapping[str, Any], pick: str) -> str:
+def picked(calculation: Operation, found: AnswerJson, pick: str) -> str:
     """Return what ``pick`` names, without a line end.
 
     It names a result, ``part.result`` in a composite, with ``.uncertainty`` or another member of a
@@ -33,7 +33,7 @@ def picked(calculation: Operation, found: Mapping[str, Any], pick: str) -> str:
     return plain(value) if isinstance(value, float) else str(value)
 
 
-def _result(calculation: Operation, result: Mapping[str, Any], names: Sequence[str]) -> Json:
+def _result(calculation: Operation, result: AnswerJson, names: Sequence[str]) -> Json:
     """Return the single value that the names lead to; None where they lead to none."""
     if isinstance(calculation, Composite):
         part, *names = names

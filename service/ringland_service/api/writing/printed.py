@@ -4,22 +4,22 @@ The JSON keeps a bare number bare and every uncertainty; here each bare number c
 and a number whose uncertainty leaves out inputs of weight goes without ± and says so.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
-from typing import Any
 
-from ringland_service.api.shapes.figures import REMARK
+from ringland_service.api.json_types import AnswerJson
+from ringland_service.api.shapes.figures import REMARK, told_record
 from ringland_service.core.declare import Calculation, Composite, Operation, declared, input_fields
 from ringland_service.core.declare.notices import UNSTATED
 
 
-def printed(calculation: Operation, found: Mapping[str, Any]) -> dict[str, Any]:
+def printed(calculation: Operation, found: AnswerJson) -> AnswerJson:
     """Return an answer's JSON with what is to be printed beside each number."""
     uncertainties, remarks = found.get("uncertainties", {}), unstated(found["warnings"])
-    result = dict(found["result"])
+    result: dict[str, object] = dict(found["result"])
     if isinstance(calculation, Composite):
         for part in (step.part for step in calculation.steps if step.part in result):
-            result[part] = _beside(result[part], uncertainties, remarks, f"{part}.")
+            result[part] = _beside(told_record(result[part]), uncertainties, remarks, f"{part}.")
     else:
         result = _beside(result, uncertainties, remarks, "")
     judged = _judged(calculation)
@@ -27,27 +27,28 @@ def printed(calculation: Operation, found: Mapping[str, Any]) -> dict[str, Any]:
     return {**found, "result": result, "verdicts": verdicts}
 
 
-def unstated(warnings: Any) -> dict[str, str]:
+def unstated(warnings: Sequence[AnswerJson]) -> dict[str, str]:
     """Return, by result, what is said of the inputs of weight that state no uncertainty."""
     return {w["field"]: w["message"] for w in warnings if w["code"] == UNSTATED}
 
 
 def _beside(
-    result: Mapping[str, Any],
-    uncertainties: Mapping[str, Any],
+    result: AnswerJson,
+    uncertainties: AnswerJson,
     remarks: Mapping[str, str],
     prefix: str,
-) -> dict[str, Any]:
+) -> dict[str, object]:
     return {
         name: _one(value, uncertainties.get(prefix + name), remarks.get(prefix + name))
         for name, value in result.items()
     }
 
 
-def _one(value: Any, uncertainty: Any, remark: str | None) -> Any:
+def _one(value: object, uncertainty: object, remark: str | None) -> object:
     """Return a value with its uncertainty beside it, or with the remark instead."""
+    told: AnswerJson
     if isinstance(value, Mapping):
-        told = dict(value)
+        told = value
     elif uncertainty is None and remark is None:
         return value
     elif isinstance(value, list):
@@ -57,10 +58,8 @@ def _one(value: Any, uncertainty: Any, remark: str | None) -> Any:
     return _with_remark(told, remark)
 
 
-def _with_remark(told: Any, remark: str | None) -> Any:
-    if remark is None:
-        return told
-    return {**told, REMARK: remark}
+def _with_remark(told: AnswerJson, remark: str | None) -> AnswerJson:
+    return told if remark is None else {**told, REMARK: remark}
 
 
 @cache

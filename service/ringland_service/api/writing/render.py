@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes import members
 from ringland_service.api.shapes.answer_json import quantity, shown_decimals, shown_unit
 from ringland_service.api.writing.expanded import uncertainties
@@ -13,7 +14,7 @@ from ringland_service.core.metrology.conformity import CLOSE
 from ringland_service.engine.response import Response, Verdict
 
 
-def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
+def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> AnswerJson:
     """Return u by path as a tree: by name, and under a section, list or record by what it holds."""
     tree: dict[Any, Any] = {}
     for path, u in moved.items():
@@ -24,7 +25,7 @@ def by_member(moved: Mapping[tuple[str | int, ...], Any]) -> dict[str, Any]:
     return tree
 
 
-def verdict(found: Verdict, system: str) -> dict[str, Any]:
+def verdict(found: Verdict, system: str) -> AnswerJson:
     """Return a verdict as JSON: value, limit with its standing, word, how to settle or to judge."""
 
     def side(value: Any) -> Any:
@@ -91,7 +92,7 @@ def _basis(calculation: Calculation) -> tuple[tuple[str, dict[str, str]], ...]:
     return tuple(rows)
 
 
-def answer(found: Response, system: str = "metric") -> dict[str, Any]:
+def answer(found: Response, system: str = "metric") -> AnswerJson:
     """Return the answer of one calculation as JSON."""
     calculation = found.calculation
     return {

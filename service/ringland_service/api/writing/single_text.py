@@ -1,8 +1,8 @@
 """The answer of one calculation for people: results, verdicts, trace, warnings, cautions."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes.figures import plain, words_of
 from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.text import (
@@ -15,7 +15,7 @@ from ringland_service.api.writing.text import (
 from ringland_service.core.declare import Calculation
 
 
-def single_text(calculation: Calculation, found: Mapping[str, Any]) -> str:
+def single_text(calculation: Calculation, found: AnswerJson) -> str:
     """Return the answer of one calculation as text."""
     found = printed(calculation, found)
     lines = block(calculation.title, result_lines(calculation, found["result"]))
@@ -26,7 +26,7 @@ def single_text(calculation: Calculation, found: Mapping[str, Any]) -> str:
     return "\n".join(lines).rstrip() + "\n"
 
 
-def _trace(steps: Sequence[Mapping[str, Any]]) -> list[str]:
+def _trace(steps: Sequence[AnswerJson]) -> list[str]:
     lines = []
     for step in steps:
         number = f"{plain(step['value'])} {step['unit']}".rstrip()

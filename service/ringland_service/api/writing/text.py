@@ -4,6 +4,7 @@ import textwrap
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ringland_service.api.json_types import AnswerJson, JudgedJson, LimitJson, VerdictJson
 from ringland_service.api.shapes.figures import (
     REMARK,
     bare,
@@ -29,7 +30,7 @@ STANDING_WORDS = {
 }
 
 
-def quantity_or_number(value: Any) -> tuple[Any, str]:
+def quantity_or_number(value: JudgedJson | None) -> tuple[Any, str]:
     """Return number and unit of a value, limit or margin of a verdict; None where there is none.
 
     A verdict has quantities, or bare numbers where what it judges has no unit.
@@ -37,7 +38,7 @@ def quantity_or_number(value: Any) -> tuple[Any, str]:
     return (value["value"], value["unit"]) if isinstance(value, Mapping) else (value, "")
 
 
-def judged_number(value: Any) -> str:
+def judged_number(value: JudgedJson | None) -> str:
     """Return a value, limit or margin of a verdict as text."""
     return quantity(told_value(value)) if isinstance(value, Mapping) else bare(value)
 
@@ -73,7 +74,7 @@ def bullets(texts: Sequence[str], indent: int = 2) -> list[str]:
     return lines
 
 
-def limit_sides(limit: Mapping[str, Any]) -> str:
+def limit_sides(limit: LimitJson) -> str:
     """Return what a limit allows, in words."""
     low, high = limit["low"], limit["high"]
     if low is not None and high is not None:
@@ -83,7 +84,7 @@ def limit_sides(limit: Mapping[str, Any]) -> str:
     return f"at most {judged_number(high)}"
 
 
-def limit_text(limit: Mapping[str, Any]) -> str:
+def limit_text(limit: LimitJson) -> str:
     """Return a limit in words, with its standing."""
     standing = STANDING_WORDS[limit["standing"]]
     if limit.get("with_decompressor"):
@@ -91,7 +92,7 @@ def limit_text(limit: Mapping[str, Any]) -> str:
     return f"limit {limit_sides(limit)} ({standing})"
 
 
-def verdict_text(verdict: Mapping[str, Any]) -> str:
+def verdict_text(verdict: VerdictJson) -> str:
     """Return a verdict in words: value, uncertainty, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
     if verdict["why"] is not None:
@@ -107,7 +108,7 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
     return "; ".join(parts)
 
 
-def value_text(verdict: Mapping[str, Any]) -> str:
+def value_text(verdict: VerdictJson) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
     value, uncertainty = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
@@ -116,7 +117,8 @@ def value_text(verdict: Mapping[str, Any]) -> str:
         return judged_number(value)
     if isinstance(value, Mapping):
         return quantity({**told_value(value), "uncertainty": quantity_or_number(uncertainty)[0]})
-    return f"{bare(value)} ± {plain(uncertainty, uncertainty_decimals(uncertainty, 4))}"
+    number = quantity_or_number(uncertainty)[0]
+    return f"{bare(value)} ± {plain(number, uncertainty_decimals(number, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -126,12 +128,12 @@ def _probability(value: float) -> str:
     return "above 0.999" if value > 0.9995 else plain(value, 3)
 
 
-def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:
+def verdict_lines(verdicts: Sequence[VerdictJson]) -> list[str]:
     """Return verdicts as aligned lines."""
     return aligned([(judged_on(v), verdict_text(v)) for v in verdicts])
 
 
-def judged_on(verdict: Mapping[str, Any]) -> str:
+def judged_on(verdict: VerdictJson) -> str:
     """Return what a verdict is on, and of which where several are judged."""
     of = verdict.get("of")
     return f"{verdict['label']}, {of}" if of else str(verdict["label"])
@@ -142,7 +144,7 @@ NOT_STATED = "no_uncertainty_stated"
 SAID_THERE = (NOT_STATED, UNSTATED)
 
 
-def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
+def warning_texts(warnings: Sequence[AnswerJson]) -> list[str]:
     """Return warnings as texts; the values without a stated uncertainty are named in one."""
     texts = [
         f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] not in SAID_THERE
@@ -153,7 +155,7 @@ def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
     return texts
 
 
-def warning_lines(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
+def warning_lines(warnings: Sequence[AnswerJson]) -> list[str]:
     """Return warnings as lines."""
     return bullets(warning_texts(warnings))
 
@@ -163,12 +165,12 @@ def block(title: str, lines: Sequence[str]) -> list[str]:
     return [title, *lines, ""] if lines else []
 
 
-def results(record: type, result: Mapping[str, Any]) -> list[tuple[str, str]]:
+def results(record: type, result: AnswerJson) -> list[tuple[str, str]]:
     """Return results as rows of label and text."""
     return [(words_of(m.name), m.shape.text(value)) for m, value in given(record, result)]
 
 
-def result_lines(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
+def result_lines(calculation: Calculation, result: AnswerJson) -> list[str]:
     """Return results as lines: aligned rows, then long lists of texts, then tables of records."""
     found = list(given(calculation.outputs, result))
     tables = [(member, value) for member, value in found if member.shape.is_table and value]
@@ -184,12 +186,12 @@ def result_lines(calculation: Calculation, result: Mapping[str, Any]) -> list[st
     return lines
 
 
-def is_long_list(member: Member, value: Any, width: int) -> bool:
+def is_long_list(member: Member, value: object, width: int) -> bool:
     """Return whether a value is a list of texts, together longer than ``width``."""
     return member.shape.is_bare_list and is_texts(value) and sum(map(len, value)) > width
 
 
-def cell(member: Member, value: Any) -> str:
+def cell(member: Member, value: object) -> str:
     """Return a member of a record as text; a text of one's own stays as it was written."""
     if isinstance(value, str) and member.shape.choices is None:
         return value

@@ -1,11 +1,11 @@
 """What a page is made of: rows and tables of ready texts, read off an answer's JSON."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Any
 
+from ringland_service.api.json_types import AnswerJson, VerdictJson
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.figures import is_texts, words_of
+from ringland_service.api.shapes.figures import is_texts, told_rows, words_of
 from ringland_service.api.shapes.looks import page_word
 from ringland_service.api.shapes.members import Member
 from ringland_service.api.writing import text
@@ -81,21 +81,19 @@ class Judged:
 LONG = 60
 
 
-def results(
-    calculation: Calculation, result: Mapping[str, Any], leave_out: Sequence[str] = ()
-) -> Section:
+def results(calculation: Calculation, result: AnswerJson, leave_out: Sequence[str] = ()) -> Section:
     """Return the results of a calculation; what stands elsewhere on the page is left out."""
     found = shapes.given(calculation.outputs, result)
     return section(calculation.title, ((m, v) for m, v in found if m.name not in leave_out))
 
 
-def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
+def section(title: str, given: Iterable[tuple[Member, object]]) -> Section:
     """Return values as rows, lists of texts as points, and lists of records as tables."""
     rows, points, tables = [], [], []
     for member, value in given:
         if member.shape.is_table and value:
-            tables.append(table(words_of(member.name), member, value))
-        elif text.is_long_list(member, value, LONG):
+            tables.append(table(words_of(member.name), member, told_rows(value)))
+        elif is_texts(value) and text.is_long_list(member, value, LONG):
             texts = tuple(page_word(member.shape, one) for one in value)
             points.append(Points(member.shape.field.description, texts))
         elif value not in ([], "", None):
@@ -103,7 +101,7 @@ def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
     return Section(title, tuple(rows), tuple(points), tuple(tables))
 
 
-def table(caption: str, member: Member, rows: Sequence[Mapping[str, Any]]) -> Table:
+def table(caption: str, member: Member, rows: Sequence[AnswerJson]) -> Table:
     """Return records as a table; a column for each field that any of them has."""
     told = [{m.name: (m, value) for m, value in member.given(row)} for row in rows]
     names = list(dict.fromkeys(name for row in told for name in row))
@@ -121,7 +119,7 @@ def table(caption: str, member: Member, rows: Sequence[Mapping[str, Any]]) -> Ta
 NONE = "–"
 
 
-def _texts(member: Member, value: Any) -> tuple[str, ...]:
+def _texts(member: Member, value: object) -> tuple[str, ...]:
     if value is None or value == []:
         return (NONE,)
     if member.shape.is_bare_list and is_texts(value):
@@ -129,7 +127,7 @@ def _texts(member: Member, value: Any) -> tuple[str, ...]:
     return (member.shape.page_text(value),)
 
 
-def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()) -> list[Section]:
+def given(record: type, values: AnswerJson, leave_out: Sequence[str] = ()) -> list[Section]:
     """Return the readings as parsed: a section of the request a section of the page."""
     told = [(m, v) for m, v in shapes.given(record, values) if m.name not in leave_out]
     found = [section("Given", ((m, v) for m, v in told if not m.shape.is_section))]
@@ -140,7 +138,7 @@ def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()
     return [one for one in found if one]
 
 
-def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tuple[Member, Any]]:
+def _flat(member: Member, values: AnswerJson, above: str) -> Iterator[tuple[Member, object]]:
     """Yield the fields of a section, those of its own sections under both names."""
     for inner, value in member.given(values):
         if inner.shape.is_section:
@@ -149,12 +147,12 @@ def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tup
             yield replace(inner, name=f"{above}{inner.name}"), value
 
 
-def verdicts(found: Sequence[Mapping[str, Any]]) -> list[Judged]:
+def verdicts(found: Sequence[VerdictJson]) -> list[Judged]:
     """Return verdicts in texts."""
     return [_judged(verdict) for verdict in found]
 
 
-def _judged(verdict: Mapping[str, Any]) -> Judged:
+def _judged(verdict: VerdictJson) -> Judged:
     limit = verdict["limit"]
     remarks = []
     if verdict["to_settle"] is not None:

@@ -2,12 +2,13 @@
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, cast
+from typing import cast
 
 from markupsafe import Markup
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.figures import words_of
+from ringland_service.api.shapes.figures import told_record, words_of
 from ringland_service.api.shapes.members import Member
 from ringland_service.api.writing import text
 from ringland_service.api.writing.job_text import need_texts
@@ -61,7 +62,7 @@ class Need:
     ways: tuple[str, ...]
 
 
-def page(calculation: Operation, found: Mapping[str, Any]) -> str:
+def page(calculation: Operation, found: AnswerJson) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
     parts = shapes.parts(of)
@@ -88,7 +89,7 @@ def page(calculation: Operation, found: Mapping[str, Any]) -> str:
     )
 
 
-def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> Decision | None:
+def _decision(parts: Mapping[str, Calculation], result: AnswerJson) -> Decision | None:
     """Return the decision for the cylinder, where it could be worked out."""
     made = result.get(DECISION)
     if not made:
@@ -103,7 +104,7 @@ def _decision(parts: Mapping[str, Calculation], result: Mapping[str, Any]) -> De
     return Decision(calculation.title, words, reason, rest)
 
 
-def _picture(of: Composite, found: Mapping[str, Any]) -> Markup | None:
+def _picture(of: Composite, found: AnswerJson) -> Markup | None:
     """Return the picture of the bore, where it was surveyed."""
     survey = _survey(shapes.given(of.inputs, found["inputs"]))
     for part, calculation in shapes.parts(of).items():
@@ -116,20 +117,20 @@ def _picture(of: Composite, found: Mapping[str, Any]) -> Markup | None:
     return None
 
 
-def _survey(given: Iterable[tuple[Member, Any]]) -> Mapping[str, Any] | None:
+def _survey(given: Iterable[tuple[Member, object]]) -> AnswerJson | None:
     """Return the survey as it was given, in whichever section."""
     for member, value in given:
         if member.shape.record is Survey:
-            return cast(Mapping[str, Any], value)
+            return cast(AnswerJson, value)
         if member.shape.is_section:
-            inner = _survey(member.given(value))
+            inner = _survey(member.given(told_record(value)))
             if inner:
                 return inner
     return None
 
 
 def _sections(
-    of: Composite, result: Mapping[str, Any], wanted: Callable[[Step], bool]
+    of: Composite, result: AnswerJson, wanted: Callable[[Step], bool]
 ) -> Sequence[blocks.Section]:
     """Return the results of the parts wanted; what stands above on the page is not said again."""
     above: dict[str, Sequence[str]] = {ORDER: IN_PLACE}

@@ -1,9 +1,9 @@
 """The order card as a page: what the machinist cuts, to which limits, and when to stop and call."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import cast
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes.figures import quantity, told_value
 from ringland_service.api.writing import text
 from ringland_service.api.writing.pages import blocks
@@ -47,7 +47,7 @@ class Order:
         return bool(self.sizes or self.lines)
 
 
-def order(result: Mapping[str, Any]) -> Order:
+def order(result: AnswerJson) -> Order:
     """Return the order that a result holds, whatever else it carries."""
     lines = [
         Line(line["point"], line["heading"], line["text"], line["stated"])
@@ -56,7 +56,7 @@ def order(result: Mapping[str, Any]) -> Order:
     return Order(_sizes(result), tuple(lines), tuple(result.get("still_to_fill", ())))
 
 
-def _sizes(result: Mapping[str, Any]) -> tuple[Size, ...]:
+def _sizes(result: AnswerJson) -> tuple[Size, ...]:
     """Return the sizes to cut: the finish bore as two limits, and what to bore to."""
     low, high, bore_to = (result.get(name) for name in ("finish_low", "finish_high", "bore_to"))
     rows = []
@@ -68,12 +68,12 @@ def _sizes(result: Mapping[str, Any]) -> tuple[Size, ...]:
     return tuple(rows)
 
 
-def _size(value: Mapping[str, Any]) -> str:
+def _size(value: AnswerJson) -> str:
     """Return a size to work to: never with ±, which could be read as a tolerance."""
     return quantity({**told_value(value), "uncertainty": None})
 
 
-def page(calculation: Operation, found: Mapping[str, Any]) -> str:
+def page(calculation: Operation, found: AnswerJson) -> str:
     """Return the answer of ``order-card`` as a page."""
     of = cast(Calculation, calculation)
     found = printed(of, found)

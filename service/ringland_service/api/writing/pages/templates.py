@@ -3,7 +3,6 @@
 import re
 from base64 import b64encode
 from hashlib import sha256
-from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
@@ -12,7 +11,7 @@ from markupsafe import Markup
 _UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ufffe\uffff]")
 
 
-def _printable(value: Any) -> Any:
+def _printable(value: object) -> object:
     """Return a text without the characters that neither form can hold."""
     if isinstance(value, str) and not isinstance(value, Markup):
         return _UNPRINTABLE.sub("", value)
@@ -43,6 +42,6 @@ STYLE_POLICY = (
 )
 
 
-def filled(template: str, **content: Any) -> str:
+def filled(template: str, **content: object) -> str:
     """Return a template filled in."""
     return ENVIRONMENT.get_template(template).render(style=STYLE, **content)

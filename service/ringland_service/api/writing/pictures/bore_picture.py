@@ -4,10 +4,10 @@ Depth runs down the page as it does in the cylinder, the deck on top; the diamet
 magnified. Axes differ by marker and dash, never by colour.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import cast
 
+from ringland_service.api.json_types import AnswerJson
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.figures import Told, plain, quantity
 from ringland_service.api.writing.pages import blocks
@@ -31,12 +31,12 @@ class Entry:
     y: float
 
 
-def picture(calculation: Operation, found: Mapping[str, Any]) -> str:
+def picture(calculation: Operation, found: AnswerJson) -> str:
     """Return the answer of ``bore-survey`` as an SVG document."""
     return drawing(cast(Calculation, calculation), found, alone=True)
 
 
-def drawing(calculation: Calculation, found: Mapping[str, Any], *, alone: bool) -> str:
+def drawing(calculation: Calculation, found: AnswerJson, *, alone: bool) -> str:
     """Return the picture; ``alone`` with its title, verdicts and caution, else for a page."""
     drawn = surveyed(found)
     scene = layout.scene(drawn)
@@ -70,7 +70,7 @@ def size_text(drawn: Surveyed, value: float) -> str:
     return f"{plain(value, drawn.decimals)} {drawn.unit}"
 
 
-def _shape(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
+def _shape(calculation: Calculation, result: AnswerJson) -> list[str]:
     """Return the words for the bore lengthwise and across."""
     known = shapes.members(calculation.outputs)
     names = [name for name in ("shape", "cross_section") if name in result]
@@ -124,7 +124,7 @@ def _uncertainty(drawn: Surveyed, axis: Axis) -> str:
     return "±" + quantity(value).partition("±")[2]
 
 
-def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
+def told(drawn: Surveyed, found: AnswerJson) -> str:
     """Return the picture in words, for those who do not see it."""
     texts = []
     for i, depth in enumerate(drawn.depths):

@@ -1,8 +1,9 @@
 """What the picture of a bore shows, read off the answer: readings, new size, limit, uncertainty."""
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
+
+from ringland_service.api.json_types import AnswerJson
 
 PIN, THRUST = "pin", "thrust"
 
@@ -47,7 +48,7 @@ class Surveyed:
 NEW = {"unworn": "unworn reference", "nominal_bore": "nominal bore"}
 
 
-def surveyed(found: Mapping[str, Any]) -> Surveyed:
+def surveyed(found: AnswerJson) -> Surveyed:
     """Return what the picture shows of an answer of ``bore-survey``."""
     inputs, result = found["inputs"], found["result"]
     depth = inputs["depth"]
@@ -78,7 +79,7 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     )
 
 
-def uncertainty_of(result: Mapping[str, Any], axis: str) -> float | None:
+def uncertainty_of(result: AnswerJson, axis: str) -> float | None:
     """Return the expanded uncertainty of a reading on an axis; None where none is stated.
 
     The answer states it for the largest and the smallest bore. An axis that holds neither was
@@ -91,17 +92,17 @@ def uncertainty_of(result: Mapping[str, Any], axis: str) -> float | None:
     return None if taper is None or _stated(taper) is None else _stated(result["max"])
 
 
-def _stated(value: Mapping[str, Any]) -> float | None:
+def _stated(value: AnswerJson) -> float | None:
     return value.get("uncertainty") or None
 
 
-def _new(result: Mapping[str, Any]) -> Line | None:
+def _new(result: AnswerJson) -> Line | None:
     if "wear" not in result:
         return None
     return Line(result["max"]["value"] - result["wear"]["value"], NEW[result["wear_from"]])
 
 
-def _limit(verdicts: Any, side: str, new: Line | None) -> Line | None:
+def _limit(verdicts: Sequence[AnswerJson], side: str, new: Line | None) -> Line | None:
     """Return a side of the limit with its standing: on the bore itself, else on its wear."""
     limits = {verdict["check"]: verdict["limit"] for verdict in verdicts}
     for check, counted_from in (("bore_largest", 0.0), ("bore_wear", new.size if new else None)):

@@ -152,7 +152,7 @@ class InstrumentField(ma.Field[Instrument]):
         typical: dict[str, Any] = {}
         if "kind" in given:
             row = TYPICAL[read_at("kind", KIND, given["kind"])]
-            typical = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+            typical = {k: v for k, v in row.items() if k not in {"kind", "label"}}
         figures, stands_in = dict(typical), set(typical) - {"reads"}
         for name in self.FIGURES:
             if name in given:

@@ -184,7 +184,7 @@ def test_band_of_doubt(client: FlaskClient) -> None:
     """± U to either side: U of the largest bore from the answer, in the scale of the picture."""
     root = drawn(client, DOUBTED)
     answer = post(client, "bore-survey", DOUBTED)
-    doubt = answer["result"]["max"]["uncertainty"]
+    doubt = answer["result"]["largest"]["uncertainty"]
     (x_low, _), (x_high, _) = marked(root, "pin")[-1], marked(root, "thrust")[0]
     per_mm = (x_high - x_low) / (THRUST[0] - PIN[-1])
     bands = by_class(root, "doubt")
@@ -238,7 +238,7 @@ def test_sizes_are_those_at_20c(client: FlaskClient) -> None:
     """Iron, 11.5e-6 per K or near it: 73.063 mm read at 35 °C is 0.013 mm less at 20 °C."""
     asked = SURVEYS["warm, out of order"]
     answer = post(client, "bore-survey", asked)
-    largest = answer["result"]["max"]["value"]
+    largest = answer["result"]["largest"]["value"]
     assert 73.063 - largest == pytest.approx(0.0126, abs=0.002)
     shown = texts(drawn(client, asked))
     assert f"{largest:.3f}" in shown

@@ -180,7 +180,7 @@ OTHER_WAY: dict[str, dict[str, Any]] = {
         "valves": [
             {
                 "name": "exhaust 1",
-                "old_shim": mm(2.65),
+                "shim": mm(2.65),
                 "found": mm(0.06),
                 "lash_low": mm(0.2),
                 "lash_high": mm(0.3),

@@ -43,7 +43,7 @@ class Stated:
 
 @dataclass(frozen=True)
 class Measuring:
-    """How the readings were taken."""
+    """How the readings were taken; the uncertainty of temperatures is expanded (k = 2)."""
 
     instruments: Mapping[str, Instrument] = field(default_factory=dict)
     readings_each: int = 1
@@ -236,12 +236,12 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
 
 def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
     """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
-    u = question.measuring.temperature_uncertainty_k
-    if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
+    expanded = question.measuring.temperature_uncertainty_k
+    if expanded is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
         return []
     if field_.type is not quantities.PART_TEMPERATURE:
         return []
-    return [Influence(".".join(map(str, path)), u, (Move(path, field_.type.scale),))]
+    return [Influence(".".join(map(str, path)), expanded / 2.0, (Move(path, field_.type.scale),))]
 
 
 def all_influences(question: Question, calculation: Any) -> list[Influence]:

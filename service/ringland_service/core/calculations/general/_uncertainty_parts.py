@@ -50,22 +50,22 @@ class Part:
         default="no",
     )
     temperature_uncertainty_k: float | None = quantity(
-        quantities.TEMPERATURE_DOUBT,
-        "standard uncertainty of the part's temperature",
+        quantities.TEMPERATURE_UNCERTAINTY,
+        "expanded uncertainty (k = 2) of the part's temperature",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
     )
     alpha_per_k: float | None = quantity(
         quantities.ALPHA,
-        "expansion of the part, with its temperature doubt",
+        "expansion of the part, with the uncertainty of its temperature",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
     )
     size_mm: float | None = quantity(
         lengths.LENGTH,
-        "measured size of the part, with its temperature doubt",
+        "measured size of the part, with the uncertainty of its temperature",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
@@ -121,7 +121,6 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
 
 
 def _warmth(part: Part) -> float:
-    """Return α·L·u(T), 0 where one of them is missing."""
-    return (
-        (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_uncertainty_k or 0.0)
-    )
+    """Return α·L·u(T), 0 where one of them is missing; u(T) is half of the expanded one."""
+    u = (part.temperature_uncertainty_k or 0.0) / 2.0
+    return (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * u

@@ -90,7 +90,7 @@ RULES = (
         "lash_target_mm",
         "lash_shim_mm",
         "the shim needed takes the shim fitted",
-        "give old_shim too",
+        "give shim too",
     ),
     _alone(
         "valve_head_diameter_mm",

@@ -72,13 +72,13 @@ class Outputs:
     turn_fraction: Number = result(
         "turn of the screw in turns",
         digits=2,
-        basis="found − lash_wanted, without sign, over screw_pitch; over rocker_ratio too "
+        basis="found − target, without sign, over screw_pitch; over rocker_ratio too "
         "where the screw is at the cam's or pushrod's end",
         source=THREAD,
     )
     turn_sense: str = result(
         "which way, a right-hand screw",
-        basis="in where found is above lash_wanted, out where it is below",
+        basis="in where found is above target, out where it is below",
         source=THREAD,
         choices=SENSE,
     )

@@ -74,7 +74,12 @@ HEAD = (
         part="valve_sink",
         calculation=valve_sink.CALCULATION,
         purpose="what seat cutting does to lash, spring and chamber",
-        sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
+        sources={
+            "clearance_cc": CLEARANCE,
+            "swept_cc": SWEPT,
+            "lash_target_mm": ("target_mm",),
+            "lash_shim_mm": ("shim_mm",),
+        },
         when=begun("sink_cut_mm"),
         gives_way={"ratio_after": works.RATIO_AFTER["ratio_after"]},
     ),

@@ -237,9 +237,13 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
 def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
     """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
     expanded = question.measuring.temperature_uncertainty_k
-    if expanded is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
+    if (
+        expanded is None
+        or not isinstance(field_, QuantityField)
+        or isinstance(field_, ReadingsField)
+    ):
         return []
-    if field_.type is not quantities.PART_TEMPERATURE:
+    if not isinstance(field_, QuantityField) or field_.type is not quantities.PART_TEMPERATURE:
         return []
     return [Influence(".".join(map(str, path)), expanded / 2.0, (Move(path, field_.type.scale),))]
 

@@ -119,7 +119,7 @@ class Column:
 
     values: tuple[Any, ...]
     unit: str | None = None
-    digits: int | None = None
+    decimals: int | None = None
     uncertainties: tuple[Any, ...] | None = None
     units: tuple[str | None, ...] | None = None
 

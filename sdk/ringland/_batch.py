@@ -173,7 +173,7 @@ def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     values = [(None if c is None else c.values, rows) for c, rows in parts]
     doubted = any(part is not None for part, _ in doubts)
     joined_doubts = _concatenated(doubts) if doubted else None
-    return Column(_concatenated(values), unit, known.digits, joined_doubts, units)
+    return Column(_concatenated(values), unit, known.decimals, joined_doubts, units)
 
 
 def _units(

@@ -27,7 +27,7 @@ class Quantity:
         Expanded (k = 2), in the same unit.
     instrument : str or None
         Id of an instrument described in ``measuring``, instead of an uncertainty.
-    digits : int or None
+    decimals : int or None
         Decimals that the service suggests for display; not sent.
     """
 
@@ -35,7 +35,7 @@ class Quantity:
     unit: str
     uncertainty: float | None = None
     instrument: str | None = None
-    digits: int | None = None
+    decimals: int | None = None
 
     @classmethod
     def parse(cls, text: str) -> "Quantity":
@@ -55,11 +55,11 @@ class Quantity:
         return cls(_number(number), unit, None if doubt is None else _number(doubt))
 
     def __str__(self) -> str:
-        """Return the quantity as text, with the digits suggested, where any are."""
+        """Return the quantity as text, with the decimals suggested, where any are."""
         doubt = ""
         if self.uncertainty is not None:
-            doubt = f" ± {_shown(self.uncertainty, _enough(self.uncertainty, self.digits))}"
-        return f"{_shown(self.value, self.digits)} {self.unit}{doubt}"
+            doubt = f" ± {_shown(self.uncertainty, _enough(self.uncertainty, self.decimals))}"
+        return f"{_shown(self.value, self.decimals)} {self.unit}{doubt}"
 
 
 @dataclass(frozen=True)
@@ -73,7 +73,7 @@ class Readings:
     uncertainty : float or None
         Of each reading (k = 2), in the same unit.
     instrument : str or None
-    digits : int or None
+    decimals : int or None
     uncertainties : tuple of float or None, or None
         In an answer: of each value (k = 2), None where one is missing.
     """
@@ -82,7 +82,7 @@ class Readings:
     unit: str
     uncertainty: float | None = None
     instrument: str | None = None
-    digits: int | None = None
+    decimals: int | None = None
     uncertainties: tuple[float | None, ...] | None = None
 
 
@@ -95,12 +95,12 @@ def _number(text: str) -> float:
     return int(text) if re.fullmatch(r"[+-]?[0-9]+", text) else float(text)
 
 
-def _shown(value: float, digits: int | None) -> str:
-    return repr(value) if digits is None else f"{value:.{digits}f}"
+def _shown(value: float, decimals: int | None) -> str:
+    return repr(value) if decimals is None else f"{value:.{decimals}f}"
 
 
-def _enough(doubt: float, digits: int | None) -> int | None:
+def _enough(doubt: float, decimals: int | None) -> int | None:
     """Return decimals enough for one figure of the doubt."""
-    while digits is not None and digits < 9 and round(doubt, digits) == 0:
-        digits += 1
-    return digits
+    while decimals is not None and decimals < 9 and round(doubt, decimals) == 0:
+        decimals += 1
+    return decimals

@@ -122,7 +122,7 @@ def lines(draw: Draw) -> list[Values]:
     """Return lines of an estimate; the same thing may stand there twice."""
     return [
         {
-            "words": draw(st.text(max_size=20)),
+            "label": draw(st.text(max_size=20)),
             "price": draw(real(0.0, 5000.0)),
             **some(draw, {"quantity": draw(real(0.0, 50.0))}),
         }

@@ -25,7 +25,7 @@ MEMBERS = [
     "basis",
 ]
 VERDICT = {
-    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
+    "check", "label", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
     "without_uncertainty", "conformance_probability", "margin", "rule",
     "inconclusive_fails", "to_settle",
 }  # fmt: skip
@@ -87,7 +87,7 @@ def test_inputs_are_echoed_in_canonical_units(client: FlaskClient) -> None:
     found = strict(get(client, "displacement", asked))["inputs"]
     assert found["bore"]["value"] == pytest.approx(2.677 * 25.4, rel=1e-15)
     assert found["bore"]["uncertainty"] == pytest.approx(0.0254, rel=1e-14)
-    assert found["stroke"] == {"value": 66.0, "unit": "mm", "digits": 2}
+    assert found["stroke"] == {"value": 66.0, "unit": "mm", "decimals": 2}
     assert found["cylinder_count"] == 1
 
 
@@ -175,7 +175,7 @@ def test_digits_suggest_what_to_show(client: FlaskClient) -> None:
     """An inch is 25.4 mm: as many significant figures take one decimal more, thou two fewer."""
     metric = post(client, "displacement", ENGINE)
     us = post(client, "displacement?units=us", ENGINE)
-    assert metric["inputs"]["bore"]["digits"] == 3
-    assert us["inputs"]["bore"]["digits"] == 4
-    assert metric["result"]["displacement"]["digits"] == 1
-    assert us["result"]["displacement"]["digits"] == 2
+    assert metric["inputs"]["bore"]["decimals"] == 3
+    assert us["inputs"]["bore"]["decimals"] == 4
+    assert metric["result"]["displacement"]["decimals"] == 1
+    assert us["result"]["displacement"]["decimals"] == 2

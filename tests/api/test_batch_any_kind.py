@@ -17,7 +17,7 @@ def converted(client: FlaskClient, columns: dict[str, Any], **shared: Any) -> An
 
 def test_one_unit_for_all_rows(client: FlaskClient) -> None:
     found = converted(client, {"value": {"values": [1, None, 2], "unit": "in"}}, to="mm")
-    assert found == {"values": [25.4, None, 50.8], "unit": "mm", "digits": 6}
+    assert found == {"values": [25.4, None, 50.8], "unit": "mm", "decimals": 6}
 
 
 def test_a_unit_a_row(client: FlaskClient) -> None:

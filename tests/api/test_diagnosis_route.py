@@ -69,7 +69,7 @@ def test_common_practice_switched_off(client: FlaskClient) -> None:
         {
             "suspect": "rings_or_bore",
             "score": 2.5,
-            "words": "rings or bore worn, a ring stuck or broken",
+            "label": "rings or bore worn, a ring stuck or broken",
         }
     ]
     assert [line["why"] for line in found["lines"]] == ["our own count"]
@@ -141,7 +141,7 @@ def test_columns_as_a_sheet(client: FlaskClient) -> None:
     assert line.startswith(
         "1,ok,not settled: measure the lash first,measure_lash_first,exhaust_valve,"
     )
-    assert "suspect: exhaust_valve; score: 3.1; words: exhaust valve" in line
+    assert "suspect: exhaust_valve; score: 3.1; label: exhaust valve" in line
 
 
 def test_a_batch_goes_a_job_a_line(client: FlaskClient) -> None:

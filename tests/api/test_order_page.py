@@ -53,7 +53,7 @@ LINE = {"point": 4, "heading": "finish bore", "text": "Finish bore.", "stated": 
         {},
         {"lines": [LINE]},
         {"lines": [], "still_to_fill": ["4 finish bore: the piston"], "bore_to": None},
-        {"lines": [LINE], "bore_to": {"value": 68.4361, "unit": "mm", "digits": 3}},
+        {"lines": [LINE], "bore_to": {"value": 68.4361, "unit": "mm", "decimals": 3}},
     ],
 )
 def test_an_order_is_shown_whatever_it_lacks(result: Any) -> None:

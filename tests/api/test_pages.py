@@ -189,7 +189,7 @@ def test_tables_of_records() -> None:
 
     rows = [
         {"way": "hone", "reasons": ["a", "b"]},
-        {"way": "bore", "size": {"value": 1.0, "unit": "mm", "digits": 2}},
+        {"way": "bore", "size": {"value": 1.0, "unit": "mm", "decimals": 2}},
     ]
     found = blocks.table("ways", members(Found)["ways"], rows)
     assert found.heads == ("way", "reasons", "size")

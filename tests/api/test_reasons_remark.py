@@ -24,7 +24,7 @@ def test_a_reason_has_the_remark_of_its_verdict(client: FlaskClient, job: Path) 
     found = post(client, "job-card", json.loads(job.read_text(encoding="utf-8")))
     told = reasons(found["result"])
     for verdict in printed(BY_NAME["job-card"], found)["verdicts"]:
-        words = f"{verdict['words']}: "
+        words = f"{verdict['label']}: "
         about = [one.removeprefix(words) for one in told if one.startswith(words)]
         for reason in about:
             remark = verdict.get(REMARK)

@@ -266,7 +266,7 @@ def test_post_is_not_stored(client: FlaskClient) -> None:
 
 
 @pytest.mark.parametrize(
-    ("value", "digits", "shown"),
+    ("value", "decimals", "shown"),
     [
         (239.69, 1, "239.7"),
         (-0.0004, 3, "0.000"),

@@ -61,7 +61,7 @@ def every_field(fields: list[Any]) -> list[Any]:
 def test_list_is_enough_to_build_a_form(client: FlaskClient) -> None:
     for listed in read(client, "/v1")["calculations"]:
         for field in every_field(listed["fields"]):
-            assert field["words"]
+            assert field["description"]
             assert field["shape"]
             if field["shape"] in ("quantity", "readings"):
                 assert field["unit"] == field["units"][0]

@@ -83,7 +83,10 @@ def test_a_batch_carries_tables(client: FlaskClient) -> None:
 
 
 def test_a_record_in_a_cell_has_its_units() -> None:
-    rows = [{"what": "bore", "low": {"value": 68.491, "unit": "mm", "digits": 3}}, {"what": "gap"}]
+    rows = [
+        {"what": "bore", "low": {"value": 68.491, "unit": "mm", "decimals": 3}},
+        {"what": "gap"},
+    ]
     values = members(re_check.Outputs)["values"]
     assert column_cell(values, rows) == "what: bore; low: 68.491 mm | what: gap"
     assert (column_cell(values, []), column_cell(values, None)) == ("", "")

@@ -87,7 +87,7 @@ ROWS = [
     ("values 2", "uncertainty", "0.5", ""),
     ("result", "value", "fits", ""),
     ("result", "unit", "by hand", ""),
-    ("result", "digits", "3", ""),
+    ("result", "decimals", "3", ""),
     ("result", "uncertainty", "true", ""),
     ("result", "uncertainties 1", "c", ""),
     ("result", "uncertainties 2", "d", ""),

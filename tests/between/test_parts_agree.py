@@ -54,7 +54,7 @@ def as_request(value: Any) -> Any:
     if not isinstance(value, dict):
         return value
     if value.keys() >= {"unit", "digits"}:
-        found = {k: v for k, v in value.items() if k not in ("digits", "uncertainties")}
+        found = {k: v for k, v in value.items() if k not in ("decimals", "uncertainties")}
         doubts = {u for u in value.get("uncertainties", ()) if u is not None}
         if len(doubts) == 1:
             found["uncertainty"] = doubts.pop()

@@ -133,7 +133,7 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
         }.get(warning["code"], f"{where}: {warning['message']}")
         assert " ".join(said.split()) in told
     for quantity in quantities(results_of(answer)):
-        assert text.plain(quantity["value"], quantity["digits"]) in told
+        assert text.plain(quantity["value"], quantity["decimals"]) in told
 
 
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
@@ -227,12 +227,12 @@ def test_every_result_has_a_shape() -> None:
 # A verdict that could not be passed says why; the forms carry it.
 NOT_PASSED = {
     "check": "compression_least",
-    "words": "reading, against the limit",
+    "label": "reading, against the limit",
     "of": None,
-    "value": {"value": 448.2, "unit": "kPa", "digits": 0},
+    "value": {"value": 448.2, "unit": "kPa", "decimals": 0},
     "uncertainty": None,
     "limit": {
-        "low": {"value": 620.5, "unit": "kPa", "digits": 0},
+        "low": {"value": 620.5, "unit": "kPa", "decimals": 0},
         "high": None,
         "standing": "maker",
         "source": "",
@@ -240,7 +240,7 @@ NOT_PASSED = {
     "verdict": "not_judged",
     "without_uncertainty": None,
     "conformance_probability": None,
-    "margin": {"value": -172.3, "unit": "kPa", "digits": 0},
+    "margin": {"value": -172.3, "unit": "kPa", "decimals": 0},
     "rule": "simple",
     "inconclusive_fails": None,
     "to_settle": None,

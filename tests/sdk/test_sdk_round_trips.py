@@ -106,7 +106,7 @@ def test_one_answer_in_full(ringland_client: Client) -> None:
     assert (verdict.verdict, verdict.limit.source) == ("pass", "class rules")
     assert isinstance(verdict.margin, Quantity)
     assert verdict.margin.value == pytest.approx(10.309, abs=5e-4)
-    assert answer.inputs["bore"] == Quantity(68.0, "mm", digits=answer.inputs["bore"].digits)
+    assert answer.inputs["bore"] == Quantity(68.0, "mm", decimals=answer.inputs["bore"].decimals)
     assert answer.trace[0].field == "displacement"
     assert len(answer.request_id) == 32
     with pytest.raises(KeyError, match="no verdict 'bore' in this answer; made: class_limit"):

@@ -147,7 +147,7 @@ def test_without_a_shape_only_what_is_clear_is_changed() -> None:
 
 
 def test_unknown_members_are_ignored() -> None:
-    data = {"value": 1, "unit": "mm", "digits": 2, "later": {"deep": []}}
+    data = {"value": 1, "unit": "mm", "decimals": 2, "later": {"deep": []}}
     assert read(Quantity, data) == Quantity(1.0, "mm", digits=2)
     assert untyped({"x": [data], "y": {"values": [1, None], "unit": "mm", "later": 1}}) == {
         "x": [Quantity(1.0, "mm", digits=2)],

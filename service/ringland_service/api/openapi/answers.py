@@ -37,22 +37,22 @@ def _shared() -> Components:
         "QuantityValue": {
             "type": "object",
             "description": "a quantity in an answer; digits are the suggested decimals",
-            "required": ["value", "unit", "digits"],
+            "required": ["value", "unit", "decimals"],
             "properties": {
                 "value": number,
                 "unit": text,
-                "digits": {"type": "integer"},
+                "decimals": {"type": "integer"},
                 "uncertainty": {"type": "number", "description": "expanded (k = 2), same unit"},
             },
         },
         "QuantityList": {
             "type": "object",
             "description": "readings in an answer; null where one is missing",
-            "required": ["values", "unit", "digits"],
+            "required": ["values", "unit", "decimals"],
             "properties": {
                 "values": {"type": "array", "items": NUMBER_OR_NULL},
                 "unit": text,
-                "digits": {"type": "integer"},
+                "decimals": {"type": "integer"},
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
             },
         },
@@ -74,7 +74,7 @@ def _shared() -> Components:
         "Verdict": _object(
             {
                 "check": text,
-                "words": text,
+                "label": text,
                 "of": {
                     "type": ["string", "null"],
                     "description": "of which, where several are judged",
@@ -119,7 +119,7 @@ def _shared() -> Components:
                     "type": "array",
                     "items": {
                         "type": "array",
-                        "items": _object({"field": text, "words": text, "instrument": text}),
+                        "items": _object({"field": text, "label": text, "instrument": text}),
                     },
                 },
                 "advice": text,
@@ -127,7 +127,7 @@ def _shared() -> Components:
             description="what would open a part of the answer (any one way), or settle a verdict",
         ),
         "NotWorkedOut": _object(
-            {"part": text, "words": text, "why": text},
+            {"part": text, "label": text, "why": text},
             description="a part that is not worked out for this engine, and why",
         ),
         "Taken": _object(

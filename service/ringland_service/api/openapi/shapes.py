@@ -28,7 +28,7 @@ def column() -> dict[str, Any]:
                 "description": "a unit a row, where they differ",
                 "items": {"type": ["string", "null"]},
             },
-            "digits": {"type": "integer"},
+            "decimals": {"type": "integer"},
             "uncertainties": {
                 "type": "array",
                 "description": "expanded (k = 2); a list where the result is one",

@@ -35,7 +35,7 @@ def column(
     return {
         "values": [_shown(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, digits, system),
     }
 
 
@@ -95,7 +95,7 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
     symbols = [None if v is None else v.unit.symbol for v in values]
     alike = all(v is None or v.unit == first.unit for v in values)
     unit = {"unit": first.unit.symbol} if alike else {"units": symbols}
-    return {"values": numbers, **unit, "digits": 6}
+    return {"values": numbers, **unit, "decimals": 6}
 
 
 def _digits(value: Quantified) -> int:

@@ -70,7 +70,7 @@ def _fallen_out(found: CompositeAnswer) -> dict[str, Any]:
     """Return the parts that are not worked out for this engine, each with why; where any."""
     headings = {step.part: step.heading for step in found.calculation.steps}
     rows = [
-        {"part": part, "words": headings[part], "why": why}
+        {"part": part, "label": headings[part], "why": why}
         for part, why in found.fallen_out.items()
     ]
     return {"not_worked_out": rows} if rows else {}
@@ -105,7 +105,7 @@ def _reading(record: type, path: Path) -> dict[str, str]:
     field = field_at(record, path)
     return {
         "field": ".".join(map(str, public_path(record, path))),
-        "words": field.words,
+        "label": field.words,
         "instrument": field.type.instrument if isinstance(field, QuantityField) else "",
     }
 

@@ -28,7 +28,7 @@ def job_text(calculation: Composite, found: Mapping[str, Any]) -> str:
     lines += block("Verdicts", verdict_lines(found["verdicts"]))
     needs = [line for item in found["result"]["measure_next"] for line in need(item)]
     lines += block("What to measure next", needs)
-    gone = [f"{item['words']}: {item['why']}" for item in found["result"].get("not_worked_out", ())]
+    gone = [f"{item['label']}: {item['why']}" for item in found["result"].get("not_worked_out", ())]
     lines += block("Not worked out", bullets(gone))
     lines += _parts([s for s in calculation.steps if s.part not in FIRST], found)
     sources = [(t["field"].replace("_", " "), f"from {t['from']}") for t in found["taken"]]

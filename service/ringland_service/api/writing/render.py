@@ -42,7 +42,7 @@ def quantity(
     found: dict[str, Any] = {
         "value": float(unit.from_canonical(value)),
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, digits, system),
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
@@ -57,7 +57,7 @@ def listed(
     found: dict[str, Any] = {
         "values": [None if v is None else float(unit.from_canonical(v)) for v in values],
         "unit": unit.symbol,
-        "digits": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, digits, system),
     }
     if u is not None:
         # A member that nothing uncertain moves has none, as a single value has.
@@ -84,7 +84,7 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> di
     found: dict[str, Any] = {
         "value": number,
         "unit": unit.symbol,
-        "digits": decimals(number, significant_digits(value.given) + 1),
+        "decimals": decimals(number, significant_digits(value.given) + 1),
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
@@ -160,12 +160,12 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
             return float(value)
         unit = shown_unit(found.kind, system)
         digits = shown_digits(found.kind, found.digits, system)
-        return {"value": float(value / unit.factor), "unit": unit.symbol, "digits": digits}
+        return {"value": float(value / unit.factor), "unit": unit.symbol, "decimals": digits}
 
     judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
-        "words": found.check.words,
+        "label": found.check.words,
         "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),

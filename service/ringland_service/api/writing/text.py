@@ -98,7 +98,7 @@ def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
 def _measured(
     value: Mapping[str, Any], numbers: Sequence[Any], doubts: Sequence[Any], bare_digits: int | None
 ) -> str:
-    digits = value.get("digits", 4 if bare_digits is None else bare_digits)
+    digits = value.get("decimals", 4 if bare_digits is None else bare_digits)
     if REMARK in value:
         doubts = [None] * len(numbers)
     each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
@@ -226,7 +226,7 @@ def verdict_lines(verdicts: Sequence[Mapping[str, Any]]) -> list[str]:
 def judged_on(verdict: Mapping[str, Any]) -> str:
     """Return what a verdict is on, and of which where several are judged."""
     of = verdict.get("of")
-    return f"{verdict['words']}, {of}" if of else str(verdict["words"])
+    return f"{verdict['label']}, {of}" if of else str(verdict["label"])
 
 
 NOT_STATED = "no_uncertainty_stated"
@@ -310,4 +310,4 @@ def cell(member: Member, value: Any) -> str:
 def reading_text(reading: Mapping[str, str]) -> str:
     """Return a reading to take: what it is, and what measures it."""
     how = reading["instrument"]
-    return f"{reading['words']} ({how})" if how else reading["words"]
+    return f"{reading['label']} ({how})" if how else reading["label"]

@@ -115,7 +115,7 @@ def _doubts(drawn: Surveyed) -> str:
 
 
 def _doubt(drawn: Surveyed, axis: Axis) -> str:
-    value = {"value": 0.0, "unit": drawn.unit, "digits": drawn.digits, "uncertainty": axis.doubt}
+    value = {"value": 0.0, "unit": drawn.unit, "decimals": drawn.digits, "uncertainty": axis.doubt}
     return "±" + text.quantity(value).partition("±")[2]
 
 
@@ -132,5 +132,5 @@ def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
         texts.append(f"At {at} below the deck: {', '.join(shown)}.")
     if drawn.new is not None:
         texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.words}.")
-    texts += [f"{v['words']}: {WORDS[v['verdict']]}." for v in found["verdicts"]]
+    texts += [f"{v['label']}: {WORDS[v['verdict']]}." for v in found["verdicts"]]
     return " ".join(texts)

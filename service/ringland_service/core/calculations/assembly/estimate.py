@@ -30,7 +30,7 @@ KEPT_FIGURES = 12
 class Line:
     """One line of a list."""
 
-    words: str = text("what it is", example="piston kit +0.50", longest=120)
+    label: str = text("what it is", example="piston kit +0.50", longest=120)
     quantity: float = number("how many", low=0.0, high=10000.0, example=1.0, default=1.0)
     price: float = number(
         "price of one, without markup and tax", low=0.0, high=MOST_MONEY, example=118.0

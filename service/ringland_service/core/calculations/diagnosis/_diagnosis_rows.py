@@ -21,7 +21,7 @@ class SuspectRow:
 
     suspect: str = result("suspect", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
     score: Number = result("sum of what counts", digits=2, basis="its lines", source=TABLE)
-    words: str = result("what it is", basis="as listed", source=COMMON)
+    label: str = result("what it is", basis="as listed", source=COMMON)
 
 
 @record
@@ -47,7 +47,7 @@ class EvidenceRow:
     known_from: str = result(
         "whether told, measured or derived", basis="inputs", source=TABLE, choices=read.KNOWN_FROM
     )
-    words: str = result("what it is", basis="as listed", source=TABLE)
+    label: str = result("what it is", basis="as listed", source=TABLE)
 
 
 @record
@@ -85,7 +85,7 @@ def line_rows(found: Sequence[Weighed], scores: Mapping[str, float]) -> tuple[Li
 
 def evidence_rows(known: Mapping[str, str]) -> tuple[EvidenceRow, ...]:
     return tuple(
-        EvidenceRow(evidence=name, known_from=how, words=EVIDENCE[name].words)
+        EvidenceRow(evidence=name, known_from=how, label=EVIDENCE[name].words)
         for name, how in known.items()
     )
 

@@ -127,7 +127,7 @@ def compute(inputs: Inputs) -> Outputs:
         **_complained(inputs.complaint),
         **_concluded(inputs, known, concluding.standing(scores, silent), figures),
         suspects=tuple(
-            rows.SuspectRow(suspect=name, score=score, words=SUSPECT_WORDS[name])
+            rows.SuspectRow(suspect=name, score=score, label=SUSPECT_WORDS[name])
             for name, score in scores.items()
         ),
         lines=rows.line_rows(found, scores),

@@ -24,7 +24,7 @@ ROOT3 = math.sqrt(3.0)
 class Part:
     """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
 
-    words: str = text("what this part is", example="bore gauge", longest=80, default="")
+    label: str = text("what this part is", example="bore gauge", longest=80, default="")
     max_permissible_error: Quantified | None = any_quantity(
         "maximum error of the instrument, ± (rectangular)",
         example=(0.005, "mm"),

@@ -163,7 +163,7 @@ def influences(inputs: Inputs) -> list[Influence]:
         return []
     move = Move(("value", "value"), 1.0)
     return [
-        Influence(part.words or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
+        Influence(part.label or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
         for i, part in enumerate(inputs.parts)
     ]
 

@@ -3,9 +3,9 @@
 from typing import Any
 
 
-def mm(*values: float | None, **doubt: Any) -> dict[str, Any]:
+def mm(*values: float | None, **uncertainty: Any) -> dict[str, Any]:
     """Return readings in millimetres."""
-    return {"unit": "mm", "values": list(values), **doubt}
+    return {"unit": "mm", "values": list(values), **uncertainty}
 
 
 GAUGE = {"instrument": "gauge"}
@@ -19,7 +19,7 @@ DEPTH = mm(9, 24, 42, 60, 78)
 PIN = (73.041, 73.034, 73.025, 73.018, 73.009)
 THRUST = (73.063, 73.052, 73.038, 73.024, 73.011)
 PLAIN = {"depth": DEPTH, "pin_axis": mm(*PIN), "thrust_axis": mm(*THRUST)}
-DOUBTED = {
+UNCERTAINTYED = {
     "depth": DEPTH,
     "pin_axis": mm(*PIN, **GAUGE),
     "thrust_axis": mm(*THRUST, **GAUGE),
@@ -34,9 +34,9 @@ MAKER = {
 }
 DEPTHS = (5, 8, 10, 12, 15, 20, 30, 45, 60, 70, 75, 78)
 SURVEYS: dict[str, dict[str, Any]] = {
-    "doubt and limit": DOUBTED,
-    "no limit, no doubt": {**PLAIN, "defaults": "off"},
-    "limit on both sides": {**DOUBTED, "limits": {"bore_largest": MAKER}},
+    "uncertainty and limit": UNCERTAINTYED,
+    "no limit, no uncertainty": {**PLAIN, "defaults": "off"},
+    "limit on both sides": {**UNCERTAINTYED, "limits": {"bore_largest": MAKER}},
     "limit on the wear alone": {**PLAIN, "unworn": {"value": 73.008, "unit": "mm"}},
     "gaps": {
         "depth": DEPTH,

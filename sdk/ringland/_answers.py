@@ -106,8 +106,8 @@ def read_answer(of: type[R] | None, data: Any, request_id: str) -> Answer[Any]:
     )
 
 
-def _one_or_each(doubt: Any) -> Uncertainty:
-    return tuple(doubt) if isinstance(doubt, list) else float(doubt)
+def _one_or_each(uncertainty: Any) -> Uncertainty:
+    return tuple(uncertainty) if isinstance(uncertainty, list) else float(uncertainty)
 
 
 @dataclass(frozen=True)
@@ -206,6 +206,32 @@ class CalculationInfo:
     summary: str
     get: bool = False
     most_rows: int | None = None
+
+
+@dataclass(frozen=True)
+class SourceUse:
+    """What rests on a source: calculations by name, limits and materials by id, methods named."""
+
+    calculations: tuple[str, ...]
+    limits: tuple[str, ...]
+    materials: tuple[str, ...]
+    methods: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class SourceInfo:
+    """A standard or book that figures or formulas rest on.
+
+    ``checked`` says what was compared with the printed text; None: nothing was, it is recalled from
+    memory. ``edition`` and ``clause`` are None where none is stated.
+    """
+
+    token: str
+    title: str
+    edition: str | None
+    clause: str | None
+    checked: str | None
+    used_by: SourceUse
 
 
 @dataclass(frozen=True)

@@ -46,7 +46,7 @@ def quantity_json(given: Any, where: str) -> dict[str, Any]:
     if not isinstance(given, Quantity):
         raise InvalidInput(f"{where}: {given!r} is not a quantity: {RIGHT}")
     found = {"value": finite(given.value, where), "unit": given.unit}
-    return found | _doubt(given, where)
+    return found | _uncertainty(given, where)
 
 
 def _parsed(text: str, where: str) -> Quantity:
@@ -62,7 +62,7 @@ def _paired(given: tuple[Any, ...], where: str) -> Quantity:
     return Quantity(given[0], given[1])
 
 
-def _doubt(given: Quantity | Readings, where: str) -> dict[str, Any]:
+def _uncertainty(given: Quantity | Readings, where: str) -> dict[str, Any]:
     found: dict[str, Any] = {}
     if given.uncertainty is not None:
         found["uncertainty"] = finite(given.uncertainty, where)
@@ -86,7 +86,7 @@ def readings_json(given: Any, where: str) -> dict[str, Any]:
     if not isinstance(given, Readings):
         raise InvalidInput(f"{where}: {given!r} is no list of readings: {RIGHT_READINGS}")
     values = [None if v is None else finite(v, where) for v in given.values]
-    return {"values": values, "unit": given.unit} | _doubt(given, where)
+    return {"values": values, "unit": given.unit} | _uncertainty(given, where)
 
 
 def values_of(given: Any, where: str) -> tuple[Any, ...]:

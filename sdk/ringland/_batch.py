@@ -48,10 +48,10 @@ def column_json(column: Any, name: str) -> dict[str, Any]:
     else:
         values = column
     found = {k: v for k, v in members.items() if v is not None}
-    doubt = found.get("uncertainty")
-    if doubt is not None:
-        listed = hasattr(doubt, "__iter__")
-        found["uncertainty"] = _entries(doubt, name) if listed else finite(doubt, name)
+    uncertainty = found.get("uncertainty")
+    if uncertainty is not None:
+        listed = hasattr(uncertainty, "__iter__")
+        found["uncertainty"] = _entries(uncertainty, name) if listed else finite(uncertainty, name)
     return {"values": _entries(values, name), **found}
 
 
@@ -169,11 +169,11 @@ def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     """Return a column's parts as one, None for the rows of a part that lacks it."""
     known = next(column for column, _ in parts if column is not None)
     unit, units = _units(parts, known)
-    doubts = [(None if c is None else c.uncertainties, rows) for c, rows in parts]
+    uncertainties = [(None if c is None else c.uncertainties, rows) for c, rows in parts]
     values = [(None if c is None else c.values, rows) for c, rows in parts]
-    doubted = any(part is not None for part, _ in doubts)
-    joined_doubts = _concatenated(doubts) if doubted else None
-    return Column(_concatenated(values), unit, known.decimals, joined_doubts, units)
+    uncertain = any(part is not None for part, _ in uncertainties)
+    joined_uncertainties = _concatenated(uncertainties) if uncertain else None
+    return Column(_concatenated(values), unit, known.decimals, joined_uncertainties, units)
 
 
 def _units(

@@ -8,9 +8,11 @@ from typing import TypeAlias
 from ringland._errors import InvalidInput
 
 _NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
-_DOUBT = r"(?:±|\+/-)"
-_UNIT = rf"(?:(?!{_DOUBT}).)*?"
-_TEXT = re.compile(rf"\s*({_NUMBER})(?![0-9.,;:])\s*({_UNIT})\s*(?:{_DOUBT}\s*({_NUMBER})\s*)?")
+_UNCERTAINTY = r"(?:±|\+/-)"
+_UNIT = rf"(?:(?!{_UNCERTAINTY}).)*?"
+_TEXT = re.compile(
+    rf"\s*({_NUMBER})(?![0-9.,;:])\s*({_UNIT})\s*(?:{_UNCERTAINTY}\s*({_NUMBER})\s*)?"
+)
 RIGHT = "write '68.0 mm', '68.0 mm +/- 0.004' or (68.0, 'mm')"
 
 
@@ -49,17 +51,17 @@ class Quantity:
         found = _TEXT.fullmatch(text)
         if found is None:
             raise InvalidInput(f"{text[:60]!r} is not a quantity: {RIGHT}")
-        number, unit, doubt = found.groups()
+        number, unit, uncertainty = found.groups()
         if not unit:
             raise InvalidInput(f"{text[:60]!r} has no unit: {RIGHT}")
-        return cls(_number(number), unit, None if doubt is None else _number(doubt))
+        return cls(_number(number), unit, None if uncertainty is None else _number(uncertainty))
 
     def __str__(self) -> str:
         """Return the quantity as text, with the decimals suggested, where any are."""
-        doubt = ""
+        uncertainty = ""
         if self.uncertainty is not None:
-            doubt = f" ± {_shown(self.uncertainty, _enough(self.uncertainty, self.decimals))}"
-        return f"{_shown(self.value, self.decimals)} {self.unit}{doubt}"
+            uncertainty = f" ± {_shown(self.uncertainty, _enough(self.uncertainty, self.decimals))}"
+        return f"{_shown(self.value, self.decimals)} {self.unit}{uncertainty}"
 
 
 @dataclass(frozen=True)
@@ -99,8 +101,8 @@ def _shown(value: float, decimals: int | None) -> str:
     return repr(value) if decimals is None else f"{value:.{decimals}f}"
 
 
-def _enough(doubt: float, decimals: int | None) -> int | None:
-    """Return decimals enough for one figure of the doubt."""
-    while decimals is not None and decimals < 9 and round(doubt, decimals) == 0:
+def _enough(uncertainty: float, decimals: int | None) -> int | None:
+    """Return decimals enough for one figure of the uncertainty."""
+    while decimals is not None and decimals < 9 and round(uncertainty, decimals) == 0:
         decimals += 1
     return decimals

@@ -233,7 +233,7 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
         },
         {"/rings/old_gap_pin_axis", "/cylinder/bore_survey"},
     ),
-    # Squish 1.18 less 0.9 wanted asks for 0.22; 0.2 leaves 0.82 less its doubt, under the floor:
+    # Squish 1.18 less 0.9 wanted asks for 0.22; 0.2 leaves 0.82 less U, under the floor:
     # 0.3 is chosen, 0.2 thinner.
     "base gasket told beside the one chosen": (
         {"engine": PORTED | {"thinner_base_gasket_by": mm(0.2)}, "squish": SQUISH},

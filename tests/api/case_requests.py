@@ -4,9 +4,9 @@ from typing import Any
 
 from reference_cases import Case, path_of
 
-from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.reading.request import public_path
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
@@ -41,7 +41,7 @@ def as_json(field: Field, value: Any) -> Any:
 
 
 def record_json(record: type, values: dict[str, Any]) -> dict[str, Any]:
-    known = asked(record)
+    known = input_fields(record)
     return {known[name].public(name): as_json(known[name], v) for name, v in values.items()}
 
 
@@ -49,11 +49,11 @@ def request_of(case: Case) -> dict[str, Any]:
     """Return a case as the JSON of a request."""
     calculation = case.declaration
     body = record_json(calculation.inputs, case.inputs)
-    for name, doubt in case.uncertainty.items():
+    for name, uncertainty in case.uncertainty.items():
         given: Any = body
         for key in public_path(calculation.inputs, path_of(name)):
             given = given[key]
-        given["uncertainty"] = doubt
+        given["uncertainty"] = uncertainty
     if calculation.name == "convert":
         # The unit alone does not say of which kind it is where a case means a difference.
         kinds = {v["kind"] for v in case.inputs.values() if isinstance(v, dict) and "kind" in v}

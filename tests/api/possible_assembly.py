@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from hypothesis import strategies as st
-from possible_cylinders import one_of
+from possible_cylinders import any_of
 from possible_engines import Draw, Values, real, some
 
 # Threads of the metric coarse series, from memory (ISO 261): diameter to pitch [mm].
@@ -93,7 +93,7 @@ def ring_clocking(draw: Draw) -> Values:
         "port_windows": windows,
         "ring_end_half_width_mm": draw(real(0.0, 2.0)),
     }
-    known = one_of(draw, {"gaps": gaps}, ports) if gaps else ports
+    known = any_of(draw, {"gaps": gaps}, ports) if gaps else ports
     more = {"zero_and_sense": "clockwise from the exhaust", "thrust_axis_deg": draw(real(-90, 360))}
     return {"bore_mm": draw(real(35, 120)), **known, **some(draw, more)}
 
@@ -132,7 +132,7 @@ def lines(draw: Draw) -> list[Values]:
 
 def estimate(draw: Draw) -> Values:
     labour = {"labour_rate": draw(real(20, 200)), "labour_hours": draw(real(0, 80))}
-    priced = one_of(draw, {"parts": lines(draw)}, {"machine_shop": lines(draw)}, labour)
+    priced = any_of(draw, {"parts": lines(draw)}, {"machine_shop": lines(draw)}, labour)
     share = real(0.0, 0.4)
     more = {
         "consumables": draw(real(0, 300)),

@@ -9,7 +9,7 @@ PLAIN_BORES = ["iron", "iron_sleeve_in_aluminium"]
 FITS = ["new", "used"]
 
 
-def one_of(draw: Draw, *parts: Values) -> Values:
+def any_of(draw: Draw, *parts: Values) -> Values:
     """Return some of the parts together, at least one."""
     chosen = draw(st.lists(st.sampled_from(range(len(parts))), min_size=1, unique=True))
     return {name: value for i in sorted(chosen) for name, value in parts[i].items()}
@@ -61,14 +61,14 @@ def ring_side_clearance(draw: Draw) -> Values:
             },
         ]
     more = {"measured_with_new_ring": draw(st.booleans()), "condition": draw(st.sampled_from(FITS))}
-    return one_of(draw, *ways) | some(draw, more)
+    return any_of(draw, *ways) | some(draw, more)
 
 
 def pin_fits(draw: Draw) -> Values:
     pin = draw(real(8.0, 38.0))
     press = draw(st.booleans())
     small_end = pin - draw(real(0.01, 0.05)) if press else pin + draw(real(0.0, 0.1))
-    measured = one_of(
+    measured = any_of(
         draw,
         {"piston_pin_bore_mm": pin + draw(real(-0.005, 0.05))},
         {"small_end": "press_fit" if press else "plain", "small_end_bore_mm": small_end},
@@ -80,7 +80,7 @@ def pin_fits(draw: Draw) -> Values:
 
 def rod_play(draw: Draw) -> Values:
     rod = {"rod_mm": draw(real(60, 250)), "big_end_width_mm": draw(real(8, 40))}
-    measured = one_of(
+    measured = any_of(
         draw,
         {"big_end_side_mm": draw(real(0.02, 1.0))},
         {"big_end_radial_mm": draw(real(0.0, 0.2)), "big_end": "plain"},

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from hypothesis import strategies as st
-from possible_cylinders import one_of
+from possible_cylinders import any_of
 from possible_engines import Draw, Values, bottom_end, place, real, some, taken
 
 
@@ -89,7 +89,7 @@ def crankcase_leak(draw: Draw) -> Values:
         "plates_soaped": draw(st.booleans()),
         "second_crank_position": draw(st.booleans()),
     }
-    tests = one_of(draw, pressure, under)
+    tests = any_of(draw, pressure, under)
     if "start_kpa" in tests and draw(st.booleans()):
         tests |= warm
     return tests | place(draw) | some(draw, seen)
@@ -100,7 +100,7 @@ def oil_use(draw: Draw) -> Values:
     flags = ("leaks_seen", "level_read_alike", "overfilled", "fuel_in_oil", "running_in")
     return {
         "added_ml": draw(real(10, 5000)),
-        **one_of(
+        **any_of(
             draw,
             {"distance_km": draw(real(50, 20000))},
             {"hours": draw(real(1, 1000))},

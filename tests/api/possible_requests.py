@@ -8,7 +8,7 @@ from possible_questions import STRATEGIES
 from reference_cases import Case, cases
 
 from ringland_service.api.reading.bounds import bounds
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
@@ -17,20 +17,26 @@ from ringland_service.core.declare.fields import (
     SectionField,
 )
 from ringland_service.core.declare.kinds import KINDS
-from ringland_service.core.declare.records import asked
+from ringland_service.core.declare.records import input_fields
 from ringland_service.units import TABLE, symbols, unit
 
 Json = dict[str, Any]
-# Their doubt may also be stated another way (gauge error, repeat, weather): not twice.
-DOUBT_ELSEWHERE = {"reading_kpa", "readings_kpa", "first_again_kpa", "altitude_m", "expected_kpa"}
-DOUBT_ELSEWHERE |= {
+# Their uncertainty may also be stated another way (gauge error, repeat, weather): not twice.
+UNCERTAINTY_ELSEWHERE = {
+    "reading_kpa",
+    "readings_kpa",
+    "first_again_kpa",
+    "altitude_m",
+    "expected_kpa",
+}
+UNCERTAINTY_ELSEWHERE |= {
     "supply_pressure_kpa",
     "cylinder_pressure_kpa",
     "rocked_forward_pressure_kpa",
     "rocked_back_pressure_kpa",
 }
-DOUBT_ELSEWHERE |= {"returned_readings_mm"}
-DOUBT_ELSEWHERE |= {"head_step_mm", "solder_mm", "clay_intake_mm", "clay_exhaust_mm"}
+UNCERTAINTY_ELSEWHERE |= {"returned_readings_mm"}
+UNCERTAINTY_ELSEWHERE |= {"head_step_mm", "solder_mm", "clay_intake_mm", "clay_exhaust_mm"}
 PRESSURES = ("pressure_gauge", "pressure_absolute")
 CASES: dict[str, list[Case]] = {}
 for one in cases():
@@ -44,7 +50,7 @@ def symbol_for(draw: Draw, field: QuantityField) -> str:
 
 
 def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: str) -> Json:
-    """Return a canonical value as JSON in a unit, with a doubt as often as not."""
+    """Return a canonical value as JSON in a unit, with an uncertainty as often as not."""
     measure = unit(field.type.kind, symbol)
     if isinstance(field, ReadingsField):
         numbers = [None if v in (None, "absent") else measure.from_canonical(v) for v in value]
@@ -52,7 +58,7 @@ def quantity(draw: Draw, name: str, field: QuantityField, value: Any, symbol: st
     else:
         numbers = [measure.from_canonical(value)]
         found = {"value": numbers[0], "unit": symbol}
-    if name not in DOUBT_ELSEWHERE and not field.exact and draw(st.booleans()):
+    if name not in UNCERTAINTY_ELSEWHERE and not field.exact and draw(st.booleans()):
         most = bounds(field.type, symbol).most_uncertainty
         if field.type.low > 0 or field.type.high < 0:
             most = min([most, *(abs(one) / 4 for one in numbers if one is not None)])
@@ -72,7 +78,7 @@ def as_json(draw: Draw, record: type, values: Values) -> Json:
             return quantity(draw, name, field, value, symbol_for(draw, field))
         return value
 
-    known = asked(record)
+    known = input_fields(record)
     return {known[n].public(n): shown(n, known[n], v) for n, v in values.items()}
 
 
@@ -107,13 +113,13 @@ def verdict(draw: Draw) -> Json:
     return found
 
 
-def from_a_case(draw: Draw, calculation: Declared) -> Json:
+def from_a_case(draw: Draw, calculation: Operation) -> Json:
     """Return a question of the reference cases, where a calculation has no strategy here."""
     case = draw(st.sampled_from(CASES[calculation.name]))
     return as_json(draw, calculation.inputs, case.inputs)
 
 
-def request(draw: Draw, calculation: Declared) -> Json:
+def request(draw: Draw, calculation: Operation) -> Json:
     """Return a possible request to the calculation."""
     if calculation.name == "convert":
         return convert(draw)
@@ -126,7 +132,7 @@ def request(draw: Draw, calculation: Declared) -> Json:
 
 
 @st.composite
-def requests(draw: Draw, calculation: Declared) -> Json:
+def requests(draw: Draw, calculation: Operation) -> Json:
     """Return a strategy of possible requests to a calculation."""
     return request(draw, calculation)
 
@@ -144,10 +150,10 @@ def text_of(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['metrology.propagation']:.6g}" if "uncertainty" in value else ""
+    uncertainty = f" +/- {value['metrology.propagation']:.6g}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else f"{number:.12g}" for number in numbers)
-    return f"{shown} {value['unit']}{doubt}"
+    return f"{shown} {value['unit']}{uncertainty}"
 
 
 def columns_of(rows: list[Json]) -> Json:
@@ -161,16 +167,16 @@ def columns_of(rows: list[Json]) -> Json:
             continue
         key = "values" if "values" in first else "value"
         numbers = [None if cell is None else cell[key] for cell in cells]
-        doubts = [None if cell is None else cell.get("uncertainty") for cell in cells]
+        uncertainties = [None if cell is None else cell.get("uncertainty") for cell in cells]
         columns[name] = {"values": numbers, "unit": first["unit"]}
-        if any(doubt is not None for doubt in doubts):
-            columns[name]["uncertainty"] = doubts
+        if any(uncertainty is not None for uncertainty in uncertainties):
+            columns[name]["uncertainty"] = uncertainties
     return columns
 
 
-def batch_of(calculation: Declared, one: Json, rows: int) -> Json:
+def batch_of(calculation: Operation, one: Json, rows: int) -> Json:
     """Return a batch that asks one question in every row; its records are shared."""
-    known = asked(calculation.inputs)
+    known = input_fields(calculation.inputs)
     records = {field.public(name) for name, field in known.items() if of_records(field)}
     plain = {name: value for name, value in one.items() if name not in records}
     shared = {name: value for name, value in one.items() if name in records}
@@ -178,7 +184,7 @@ def batch_of(calculation: Declared, one: Json, rows: int) -> Json:
 
 
 @st.composite
-def batches(draw: Draw, calculation: Declared, rows: int = 3) -> Json:
+def batches(draw: Draw, calculation: Operation, rows: int = 3) -> Json:
     """Return a strategy of batches: each field in one unit, some cells empty.
 
     Rows with records ask one question, for only all rows together can have them.
@@ -187,7 +193,7 @@ def batches(draw: Draw, calculation: Declared, rows: int = 3) -> Json:
     if strategy is None:
         return batch_of(calculation, request(draw, calculation), rows)
     drawn = [strategy(draw) for _ in range(rows)]
-    known = asked(calculation.inputs)
+    known = input_fields(calculation.inputs)
     if any(of_records(known[name]) for values in drawn for name in values):
         return batch_of(calculation, as_json(draw, calculation.inputs, drawn[0]), rows)
     chosen = {n: symbol_for(draw, f) for n, f in known.items() if isinstance(f, QuantityField)}

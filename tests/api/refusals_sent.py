@@ -18,7 +18,7 @@ from bad_requests import BOUNDS, FORMS, QUERIES, UNREADABLE
 from ringland_service.api.openapi.fields import example as example_of
 from ringland_service.api.reading.query import offers_get
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 from ringland_service.wsgi import app
 
 JSON, CSV, LINES = "application/json", "text/csv", "application/x-ndjson"
@@ -58,7 +58,7 @@ def sent() -> Iterator[Sent]:
         yield Sent(f"{address} in CSV", address, b"bore\n1\n", CSV)
 
 
-def spoilt(calculation: Declared) -> dict[str, Any]:
+def spoilt(calculation: Operation) -> dict[str, Any]:
     """Return bodies with several faults each, made from a sound one."""
     sound = example_of(calculation.inputs)
     return {
@@ -90,7 +90,7 @@ def without_unit(value: Any) -> Any:
     return [without_unit(inner) for inner in value] if isinstance(value, list) else value
 
 
-def by_address(calculation: Declared) -> Iterator[Sent]:
+def by_address(calculation: Operation) -> Iterator[Sent]:
     """Yield questions in the address and in tables, with several faults each."""
     path = f"/v1/{calculation.name}"
     query = "&".join(

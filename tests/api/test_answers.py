@@ -9,7 +9,7 @@ from flask.testing import FlaskClient
 
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 QUERY = {"bore": "68mm", "stroke": "66mm", "class_limit": "240cc"}
 SWEPT = 239.69095309828688  # π/4·68²·66/1000 by hand: 239.690953
@@ -32,7 +32,7 @@ VERDICT = {
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Declared) -> None:
+def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Operation) -> None:
     found = post(client, calculation.name, example(calculation.inputs))
     assert list(found) == MEMBERS + ["taken"] * (calculation in COMPOSITES)
     assert found["calculation"] == calculation.name
@@ -56,7 +56,7 @@ def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Declared
 
 
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
-def test_every_result_has_its_basis(client: FlaskClient, calculation: Declared) -> None:
+def test_every_result_has_its_basis(client: FlaskClient, calculation: Operation) -> None:
     found = post(client, calculation.name, example(calculation.inputs))
     assert [entry["field"] for entry in found["basis"]] == list(found["result"])
 
@@ -77,7 +77,7 @@ def shown_alike(asked: Any, echoed: Any) -> None:
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_inputs_are_echoed_as_understood(client: FlaskClient, calculation: Declared) -> None:
+def test_inputs_are_echoed_as_understood(client: FlaskClient, calculation: Operation) -> None:
     asked = example(calculation.inputs)
     shown_alike(asked, post(client, calculation.name, asked)["inputs"])
 
@@ -118,7 +118,7 @@ TURNED = [c for c in CALCULATIONS if c.name not in ("convert", "verdict")]
 
 
 @pytest.mark.parametrize("calculation", TURNED, ids=lambda c: c.name)
-def test_units_us_turns_the_whole_answer(client: FlaskClient, calculation: Declared) -> None:
+def test_units_us_turns_the_whole_answer(client: FlaskClient, calculation: Operation) -> None:
     asked = example(calculation.inputs)
     metric = post(client, calculation.name, asked)
     assert post(client, f"{calculation.name}?units=metric", asked) == metric
@@ -127,7 +127,7 @@ def test_units_us_turns_the_whole_answer(client: FlaskClient, calculation: Decla
     assert [v["verdict"] for v in us["verdicts"]] == [v["verdict"] for v in metric["verdicts"]]
 
 
-def test_units_us_turns_values_and_doubts(client: FlaskClient) -> None:
+def test_units_us_turns_values_and_uncertainties(client: FlaskClient) -> None:
     asked = {"bore": "68 mm ± 0.0254", "stroke": "66 mm", "class_limit": "240cc", "units": "us"}
     found = strict(get(client, "displacement", asked))
     assert found["inputs"]["bore"]["value"] == pytest.approx(68 / 25.4)
@@ -138,8 +138,8 @@ def test_units_us_turns_values_and_doubts(client: FlaskClient) -> None:
     assert verdict["margin"]["value"] == pytest.approx((240 - SWEPT) / 16.387064)
 
 
-def test_units_us_of_a_temperature_and_of_its_doubt(client: FlaskClient) -> None:
-    """36 °F of difference are 20 K, 68 °F is 20 °C: a doubt takes no offset."""
+def test_units_us_of_a_temperature_and_of_its_uncertainty(client: FlaskClient) -> None:
+    """36 °F of difference are 20 K, 68 °F is 20 °C: an uncertainty takes no offset."""
     part = {"value": 20, "unit": "degC", "uncertainty": 0.5}
     asked = {"bore": {"value": 72, "unit": "mm"}, "bore_temperature": part, "bore_kind": "iron"}
     found = post(client, "length-at-20c?units=us", asked)["inputs"]["bore_temperature"]
@@ -149,7 +149,7 @@ def test_units_us_of_a_temperature_and_of_its_doubt(client: FlaskClient) -> None
 
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
 def test_trace_shows_each_formula_with_its_numbers(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     asked = example(calculation.inputs)
     plain = post(client, calculation.name, asked)

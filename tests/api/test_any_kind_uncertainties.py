@@ -13,7 +13,7 @@ from flask.testing import FlaskClient
 
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import Calculation, asked
+from ringland_service.core.declare import Calculation, input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, QuantityField, ReadingsField
 
 GAUGE = {"value": 165.0, "unit": "psig"}
@@ -36,7 +36,7 @@ OF_ANY_KIND = [
     c.name
     for c in CALCULATIONS
     if isinstance(c, Calculation)
-    if any(isinstance(field, AnyQuantityField) for field in asked(c.inputs).values())
+    if any(isinstance(field, AnyQuantityField) for field in input_fields(c.inputs).values())
 ]
 
 
@@ -44,7 +44,7 @@ def readings(name: str) -> list[str]:
     """The inputs of a calculation that may state an uncertainty, by public name."""
     return [
         field.public(own)
-        for own, field in asked(BY_NAME[name].inputs).items()
+        for own, field in input_fields(BY_NAME[name].inputs).items()
         if isinstance(field, (QuantityField, AnyQuantityField))
         if not isinstance(field, ReadingsField) and not field.exact
     ]

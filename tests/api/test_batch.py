@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.reading.row_budget import MOST_ROWS
 from ringland_service.api.shapes.examples import example
-from ringland_service.core.declare import Calculation, asked
+from ringland_service.core.declare import Calculation, input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, QuantityField
 
 STROKE = {"value": 66, "unit": "mm"}
@@ -46,7 +46,7 @@ def near(one: float, other: float) -> bool:
 def rows_of(of: Calculation, count: int = 3) -> list[dict[str, Any]]:
     """Return sound requests like the example, their quantities a little apart."""
     sound = example(of.inputs)
-    fields = {f.public(n): f for n, f in asked(of.inputs).items()}
+    fields = {f.public(n): f for n, f in input_fields(of.inputs).items()}
     told = {n: v for n, v in sound.items() if n in text_fields(of)}
 
     def row(i: int) -> dict[str, Any]:
@@ -65,7 +65,7 @@ def rows_of(of: Calculation, count: int = 3) -> list[dict[str, Any]]:
 
 
 def as_columns(of: Calculation, rows: list[dict[str, Any]]) -> dict[str, Any]:
-    fields = {f.public(n): f for n, f in asked(of.inputs).items()}
+    fields = {f.public(n): f for n, f in input_fields(of.inputs).items()}
     found: dict[str, Any] = {}
     for name, first in rows[0].items():
         if isinstance(fields[name], (QuantityField, AnyQuantityField)):
@@ -106,30 +106,30 @@ def test_columns_agree_with_single_calls(
         assert {c: v["verdict"][i] for c, v in found["verdicts"].items()} == verdicts
 
 
-def test_doubt_agrees_with_single_calls(client: FlaskClient) -> None:
-    bores, doubts = [68.0, 68.5, 69.0], [0.004, 0.02, None]
+def test_uncertainty_agrees_with_single_calls(client: FlaskClient) -> None:
+    bores, uncertainties = [68.0, 68.5, 69.0], [0.004, 0.02, None]
     columns = {
-        "bore": column(*bores, uncertainty=doubts),
+        "bore": column(*bores, uncertainty=uncertainties),
         "class_limit": column(239.7, 243.2, 246.0, unit="cc"),
     }
     found = batch(client, columns)
     limit = {"value": 239.7, "unit": "cc"}
-    for i, (bore, doubt) in enumerate(zip(bores, doubts, strict=True)):
+    for i, (bore, uncertainty) in enumerate(zip(bores, uncertainties, strict=True)):
         one: dict[str, Any] = {"value": bore, "unit": "mm"}
-        if doubt is not None:
-            one["uncertainty"] = doubt
+        if uncertainty is not None:
+            one["uncertainty"] = uncertainty
         limit = {"value": columns["class_limit"]["values"][i], "unit": "cc"}
         single = post(client, "displacement", {"bore": one, "stroke": STROKE, "class_limit": limit})
         (verdict,) = single["verdicts"]
         there = found["verdicts"]["class_limit"]
         assert there["verdict"][i] == verdict["verdict"]
         assert near(there["margin"]["values"][i], verdict["margin"]["value"])
-        doubted = found["results"]["displacement"]["uncertainties"][i]
-        if doubt is None:
-            assert doubted is None
+        uncertain = found["results"]["displacement"]["uncertainties"][i]
+        if uncertainty is None:
+            assert uncertain is None
             assert there["conformance_probability"][i] is None
         else:
-            assert doubted == pytest.approx(single["result"]["displacement"]["uncertainty"])
+            assert uncertain == pytest.approx(single["result"]["displacement"]["uncertainty"])
             assert there["conformance_probability"][i] == pytest.approx(
                 verdict["conformance_probability"]
             )

@@ -1,4 +1,4 @@
-"""Batches of quantities of any kind: each row in the unit that it asks for, doubts with it."""
+"""Batches of quantities of any kind: each row in the unit that it asks for, with uncertainties."""
 
 import csv
 import io
@@ -57,7 +57,7 @@ def test_units_of_the_rows_in_csv(client: FlaskClient) -> None:
     assert shown == [("25.4", "mm"), ("2.54", "cm")]
 
 
-def test_doubt_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
+def test_uncertainty_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
     """0.0745 against 0.080 by hand: margin 0.0055, under U = 0.0084 but above U = 0.005."""
     value = {"values": [0.0745] * 3, "unit": "mm", "uncertainty": [0.0084, 0.005, None]}
     body = {"columns": {"value": value}, "shared": {"high": {"value": 0.08, "unit": "mm"}}}

@@ -15,7 +15,7 @@ from ringland_service.api.app import create_app
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 
 LINES, CSV = "application/x-ndjson", "text/csv"
 BY = pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
@@ -40,7 +40,7 @@ def a_column(of: Calculation, rows: int) -> tuple[dict[str, Any], str, dict[str,
 
 
 @BY
-def test_lines_after_the_deadline_are_not_reached(calculation: Declared) -> None:
+def test_lines_after_the_deadline_are_not_reached(calculation: Operation) -> None:
     line = json.dumps(example(calculation.inputs)) + "\n"
     with ending_after(2) as client:
         found = lines(client, calculation.name, line * 4)
@@ -141,7 +141,7 @@ def test_a_failure_within_a_line_is_the_problem_of_that_line(
 
     whole = answering.answered
 
-    def failing(calculation: Declared, data: Any, options: dict[str, str]) -> dict[str, Any]:
+    def failing(calculation: Operation, data: Any, options: dict[str, str]) -> dict[str, Any]:
         if data["bore"]["value"] == 69:
             if how == "raises":
                 raise ZeroDivisionError("made for this test")

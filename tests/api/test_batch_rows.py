@@ -10,13 +10,13 @@ from asking import PLAIN, STROKE, get, post, problem, strict
 from flask.testing import FlaskClient
 
 from ringland_service.api.openapi.document import document
-from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.reading.row_budget import COST_MS, MOST_ROWS, most_rows
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing.batch_render import MOST_PROBLEMS
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.declare.kinds import Kind
 
 LINES, CSV = "application/x-ndjson", "text/csv"
@@ -115,7 +115,7 @@ def test_an_empty_job_answers_a_short_line(client: FlaskClient) -> None:
 
 @BY
 def test_the_list_says_how_many_rows_a_batch_may_have(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     listed = {c["name"]: c for c in strict(client.get("/v1"))["calculations"]}
     most = listed[calculation.name]["most_rows"]

@@ -12,7 +12,7 @@ from flask.testing import FlaskClient
 from ringland_service.api.reading.query import offers_get
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Composite, Declared
+from ringland_service.core.declare import Composite, Operation
 
 STROKE = {"value": 66, "unit": "mm"}
 WITH_COLUMNS = [c for c in PLAIN if offers_get(c)]
@@ -42,7 +42,7 @@ def sent(client: FlaskClient, text: str, query: str = "?stroke=66mm", **headers:
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 def test_lines_are_answers_and_problems_in_order(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     sound = json.dumps(example(calculation.inputs))
     body = f'{sound}\n\n{{"x": 1}}\nnonsense\n{sound}'
@@ -59,7 +59,7 @@ def test_lines_are_answers_and_problems_in_order(
     assert found[2]["problem"]["errors"][0]["code"] == "not_json"
 
 
-def shortened(calculation: Declared, single: Any) -> Any:
+def shortened(calculation: Operation, single: Any) -> Any:
     """Return a single answer as a line has it, by its own description."""
     del single["basis"]
     if isinstance(calculation, Composite):

@@ -19,7 +19,7 @@ from ringland_service.api.writing.pictures.scales import (
     spread,
     ticks,
 )
-from surveys import DOUBTED, PIN, PLAIN, SURVEYS, THRUST, mm
+from surveys import PIN, PLAIN, SURVEYS, THRUST, UNCERTAINTYED, mm
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -180,11 +180,11 @@ def by_class(root: ET.Element, name: str) -> list[ET.Element]:
     return [e for e in root.iter() if e.get("class") == name]
 
 
-def test_band_of_doubt(client: FlaskClient) -> None:
+def test_band_of_uncertainty(client: FlaskClient) -> None:
     """± U to either side: U of the largest bore from the answer, in the scale of the picture."""
-    root = drawn(client, DOUBTED)
-    answer = post(client, "bore-survey", DOUBTED)
-    doubt = answer["result"]["largest"]["uncertainty"]
+    root = drawn(client, UNCERTAINTYED)
+    answer = post(client, "bore-survey", UNCERTAINTYED)
+    uncertainty = answer["result"]["largest"]["uncertainty"]
     (x_low, _), (x_high, _) = marked(root, "pin")[-1], marked(root, "thrust")[0]
     per_mm = (x_high - x_low) / (THRUST[0] - PIN[-1])
     bands = by_class(root, "doubt")
@@ -193,12 +193,12 @@ def test_band_of_doubt(client: FlaskClient) -> None:
         edges = [float(p.split(",")[0]) for p in (band.get("points") or "").split()]
         left, right = edges[: len(edges) // 2], edges[: len(edges) // 2 - 1 : -1]
         middles = [x for x, _ in marked(root, axis)]
-        assert [x - doubt * per_mm for x in middles] == pytest.approx(left, abs=0.05)
-        assert [x + doubt * per_mm for x in middles] == pytest.approx(right, abs=0.05)
-    assert any("± 0.007 mm (k = 2), doubt of a reading" in text for text in texts(root))
+        assert [x - uncertainty * per_mm for x in middles] == pytest.approx(left, abs=0.05)
+        assert [x + uncertainty * per_mm for x in middles] == pytest.approx(right, abs=0.05)
+    assert any("± 0.007 mm (k = 2), uncertainty of a reading" in text for text in texts(root))
 
 
-def test_doubt_of_one_axis_is_not_drawn_on_the_other(client: FlaskClient) -> None:
+def test_uncertainty_of_one_axis_is_not_drawn_on_the_other(client: FlaskClient) -> None:
     root = drawn(client, SURVEYS["gaps"])
     assert len(by_class(root, "reach")) == 4  # the readings of the pin axis
     assert any(text == "pin ± 0.004 mm (k = 2)" for text in texts(root))
@@ -213,7 +213,7 @@ def test_limits_and_new_size_stand_where_they_are(client: FlaskClient) -> None:
     assert "limit at most 73.060 mm (maker)" in shown
     assert "limit at least 73.000 mm (maker)" in shown
     assert "new size 73.000 mm (nominal bore)" in shown
-    none = drawn(client, SURVEYS["no limit, no doubt"])
+    none = drawn(client, SURVEYS["no limit, no uncertainty"])
     assert not by_class(none, "limit")
     assert not by_class(none, "new")
     assert not any("limit" in text or "new size" in text for text in texts(none))
@@ -246,17 +246,17 @@ def test_sizes_are_those_at_20c(client: FlaskClient) -> None:
 
 
 def test_axes_are_labelled_with_units_at_round_numbers(client: FlaskClient) -> None:
-    shown = texts(drawn(client, DOUBTED))
+    shown = texts(drawn(client, UNCERTAINTYED))
     assert any(text.startswith("bore diameter at 20 °C [mm]") for text in shown)
     assert "depth below the deck [mm]" in shown
     assert {"0", "10", "90", "73.00", "73.02", "73.10", "0.00", "+0.02"} <= set(shown)
-    inches = texts(drawn(client, DOUBTED, "us"))
+    inches = texts(drawn(client, UNCERTAINTYED, "us"))
     assert "depth below the deck [in]" in inches
     assert {"0.0", "0.5", "2.874", "2.875", "+0.001"} <= set(inches)
 
 
 def test_verdicts_and_description_are_told(client: FlaskClient) -> None:
-    root = drawn(client, DOUBTED)
+    root = drawn(client, UNCERTAINTYED)
     assert {"73.063 ± 0.007 mm", "too close to call", "pass"} <= set(texts(root))
     told = root.findtext(f"{SVG}desc") or ""
     assert "At 9.0 mm below the deck: thrust 73.063 mm, pin 73.041 mm." in told

@@ -14,7 +14,7 @@ from tests.cards import JOBS
 
 from ringland_service.api.reading.request import core_fault
 from ringland_service.core.calculations import CALCULATIONS, EVERY
-from ringland_service.core.declare import Declared, Rule, asked
+from ringland_service.core.declare import Operation, Rule, input_fields
 from ringland_service.engine.scalar import contradiction
 
 
@@ -108,7 +108,7 @@ def test_no_route_takes_an_engine_that_cannot_be(
 ) -> None:
     from ringland_service.api.shapes.examples import example
 
-    routes = [c for c in CALCULATIONS if engine.keys() <= asked(c.inputs).keys()]
+    routes = [c for c in CALCULATIONS if engine.keys() <= input_fields(c.inputs).keys()]
     assert len(routes) >= 3
     for calculation in routes:
         body = example(calculation.inputs) | engine
@@ -118,7 +118,7 @@ def test_no_route_takes_an_engine_that_cannot_be(
         assert all(f"#/{name}" in said for name in names), (calculation.name, said)
 
 
-def between() -> list[tuple[Declared, Rule]]:
+def between() -> list[tuple[Operation, Rule]]:
     return [(c, rule) for c in EVERY for rule in c.rules if len(set(rule.fields)) > 1]
 
 
@@ -126,10 +126,10 @@ def between() -> list[tuple[Declared, Rule]]:
     ("calculation", "rule"), between(), ids=lambda one: str(getattr(one, "name", ""))
 )
 def test_a_contradiction_names_every_field_that_it_lies_between(
-    calculation: Declared, rule: Rule
+    calculation: Operation, rule: Rule
 ) -> None:
     fault = core_fault(calculation, contradiction(rule))
-    public = {f"/{asked(calculation.inputs)[name].public(name)}" for name in rule.fields}
+    public = {f"/{input_fields(calculation.inputs)[name].public(name)}" for name in rule.fields}
     assert {fault.pointer, *fault.also} == public
 
 

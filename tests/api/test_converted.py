@@ -193,18 +193,18 @@ def test_a_verdict_carries_and_echoes_its_uncertainty(
 def test_a_batch_carries_what_a_single_answer_does(
     client: FlaskClient, name: str, result: str, shared: dict[str, Any], system: str
 ) -> None:
-    numbers, doubts = [100.0, 120.0, 130.0, 140.0], [1.0, 0.07, None, 2.0]
-    columns = {"value": {"values": numbers, "unit": "psig", "uncertainty": doubts}}
+    numbers, uncertainties = [100.0, 120.0, 130.0, 140.0], [1.0, 0.07, None, 2.0]
+    columns = {"value": {"values": numbers, "unit": "psig", "uncertainty": uncertainties}}
     shared = {**shared, "air_pressure": of(94, "kPa")}
     body = {"columns": columns, "shared": shared}
     batch = client.post(f"/v1/{name}/batch?units={system}", json=body).json["results"][result]
-    for row, (number, doubt) in enumerate(zip(numbers, doubts, strict=True)):
-        more = {} if doubt is None else {"uncertainty": doubt}
+    for row, (number, uncertainty) in enumerate(zip(numbers, uncertainties, strict=True)):
+        more = {} if uncertainty is None else {"uncertainty": uncertainty}
         asked = {"value": of(number, "psig", **more), **shared}
         single = client.post(f"/v1/{name}?units={system}", json=asked).json["result"][result]
         assert batch["values"][row] == pytest.approx(single["value"], rel=1e-12)
         assert batch["uncertainties"][row] == (
-            None if doubt is None else pytest.approx(single["uncertainty"], rel=1e-12)
+            None if uncertainty is None else pytest.approx(single["uncertainty"], rel=1e-12)
         )
 
 

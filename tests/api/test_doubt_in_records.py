@@ -1,4 +1,4 @@
-"""Doubt stated inside a list of records: read, carried to the results, shown, or refused."""
+"""Uncertainty stated inside a list of records: read, carried to the results, shown, or refused."""
 
 import copy
 from collections.abc import Iterator
@@ -9,19 +9,19 @@ from asking import PLAIN, post, strict
 from flask.testing import FlaskClient
 
 from ringland_service.api.shapes.examples import example
-from ringland_service.core.declare import Calculation, asked
+from ringland_service.core.declare import Calculation, input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, QuantityField, RecordsField
 
 U = 0.005
 
 
-def mm(number: float, **doubt: Any) -> dict[str, Any]:
-    return {"value": number, "unit": "mm", **doubt}
+def mm(number: float, **uncertainty: Any) -> dict[str, Any]:
+    return {"value": number, "unit": "mm", **uncertainty}
 
 
-def choice(*doubts: dict[str, Any], **more: Any) -> dict[str, Any]:
+def choice(*uncertainties: dict[str, Any], **more: Any) -> dict[str, Any]:
     """Return a choice among two pistons; margins by hand 0.176 and 0.426."""
-    first, second = [*doubts, {}, {}][:2]
+    first, second = [*uncertainties, {}, {}][:2]
     return {
         "bore_kind": "iron",
         "clean_up": mm(68.26),
@@ -49,7 +49,7 @@ def test_an_uncertainty_reaches_results_and_verdict(client: FlaskClient) -> None
     assert "no_uncertainty_stated" not in {w["code"] for w in found["warnings"]}
 
 
-def test_the_echo_shows_the_doubt_beside_its_quantity(client: FlaskClient) -> None:
+def test_the_echo_shows_the_uncertainty_beside_its_quantity(client: FlaskClient) -> None:
     found = post(client, "oversize-choice", choice({}, {"uncertainty": U}))
     first, second = found["inputs"]["pistons"]
     assert "uncertainty" not in first["piston"]
@@ -67,7 +67,7 @@ def test_an_uncertainty_has_the_unit_of_its_quantity(client: FlaskClient) -> Non
     assert found["result"]["chosen_margin"]["uncertainty"] == pytest.approx(0.00508, rel=1e-6)
 
 
-def test_the_echo_of_readings_shows_their_doubt(client: FlaskClient) -> None:
+def test_the_echo_of_readings_shows_their_uncertainty(client: FlaskClient) -> None:
     survey = {
         "depth": {"values": [10, 40, 70], "unit": "mm"},
         "pin_axis": {"values": [68.05, None, 68.01], "unit": "mm", "uncertainty": U},
@@ -82,7 +82,7 @@ def test_the_echo_of_readings_shows_their_doubt(client: FlaskClient) -> None:
     assert inner["bore_survey"]["pin_axis"]["uncertainties"] == found["pin_axis"]["uncertainties"]
 
 
-def doubtful(local: Any, reference: Any, **more: Any) -> dict[str, Any]:
+def uncertain(local: Any, reference: Any, **more: Any) -> dict[str, Any]:
     score = {"local": mm(68.076, **local), "depth_radial": mm(0.06), "side": "worn_side"}
     return {
         "unworn": mm(68.012, **reference),
@@ -100,16 +100,16 @@ def test_an_instrument_shared_with_another_field_cancels_in_the_difference(
     gauge = {"zero_setting_error": mm(0.003)}
     shared = {"instruments": [{"id": "a", **gauge}, {"id": "b", **gauge}]}
 
-    def doubt(local: str, reference: str) -> float:
-        body = doubtful({"instrument": local}, {"instrument": reference}, measuring=shared)
+    def uncertainty(local: str, reference: str) -> float:
+        body = uncertain({"instrument": local}, {"instrument": reference}, measuring=shared)
         found = post(client, "clean-up", body)
         assert found["inputs"]["scores"][0]["local"]["uncertainty"] == pytest.approx(
             2 * 0.003 / 3**0.5
         )
         return float(found["result"]["score"]["uncertainty"])
 
-    assert doubt("a", "a") == pytest.approx(2 * 0.003 / 3**0.5, rel=1e-6)
-    assert doubt("a", "b") == pytest.approx(2 * 0.003 / 3**0.5 * 5**0.5, rel=1e-6)
+    assert uncertainty("a", "a") == pytest.approx(2 * 0.003 / 3**0.5, rel=1e-6)
+    assert uncertainty("a", "b") == pytest.approx(2 * 0.003 / 3**0.5 * 5**0.5, rel=1e-6)
 
 
 BENCH = {"instruments": [{"id": "gauge", "kind": "bore_gauge"}, {"id": "b", "kind": "burette"}]}
@@ -125,10 +125,10 @@ REFUSED = [
 
 
 @pytest.mark.parametrize(("doubt", "code", "where"), REFUSED)
-def test_refused_doubt_is_pointed_at(
-    client: FlaskClient, doubt: dict[str, Any], code: str, where: str
+def test_refused_uncertainty_is_pointed_at(
+    client: FlaskClient, uncertainty: dict[str, Any], code: str, where: str
 ) -> None:
-    found = post(client, "oversize-choice", choice({}, doubt, measuring=BENCH), 422)
+    found = post(client, "oversize-choice", choice({}, uncertainty, measuring=BENCH), 422)
     (fault,) = found["errors"]
     assert (fault["code"], fault["pointer"]) == (code, f"#/pistons/1/{where}")
 
@@ -138,14 +138,14 @@ def test_instrument_not_described_at_all(client: FlaskClient) -> None:
     assert fault["pointer"] == "#/pistons/0/piston/instrument"
 
 
-def test_a_batch_shares_doubtful_records(client: FlaskClient) -> None:
-    shared = doubtful({"uncertainty": U}, {})
+def test_a_batch_shares_uncertain_records(client: FlaskClient) -> None:
+    shared = uncertain({"uncertainty": U}, {})
     del shared["bore_largest"]
     largest = (68.08, 68.094, 68.2)
     body = {"shared": shared, "columns": {"bore_largest": {"values": largest, "unit": "mm"}}}
     found = strict(client.post("/v1/clean-up/batch", json=body))["results"]["clean_up"]
     for row, bore_largest in enumerate(largest):
-        asked_ = {**doubtful({"uncertainty": U}, {}), "bore_largest": mm(bore_largest)}
+        asked_ = {**uncertain({"uncertainty": U}, {}), "bore_largest": mm(bore_largest)}
         single = post(client, "clean-up", asked_)["result"]["clean_up"]
         assert found["values"][row] == single["value"]
         assert found["uncertainties"][row] == single.get("uncertainty")
@@ -156,15 +156,15 @@ def test_a_batch_shares_doubtful_records(client: FlaskClient) -> None:
 def in_records() -> Iterator[tuple[Calculation, str, str, bool]]:
     """Yield every quantity in a list of records: its calculation, list, name, and if exact."""
     for calculation in PLAIN:
-        for name, field in asked(calculation.inputs).items():
+        for name, field in input_fields(calculation.inputs).items():
             if isinstance(field, RecordsField):
-                for inner, of in asked(field.record).items():
+                for inner, of in input_fields(field.record).items():
                     if isinstance(of, (QuantityField, AnyQuantityField)):
                         yield calculation, field.public(name), of.public(inner), of.exact
 
 
 QUANTITIES = list(in_records())
-# An order of names has no figure to doubt, where a score lies only says which one it is, and the
+# An order of names has no figure to be uncertain of, where a score lies only says which, and the
 # lash of the last time is only held against today's.
 WITHOUT_A_FIGURE = {
     "fastener-order/x",
@@ -204,21 +204,21 @@ def test_there_are_quantities_in_records() -> None:
     QUANTITIES,
     ids=[f"{c.name}.{records}.{name}" for c, records, name, _ in QUANTITIES],
 )
-def test_doubt_in_a_record_is_carried_or_refused(
+def test_uncertainty_in_a_record_is_carried_or_refused(
     client: FlaskClient, calculation: Calculation, records: str, name: str, exact: bool
 ) -> None:
     body = copy.deepcopy(OTHER_WAY.get(calculation.name) or example(calculation.inputs))
     given = [one.setdefault(name, {"value": 20.0, "unit": "mm"}) for one in body[records]]
-    doubts = [(abs(one["value"]) or 1.0) / 1000.0 for one in given]
-    for one, doubt in zip(given, doubts, strict=True):
-        one["uncertainty"] = doubt
+    uncertainties = [(abs(one["value"]) or 1.0) / 1000.0 for one in given]
+    for one, uncertainty in zip(given, uncertainties, strict=True):
+        one["uncertainty"] = uncertainty
     if exact:
         (fault,) = post(client, calculation.name, body, 422)["errors"]
         assert (fault["code"], fault["pointer"]) == ("exact", f"#/{records}/0/{name}/uncertainty")
         return
     found = post(client, calculation.name, body)
     shown = [one[name]["uncertainty"] for one in found["inputs"][records]]
-    assert shown == pytest.approx(doubts)
+    assert shown == pytest.approx(uncertainties)
     moved = [path for path, u in flat(found["result"]) if "uncertain" in path and u != 0.0]
     assert bool(moved) == (f"{calculation.name}/{name}" not in WITHOUT_A_FIGURE)
 
@@ -235,7 +235,7 @@ def flat(value: Any, path: str = "") -> Iterator[tuple[str, Any]]:
         yield path, value
 
 
-def test_no_doubt_of_a_doubt(client: FlaskClient) -> None:
+def test_no_uncertainty_of_a_uncertainty(client: FlaskClient) -> None:
     part = {"max_permissible_error": mm(0.005, uncertainty=0.001)}
     asked_ = {"value": mm(0.0745), "high": mm(0.08), "parts": [{"resolution": mm(0.001)}, part]}
     (fault,) = post(client, "verdict", asked_, 422)["errors"]
@@ -251,14 +251,14 @@ def test_units_that_do_not_go_together_are_pointed_at_in_their_record(client: Fl
     assert fault["pointer"] in ("#/parts/0/max_permissible_error", "#/parts/0/resolution")
 
 
-def test_a_composite_shows_and_carries_the_doubt_in_its_sections(client: FlaskClient) -> None:
+def test_a_composite_shows_and_carries_the_uncertainty_in_its_sections(client: FlaskClient) -> None:
     engine = {"bore": mm(68.0, uncertainty=0.01), "stroke": mm(66.0)}
     found = post(client, "job-card", {"engine": {**engine, "cycle": "four_stroke"}})
     assert found["inputs"]["engine"]["bore"]["uncertainty"] == pytest.approx(0.01)
     assert "uncertainty" not in found["inputs"]["engine"]["stroke"]
 
 
-def test_a_composite_carries_the_doubt_in_its_records(client: FlaskClient) -> None:
+def test_a_composite_carries_the_uncertainty_in_its_records(client: FlaskClient) -> None:
     """By hand: score 68.012 + 2·(0.064 + 0.06), of it 2·U of the depth; margin less clean-up."""
     score = {"local": mm(68.076), "depth_radial": mm(0.06, uncertainty=0.01), "side": "worn_side"}
     readings = {
@@ -282,7 +282,9 @@ def test_a_composite_carries_the_doubt_in_its_records(client: FlaskClient) -> No
     assert margin["uncertainty"]["value"] == pytest.approx(expected, rel=1e-6)
 
 
-def test_one_doubtful_piston_of_two_leaves_the_other_without_doubt(client: FlaskClient) -> None:
+def test_one_uncertain_piston_of_two_leaves_the_other_without_uncertainty(
+    client: FlaskClient,
+) -> None:
     body = {
         "bore_kind": "plated_aluminium",
         "cycle": "two_stroke",

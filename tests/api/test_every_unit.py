@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 from reference_cases import Case, cases
 
 from ringland_service.api.reading.bounds import bounds
-from ringland_service.core.declare import asked, declared
+from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.declare.fields import QuantityField
 from ringland_service.units import symbols, unit
 from ringland_service.vocabulary import ALIASES
@@ -21,7 +21,7 @@ SAME = 1e-9
 
 def asked_again(case: Case, body: dict[str, Any]) -> Iterator[tuple[str, str, dict[str, Any]]]:
     """Yield the request with one quantity in another unit, each quantity in every unit."""
-    for name, field in asked(case.declaration.inputs).items():
+    for name, field in input_fields(case.declaration.inputs).items():
         public = field.public(name)
         if not isinstance(field, QuantityField) or public not in body:
             continue

@@ -10,7 +10,7 @@ from ringland_service.api.reading.query import offers_get
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing.forms import FURTHER, Form, media_types
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 # What browsers send (from memory).
 BROWSER = "text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,*/*;q=0.8"
@@ -22,7 +22,7 @@ each_form = pytest.mark.parametrize(
 
 @each_form
 def test_accept_and_suffix_give_the_same(
-    client: FlaskClient, calculation: Declared, form: Form
+    client: FlaskClient, calculation: Operation, form: Form
 ) -> None:
     path, asked = f"/v1/{calculation.name}", example(calculation.inputs)
     by_accept = client.post(path, json=asked, headers={"Accept": form.media_type})
@@ -37,7 +37,7 @@ def test_accept_and_suffix_give_the_same(
 
 
 @each_form
-def test_units_of_the_answer(client: FlaskClient, calculation: Declared, form: Form) -> None:
+def test_units_of_the_answer(client: FlaskClient, calculation: Operation, form: Form) -> None:
     path, asked = f"/v1/{calculation.name}{form.suffix}", example(calculation.inputs)
     metric, us = (client.post(f"{path}?units={u}", json=asked).text for u in ("metric", "us"))
     assert " mm" in metric
@@ -47,7 +47,7 @@ def test_units_of_the_answer(client: FlaskClient, calculation: Declared, form: F
 
 @each_form
 def test_get_where_the_calculation_offers_it(
-    client: FlaskClient, calculation: Declared, form: Form
+    client: FlaskClient, calculation: Operation, form: Form
 ) -> None:
     answer = client.get(f"/v1/{calculation.name}{form.suffix}")
     if offers_get(calculation):
@@ -69,7 +69,7 @@ def test_get_where_the_calculation_offers_it(
 )
 def test_errors_stay_problems(
     client: FlaskClient,
-    calculation: Declared,
+    calculation: Operation,
     form: Form,
     query: str,
     body: str,
@@ -86,7 +86,7 @@ def test_errors_stay_problems(
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_no_form_where_there_is_none(client: FlaskClient, calculation: Declared) -> None:
+def test_no_form_where_there_is_none(client: FlaskClient, calculation: Operation) -> None:
     for form in {form.media_type: form for form in FURTHER.values()}.values():
         if form.media_type in media_types(calculation):
             continue

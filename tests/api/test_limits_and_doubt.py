@@ -1,4 +1,4 @@
-"""Limits, rules and doubt in a request, over the wire."""
+"""Limits, rules and uncertainty in a request, over the wire."""
 
 from typing import Any
 
@@ -28,7 +28,7 @@ def mm(number: float) -> dict[str, Any]:
     return {"value": number, "unit": "mm"}
 
 
-def doubted(**changed: Any) -> dict[str, Any]:
+def uncertain(**changed: Any) -> dict[str, Any]:
     """Return the fit with U = 0.006 mm on the bore and 0.008 mm on the piston: U = 0.010 mm."""
     piston = {**FIT["piston"], "uncertainty": 0.008}
     bore = {**FIT["bore_largest"], "uncertainty": 0.006}
@@ -119,20 +119,20 @@ def test_defaults_off_takes_the_grades_away_but_no_physics(client: FlaskClient) 
     assert off["result"]["ratio"] == on["result"]["ratio"]
 
 
-def test_without_doubt_the_answer_says_so(client: FlaskClient) -> None:
+def test_without_uncertainty_the_answer_says_so(client: FlaskClient) -> None:
     found = post(client, "piston-clearance", FIT)
     verdict = judged(found)
     assert verdict["rule"] == "simple"
     assert verdict["uncertainty"] is None
     assert verdict["conformance_probability"] is None
     assert {w["code"] for w in found["warnings"]} >= {"no_uncertainty_stated"}
-    with_doubt = post(client, "piston-clearance", doubted())
-    assert "no_uncertainty_stated" not in {w["code"] for w in with_doubt["warnings"]}
+    with_uncertainty = post(client, "piston-clearance", uncertain())
+    assert "no_uncertainty_stated" not in {w["code"] for w in with_uncertainty["warnings"]}
 
 
-def test_doubt_makes_it_too_close_to_call(client: FlaskClient) -> None:
+def test_uncertainty_makes_it_too_close_to_call(client: FlaskClient) -> None:
     """0.140 ± 0.010 against 0.149: U from two independent readings, √(0.006² + 0.008²)."""
-    found = judged(post(client, "piston-clearance", doubted(limits=limited(0.149))))
+    found = judged(post(client, "piston-clearance", uncertain(limits=limited(0.149))))
     assert found["uncertainty"]["value"] == pytest.approx(0.010, rel=1e-6)
     assert found["verdict"] == "too_close_to_call"
     assert found["without_uncertainty"] == "pass"
@@ -149,7 +149,7 @@ def test_doubt_makes_it_too_close_to_call(client: FlaskClient) -> None:
 )
 def test_rule_of_the_request_decides(client: FlaskClient, rule: str, word: str) -> None:
     """Guard by hand: 2u = 0.010, 1.645u = 0.008224; margin 0.009 lies between."""
-    asked = doubted(limits=limited(0.149), rule=rule)
+    asked = uncertain(limits=limited(0.149), rule=rule)
     found = judged(post(client, "piston-clearance", asked))
     assert (found["rule"], found["verdict"]) == (rule, word)
 
@@ -159,8 +159,8 @@ def test_value_on_its_limit_passes(client: FlaskClient) -> None:
     found = judged(post(client, "piston-clearance", {**FIT, "limits": limited(0.14)}))
     assert found["value"]["value"] != 0.14
     assert found["verdict"] == "pass"
-    doubt = judged(post(client, "piston-clearance", doubted(limits=limited(0.15))))
-    assert doubt["verdict"] == "pass"
+    uncertainty = judged(post(client, "piston-clearance", uncertain(limits=limited(0.15))))
+    assert uncertainty["verdict"] == "pass"
 
 
 def test_one_instrument_shares_its_setting_error(client: FlaskClient) -> None:
@@ -170,14 +170,14 @@ def test_one_instrument_shares_its_setting_error(client: FlaskClient) -> None:
     two = {"measuring": {"instruments": [{"id": "a", **reads}, {"id": "b", **reads}]}}
     bore = {**FIT["bore_largest"], "instrument": "a"}
 
-    def doubt(measuring: dict[str, Any], of_piston: str) -> float:
+    def uncertainty(measuring: dict[str, Any], of_piston: str) -> float:
         piston = {**FIT["piston"], "instrument": of_piston}
         asked = {**FIT, "bore_largest": bore, "piston": piston, **measuring}
         found: float = judged(post(client, "piston-clearance", asked))["uncertainty"]["value"]
         return found
 
-    assert doubt(two, "b") == pytest.approx(
-        (doubt(same, "a") ** 2 + 2 * (2 * 0.02 / 3**0.5) ** 2) ** 0.5, rel=1e-6
+    assert uncertainty(two, "b") == pytest.approx(
+        (uncertainty(same, "a") ** 2 + 2 * (2 * 0.02 / 3**0.5) ** 2) ** 0.5, rel=1e-6
     )
 
 

@@ -7,9 +7,9 @@ from asking import PLAIN, post, problem
 from flask.testing import FlaskClient
 
 from ringland_service.api.reading import query
-from ringland_service.api.reading.envelope import checks_of, kinds_judged
+from ringland_service.api.reading.common_fields import checks_of, kinds_judged
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, QuantityField
 from ringland_service.core.declare.kinds import Kind
 
@@ -24,7 +24,7 @@ COLUMNED = [calculation for calculation in PLAIN if query.offers_get(calculation
 EXACT = [
     (calculation, name, field)
     for calculation in COLUMNED
-    for name, field in asked(calculation.inputs).items()
+    for name, field in input_fields(calculation.inputs).items()
     if isinstance(field, (QuantityField, AnyQuantityField)) and field.exact
 ]
 VALUE = {"value": 0.0745, "unit": "mm"}
@@ -41,12 +41,12 @@ def refusal(answer: Any) -> Any:
     return found
 
 
-def limit(kind: Kind | None, doubt: str = "uncertainty") -> dict[str, Any]:
+def limit(kind: Kind | None, uncertainty: str = "uncertainty") -> dict[str, Any]:
     unit = kind.unit if kind else "mm"
     return {
         "value": 0.1,
         "unit": unit,
-        doubt: 0.01 if doubt == "uncertainty" else "gauge",
+        uncertainty: 0.01 if uncertainty == "uncertainty" else "gauge",
     }
 
 
@@ -58,10 +58,10 @@ def test_there_are_many_checks() -> None:
 @pytest.mark.parametrize("side", SIDES)
 @pytest.mark.parametrize(("name", "check", "kind"), CHECKS, ids=lambda v: str(v)[:30])
 def test_in_json(client: FlaskClient, name: str, check: str, kind: Kind | None, side: str) -> None:
-    for doubt in ("uncertainty", "instrument"):
-        body = {"limits": {check: {side: limit(kind, doubt)}}}
+    for uncertainty in ("uncertainty", "instrument"):
+        body = {"limits": {check: {side: limit(kind, uncertainty)}}}
         fault = refusal(client.post(f"/v1/{name}", json=body))
-        assert fault["pointer"] == f"#/limits/{check}/{side}/{doubt}"
+        assert fault["pointer"] == f"#/limits/{check}/{side}/{uncertainty}"
 
 
 @pytest.mark.parametrize("side", SIDES)
@@ -77,7 +77,7 @@ def test_in_an_address(
     text = f"0.1 {kind.unit if kind else ''} {sign} 0.01"
     needed = {
         field.public(n): query.parameter_example(field)
-        for n, field in asked(calculation.inputs).items()
+        for n, field in input_fields(calculation.inputs).items()
         if query.has_text(field) and field.example is not None
     }
     asked_ = needed | {f"limit.{check}.{side}": text}
@@ -104,8 +104,8 @@ def test_in_a_column(
 
 @pytest.mark.parametrize("side", SIDES)
 def test_in_the_verdict_s_own_fields(client: FlaskClient, side: str) -> None:
-    doubted = {"value": 0.08, "unit": "mm", "uncertainty": 0.01}
-    answer = client.post("/v1/verdict", json={"value": VALUE, side: doubted})
+    uncertain = {"value": 0.08, "unit": "mm", "uncertainty": 0.01}
+    answer = client.post("/v1/verdict", json={"value": VALUE, side: uncertain})
     assert refusal(answer)["pointer"] == f"#/{side}/uncertainty"
     for sign in ("+/-", "±", "/-"):
         asked_ = {"value": "0.0745mm", side: f"0.08mm {sign} 0.01"}

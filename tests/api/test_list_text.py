@@ -14,7 +14,7 @@ from ringland_service.api.reading.query import offers_get, parameter_example, te
 from ringland_service.api.reading.request import request_schema
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import asked, defaults
+from ringland_service.core.declare import defaults, input_fields
 from ringland_service.core.declare.fields import ChoicesField, Field, ReadingsField
 
 # The longest address that a spreadsheet asks (common practice, no source).
@@ -41,7 +41,7 @@ def test_the_form_shown_as_right_is_read(calculation: Any, name: str, field: Fie
     assert isinstance(field, ListField)
     text = list_example(field)
     assert re.fullmatch(list_pattern(field), text)
-    core = next(n for n, f in asked(calculation.inputs).items() if f.public(n) == name)
+    core = next(n for n, f in input_fields(calculation.inputs).items() if f.public(n) == name)
     assert request_schema(calculation).fields[core].deserialize(list_text(field, text))
 
 
@@ -136,15 +136,15 @@ def test_a_survey_in_every_form(client: FlaskClient) -> None:
 def test_a_column_of_lists_keeps_each_rows_uncertainty(client: FlaskClient) -> None:
     """Rows alike in their readings, apart in their uncertainty, are not taken together."""
     cells = [[120, 118, 95], "120;118;95", "120;118;95", None, "120;;95", [120, 9500]]
-    doubts = [1, 2, None, 1, 1, 1]
-    column = {"unit": "psi", "values": cells, "uncertainty": doubts}
+    uncertainties = [1, 2, None, 1, 1, 1]
+    column = {"unit": "psi", "values": cells, "uncertainty": uncertainties}
     found = post(client, "cylinder-spread/batch", {"columns": {"readings": column}})
     assert found["status"] == ["ok"] * 3 + ["refused"] * 3
     told = [(one["row"], one["code"]) for one in found["problems"]]
     assert told == [(4, "missing_field"), (5, "wrong_type"), (6, "out_of_bounds")]
     assert [one["detail"][:8] for one in found["problems"]][1:] == ["entry 2:"] * 2
-    for row, doubt in enumerate(doubts[:3]):
-        stated = {} if doubt is None else {"uncertainty": doubt}
+    for row, uncertainty in enumerate(uncertainties[:3]):
+        stated = {} if uncertainty is None else {"uncertainty": uncertainty}
         body = {"readings": {"values": [120, 118, 95], "unit": "psi", **stated}}
         alone = post(client, "cylinder-spread", body)["result"]["spread"]
         assert found["results"]["spread"]["values"][row] == alone["value"]
@@ -168,7 +168,7 @@ def test_a_sheet_holds_lists(client: FlaskClient) -> None:
 )
 def test_full_lists_fit_the_address_of_a_cell(calculation: Any) -> None:
     optional = defaults(calculation.inputs)
-    needed = {f.public(n) for n, f in asked(calculation.inputs).items() if n not in optional}
+    needed = {f.public(n) for n, f in input_fields(calculation.inputs).items() if n not in optional}
     query = {n: filled(f) for n, f in text_fields(calculation).items() if n in needed}
     assert (
         len(f"http://127.0.0.1:8000/v1/{calculation.name}.txt?{urlencode(query)}")

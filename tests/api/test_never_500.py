@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from ringland_service.api.openapi.fields import example as example_of
 from ringland_service.api.reading.query import FORMS, offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared, asked
+from ringland_service.core.declare import Operation, input_fields
 from ringland_service.core.declare.fields import RecordsField, SectionField
 from ringland_service.units import every_symbol
 
@@ -34,13 +34,13 @@ SCALARS = st.none() | st.booleans() | NUMBERS | TEXTS
 
 def inner_names(record: type) -> set[str]:
     """Return the names of a record's fields and of those inside them."""
-    fields = asked(record)
+    fields = input_fields(record)
     inner = [f.record for f in fields.values() if isinstance(f, (SectionField, RecordsField))]
     names = {field.public(name) for name, field in fields.items()}
     return names.union(*map(inner_names, inner))
 
 
-def names_within(calculation: Declared) -> list[str]:
+def names_within(calculation: Operation) -> list[str]:
     """Return words that the calculation's requests are made of, so that some values get far."""
     words = inner_names(calculation.inputs)
     words |= {
@@ -56,7 +56,7 @@ def names_within(calculation: Declared) -> list[str]:
     return sorted(words)
 
 
-def json_of(calculation: Declared) -> st.SearchStrategy[Any]:
+def json_of(calculation: Operation) -> st.SearchStrategy[Any]:
     """Return a strategy of JSON that talks about the calculation, or of anything."""
     keys = st.sampled_from(names_within(calculation)) | st.text(max_size=8)
     return st.recursive(
@@ -66,7 +66,7 @@ def json_of(calculation: Declared) -> st.SearchStrategy[Any]:
     )
 
 
-def near_misses(calculation: Declared) -> st.SearchStrategy[Any]:
+def near_misses(calculation: Operation) -> st.SearchStrategy[Any]:
     """Return a strategy of sound requests with one or two members replaced by anything."""
     sound = example_of(calculation.inputs)
     anything = json_of(calculation)
@@ -106,7 +106,7 @@ def is_sound(answer: Any) -> None:
 @pytest.mark.long
 @BY_NAME
 @pytest.mark.parametrize("path", ["", "/batch"])
-def test_any_json(client: FlaskClient, calculation: Declared, path: str) -> None:
+def test_any_json(client: FlaskClient, calculation: Operation, path: str) -> None:
     @given(json_of(calculation) | near_misses(calculation))
     @settings(max_examples=60)
     def sends(body: Any) -> None:
@@ -118,9 +118,9 @@ def test_any_json(client: FlaskClient, calculation: Declared, path: str) -> None
 
 
 @BY_NAME
-def test_any_json_in_batches(client: FlaskClient, calculation: Declared) -> None:
+def test_any_json_in_batches(client: FlaskClient, calculation: Operation) -> None:
     """Columns of anything under the names of the fields."""
-    fields = asked(calculation.inputs)
+    fields = input_fields(calculation.inputs)
     names = st.sampled_from([field.public(name) for name, field in fields.items()])
     values = st.lists(SCALARS, min_size=1, max_size=3) | SCALARS
     column = st.fixed_dictionaries(
@@ -147,7 +147,7 @@ def test_any_json_in_batches(client: FlaskClient, calculation: Declared) -> None
     ["application/json", "text/csv", "application/x-ndjson", "text/plain", "application/json; x"],
 )
 @BY_NAME
-def test_any_bytes(client: FlaskClient, calculation: Declared, content_type: str) -> None:
+def test_any_bytes(client: FlaskClient, calculation: Operation, content_type: str) -> None:
     @given(st.binary(max_size=60))
     @example(b"\x00")
     @example(b"bore [mm],bore [mm]\n1,2\n")
@@ -168,7 +168,7 @@ def test_any_bytes(client: FlaskClient, calculation: Declared, content_type: str
 
 @WITH_GET
 @pytest.mark.parametrize("suffix", ["", ".txt", ".csv"])
-def test_any_query(client: FlaskClient, calculation: Declared, suffix: str) -> None:
+def test_any_query(client: FlaskClient, calculation: Operation, suffix: str) -> None:
     known = [*text_fields(calculation), *FORMS[suffix], "rule", "defaults", "limit.x.high"]
     words = st.sampled_from(["1 mm", "68mm", "1e9 kPa", "on", "text", "us", "true", "1 / 0 mm"])
     texts = st.text(max_size=20) | words | st.text(string.digits + "+-.eE/± m%", max_size=12)
@@ -187,12 +187,12 @@ def test_any_query(client: FlaskClient, calculation: Declared, suffix: str) -> N
     ["%ff=%fe", "bore=%ff", "bore=%00", "&&&", "=", "bore", "bore=%ED%A0%80", "a" * 4000, "%"],
 )
 @WITH_GET
-def test_any_raw_query(client: FlaskClient, calculation: Declared, query: str) -> None:
+def test_any_raw_query(client: FlaskClient, calculation: Operation, query: str) -> None:
     is_sound(client.get(f"/v1/{calculation.name}?{query}"))
 
 
 def test_numbers_at_the_edge_of_a_float(client: FlaskClient) -> None:
-    """A reading next to nothing: its doubt overflows, so it is refused and never infinite."""
+    """A reading next to nothing: its uncertainty overflows, so it is refused and never infinite."""
     asked_ = {
         "reading": {"value": 2.2250738585072014e-308, "unit": "psi"},
         "wet": {"value": 1.8e-129, "unit": "kgf/cm2", "uncertainty": 1.16},

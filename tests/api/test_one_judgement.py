@@ -132,12 +132,12 @@ STAYS_IN = {
     ],
 )
 def test_rings_seal_by_a_leak_down_only_where_its_own_verdict_passes(
-    client: FlaskClient, leak: float, doubt: float, more: dict[str, Any], verdict: str
+    client: FlaskClient, leak: float, uncertainty: float, more: dict[str, Any], verdict: str
 ) -> None:
     job = copy.deepcopy(STAYS_IN)
     job["leak_down"] = {
         "supply_pressure": kpa(690),
-        "cylinder_pressure": kpa(690 * (1 - leak / 100), doubt),
+        "cylinder_pressure": kpa(690 * (1 - leak / 100), uncertainty),
         "restrictor": mm(1),
         "piston_at": "firing_tdc",
         **{name: value for name, value in more.items() if name != "limit"},

@@ -38,7 +38,7 @@ def test_order_card_leaves_room_for_what_is_missing(client: FlaskClient) -> None
     ]["still_to_fill"]
 
 
-def test_sizes_to_work_to_carry_no_doubt(client: FlaskClient) -> None:
+def test_sizes_to_work_to_carry_no_uncertainty(client: FlaskClient) -> None:
     asked = {**ORDER, "piston": {**ORDER["piston"], "uncertainty": 0.004}}
     assert post(client, "order-card", asked)["result"]["finish_low"]["uncertainty"] > 0
     assert "68.491 mm to 68.501 mm" in read(client, "order-card", asked).told("dd")

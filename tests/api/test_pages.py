@@ -120,7 +120,7 @@ def test_head_of_a_job_card(client: FlaskClient) -> None:
     )
 
 
-def test_verdict_stands_with_doubt_limit_and_standing(client: FlaskClient) -> None:
+def test_verdict_stands_with_uncertainty_limit_and_standing(client: FlaskClient) -> None:
     """By hand: 73.052 - 72.931 = 0.121 mm, U = sqrt(0.006^2 + 0.004^2) = 0.0072 mm."""
     told = read(client, "job-card", CLEARANCE).told()
     at = told.index("largest clearance")

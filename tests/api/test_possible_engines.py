@@ -16,7 +16,7 @@ from possible_requests import batches, columns_of, requests, text_of
 
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 
 BY_NAME = pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 WITH_GET = pytest.mark.parametrize(
@@ -33,7 +33,7 @@ def says_something(found: Any) -> bool:
 
 
 @BY_NAME
-def test_post(client: FlaskClient, calculation: Declared) -> None:
+def test_post(client: FlaskClient, calculation: Operation) -> None:
     @given(requests(calculation))
     @EXAMPLES
     def answers(body: Any) -> None:
@@ -47,7 +47,7 @@ def test_post(client: FlaskClient, calculation: Declared) -> None:
 
 
 @WITH_GET
-def test_get(client: FlaskClient, calculation: Declared) -> None:
+def test_get(client: FlaskClient, calculation: Operation) -> None:
     """Sections and records have no text form; what is left must still be a whole question."""
     scalar = text_fields(calculation)
 
@@ -62,14 +62,14 @@ def test_get(client: FlaskClient, calculation: Declared) -> None:
     answers()
 
 
-def takes_columns(calculation: Declared) -> bool:
+def takes_columns(calculation: Operation) -> bool:
     return isinstance(calculation, Calculation) and offers_get(calculation)
 
 
 @pytest.mark.parametrize(
     "calculation", [c for c in CALCULATIONS if takes_columns(c)], ids=lambda c: c.name
 )
-def test_columns(client: FlaskClient, calculation: Declared) -> None:
+def test_columns(client: FlaskClient, calculation: Operation) -> None:
     @given(batches(calculation))
     @EXAMPLES
     def answers(body: Any) -> None:
@@ -83,7 +83,7 @@ def test_columns(client: FlaskClient, calculation: Declared) -> None:
 
 
 @BY_NAME
-def test_lines(client: FlaskClient, calculation: Declared) -> None:
+def test_lines(client: FlaskClient, calculation: Operation) -> None:
     @given(requests(calculation))
     @EXAMPLES
     def answers(body: Any) -> None:

@@ -12,7 +12,7 @@ from ringland_service.api.reading.query import offers_get, parameter_example, te
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import flat_table, text
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 QUERY = {"bore": "68mm", "stroke": "66mm", "class_limit": "240cc"}
 SWEPT = 239.69095309828688  # π/4·68²·66/1000 by hand: 239.690953
@@ -86,7 +86,7 @@ def test_text_in_csv_is_no_formula(danger: str) -> None:
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_text_is_for_people(client: FlaskClient, calculation: Declared) -> None:
+def test_text_is_for_people(client: FlaskClient, calculation: Operation) -> None:
     answer = client.post(
         f"/v1/{calculation.name}",
         json=example(calculation.inputs),
@@ -136,8 +136,8 @@ def test_pick_gives_the_word_of_a_check(client: FlaskClient) -> None:
 def test_pick_gives_a_member_of_a_result(client: FlaskClient) -> None:
     """U = 2·u·2·V/bore by hand, u(bore) = 0.01 mm."""
     asked = {**QUERY, "bore": "68mm±0.02", "pick": "displacement.uncertainty"}
-    doubt = float(get(client, "displacement.txt", asked).text)
-    assert doubt == pytest.approx(4 * 0.01 * SWEPT / 68, rel=1e-6)
+    uncertainty = float(get(client, "displacement.txt", asked).text)
+    assert uncertainty == pytest.approx(4 * 0.01 * SWEPT / 68, rel=1e-6)
 
 
 @pytest.mark.parametrize("pick", ["nothing", "", "bore", "displacement.x", "a.b.c"])
@@ -175,8 +175,8 @@ def test_errors_stay_errors_without_that_option(client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     "doubt", ["±0.02", " ± 0.02", "+/-0.02", " +/- 0.02", " /- 0.02", "/-0.02"]
 )
-def test_doubt_in_its_three_forms(client: FlaskClient, doubt: str) -> None:
-    found = strict(get(client, "displacement", {"bore": f"68mm{doubt}", "stroke": "66mm"}))
+def test_uncertainty_in_its_three_forms(client: FlaskClient, uncertainty: str) -> None:
+    found = strict(get(client, "displacement", {"bore": f"68mm{uncertainty}", "stroke": "66mm"}))
     assert found["inputs"]["bore"]["uncertainty"] == 0.02
     assert "uncertainty" not in found["inputs"]["stroke"]
 
@@ -200,7 +200,7 @@ WITH_GET = [c for c in CALCULATIONS if offers_get(c)]
 
 @pytest.mark.parametrize("calculation", WITH_GET, ids=lambda c: c.name)
 def test_tag_tells_an_answer_that_has_not_changed(
-    client: FlaskClient, calculation: Declared
+    client: FlaskClient, calculation: Operation
 ) -> None:
     asked = {
         name: str(parameter_example(field)).replace("True", "true").replace("False", "false")

@@ -14,7 +14,7 @@ from flask.testing import FlaskClient
 from openapi_schema_validator import OAS31Validator
 from refusals_sent import answers
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.openapi.document import document
 from ringland_service.api.refusals import refusal
 
@@ -71,7 +71,7 @@ def test_faults_are_sorted_by_place_and_lists_by_number() -> None:
         "/A",
         "/²",
     ]
-    told = refusal([Fault("c", "d", pointer=pointer) for pointer in pointers])
+    told = refusal([FieldError("c", "d", pointer=pointer) for pointer in pointers])
     assert [entry["pointer"] for entry in told.entries] == [
         *("#", "#/A", "#/a", "#/a/2", "#/a/2/x", "#/a/10/x", "#/a/1000000000000000000000"),
         *("#/b", "#/²"),

@@ -16,7 +16,7 @@ from ringland_service.api.reading import query
 from ringland_service.api.reading.bounds import bounds
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import QuantityField, RecordsField, SectionField
 from ringland_service.units import canonical_symbols, unit
 
@@ -25,7 +25,7 @@ Where = tuple[str | int, ...]
 
 def fields_of(record: type, shown: Any, path: Where = ()) -> Iterator[tuple[Where, QuantityField]]:
     """Yield the fields of an example that take an uncertainty, down to sections and records."""
-    for name, field in asked(record).items():
+    for name, field in input_fields(record).items():
         public = field.public(name)
         if public not in shown:
             continue
@@ -66,22 +66,22 @@ def stated(field: QuantityField, given: dict[str, Any], symbol: str, share: str)
     numbers = [given["value"]] if "value" in given else given["values"]
     if field.type.excludes_zero:
         most = min(most, *(field.type.most_uncertainty(v) / measure.factor for v in numbers))
-    doubt = float(f"{most * float(share):.3g}")
+    uncertainty = float(f"{most * float(share):.3g}")
     key = "value" if "value" in given else "values"
     told = brought(given[key]) if key == "value" else [brought(v) for v in given[key]]
-    return {key: told, "unit": symbol, "uncertainty": doubt}
+    return {key: told, "unit": symbol, "uncertainty": uncertainty}
 
 
-def shown_as(field: QuantityField, doubt: float, symbol: str, other: str) -> float:
+def shown_as(field: QuantityField, uncertainty: float, symbol: str, other: str) -> float:
     """Return an uncertainty in another unit, by exact fractions of the digits stated."""
     kind = field.type.kind
-    return float(Fraction(repr(doubt)) * unit(kind, symbol).ratio / unit(kind, other).ratio)
+    return float(Fraction(repr(uncertainty)) * unit(kind, symbol).ratio / unit(kind, other).ratio)
 
 
 def comes_back(client: FlaskClient, calculation: Any, path: Where, field: Any, unit_: str) -> bool:
     """Return whether the example is answered, asserting that its uncertainty is as stated.
 
-    Some examples cannot take one more uncertainty (a doubt told twice, ways that exclude each
+    Some examples cannot take one more uncertainty (one told twice, ways that exclude each
     other): those are refused, and say so.
     """
     body = copy.deepcopy(example(calculation.inputs))

@@ -231,10 +231,10 @@ def test_verdicts(
     client: FlaskClient, job: str, expected: dict[str, tuple[float, float, str, float]]
 ) -> None:
     verdicts = {v["check"]: v for v in card(client, job)["verdicts"]}
-    for check, (value, doubt, word, probability) in expected.items():
+    for check, (value, uncertainty, word, probability) in expected.items():
         found = verdicts[check]
         assert number(found["value"]) == pytest.approx(value, rel=2e-5), check
-        assert number(found["uncertainty"]) == pytest.approx(doubt, rel=2e-5), check
+        assert number(found["uncertainty"]) == pytest.approx(uncertainty, rel=2e-5), check
         assert found["verdict"] == word, check
         assert found["conformance_probability"] == pytest.approx(probability, rel=2e-5, abs=1e-6), (
             check
@@ -282,11 +282,11 @@ def test_what_falls_out_for_new_rings(client: FlaskClient) -> None:
 def test_each_graded_piston(client: FlaskClient) -> None:
     checks = ("selected_piston_min", "selected_piston_max")
     verdicts = [v for v in card(client, "second")["verdicts"] if v["check"] in checks]
-    for mark, (doubt, word) in GRADES.items():
+    for mark, (uncertainty, word) in GRADES.items():
         own = [v for v in verdicts if v["of"] == mark]
         assert len(own) == 2
         for verdict in own:
-            assert number(verdict["uncertainty"]) == pytest.approx(doubt, rel=5e-5)
+            assert number(verdict["uncertainty"]) == pytest.approx(uncertainty, rel=5e-5)
         words = {v["verdict"] for v in own}
         assert word == next(w for w in ("fail", "too_close_to_call", "pass") if w in words), mark
 

@@ -27,12 +27,12 @@ from ringland_service.api.reading.row_budget import (
     most_rows,
 )
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 LINES = "application/x-ndjson"
 
 
-def largest_batch(app: Flask, of: Declared, sample: int | None) -> tuple[int, float, int]:
+def largest_batch(app: Flask, of: Operation, sample: int | None) -> tuple[int, float, int]:
     """Return rows of the largest batch, its seconds, and how many rows were not reached."""
     client = app.test_client()
     line = json.dumps(large_row(client, of)) + "\n"

@@ -69,11 +69,11 @@ def best_us(function: Callable[[], Any]) -> float:
 
 
 BORE = quantity(68.0)
-DOUBTED = quantity(68.05, uncertainty=0.007)
+UNCERTAINTYED = quantity(68.05, uncertainty=0.007)
 PISTON = quantity(68.0, uncertainty=0.005)
 CASES: dict[str, tuple[str, dict[str, Any]]] = {
     "displacement": ("/v1/displacement", {"bore": BORE, "stroke": quantity(66.0)}),
-    "displacement, doubt and class limit": (
+    "displacement, uncertainty and class limit": (
         "/v1/displacement",
         {
             "bore": quantity(68.0, uncertainty=0.01),
@@ -85,9 +85,9 @@ CASES: dict[str, tuple[str, dict[str, Any]]] = {
         "/v1/piston-clearance",
         {"bore_largest": quantity(68.05), "piston": quantity(68.0), "cycle": "four_stroke"},
     ),
-    "piston clearance, doubt on both": (
+    "piston clearance, uncertainty on both": (
         "/v1/piston-clearance",
-        {"bore_largest": DOUBTED, "piston_size": PISTON, "cycle": "four_stroke"},
+        {"bore_largest": UNCERTAINTYED, "piston_size": PISTON, "cycle": "four_stroke"},
     ),
 }
 ROWS = 10_000

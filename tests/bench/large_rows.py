@@ -9,30 +9,30 @@ from typing import Any
 from flask.testing import FlaskClient
 
 from ringland_service.api.shapes.examples import example
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 # The largest job that comes with the project.
 JOB = Path(__file__).parents[2] / "demo_data" / "orchard_pump.json"
 SHIMS = {"values": [round(1.2 + 0.04 * place, 3) for place in range(60)], "unit": "mm"}
 
 
-def large_row(client: FlaskClient, of: Declared) -> dict[str, Any]:
+def large_row(client: FlaskClient, of: Operation) -> dict[str, Any]:
     """Return the row: each reading that takes an uncertainty has one."""
     row = _sound(of)
     for path in list(_quantities(row)):
         reading = _at(row, path)
         if "uncertainty" in reading or "instrument" in reading:
             continue
-        doubted = copy.deepcopy(row)
+        uncertain = copy.deepcopy(row)
         values = reading.get("values", [reading.get("value")])
         largest = max(abs(value) for value in values if value is not None)
-        _at(doubted, path)["uncertainty"] = max(largest * 1e-3, 1e-3)
-        if client.post(f"/v1/{of.name}", json=doubted).status_code == 200:
-            row = doubted
+        _at(uncertain, path)["uncertainty"] = max(largest * 1e-3, 1e-3)
+        if client.post(f"/v1/{of.name}", json=uncertain).status_code == 200:
+            row = uncertain
     return row
 
 
-def _sound(of: Declared) -> dict[str, Any]:
+def _sound(of: Operation) -> dict[str, Any]:
     if of.name == "job-card":
         found: dict[str, Any] = json.loads(JOB.read_text("utf-8"))
         return found

@@ -8,7 +8,7 @@ from comparing import Json
 from drawing import Drawn, drawn
 
 from between_tally import KEY, Tally
-from ringland_service.core.declare import Composite, Declared
+from ringland_service.core.declare import Composite, Operation
 
 
 @pytest.fixture
@@ -27,7 +27,7 @@ def questions(pytestconfig: pytest.Config) -> Drawn:
     seed: int = pytestconfig.getoption("--between-seed")
 
     @cache
-    def of(calculation: Declared) -> list[Json]:
+    def of(calculation: Operation) -> list[Json]:
         # A composite asks many calculations at once, and takes as long.
         few = max(count // 2, 1) if isinstance(calculation, Composite) else count
         return drawn(calculation, few, seed)

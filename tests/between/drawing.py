@@ -9,18 +9,18 @@ from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 from possible_requests import batches, requests
 
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 # What gives the random questions of a calculation.
-Drawn = Callable[[Declared], list[Json]]
+Drawn = Callable[[Operation], list[Json]]
 
 
-def drawn(calculation: Declared, count: int, seed: int) -> list[Json]:
+def drawn(calculation: Operation, count: int, seed: int) -> list[Json]:
     """Return possible requests to a calculation."""
     return _taken(requests(calculation), count, seed)
 
 
-def drawn_batches(calculation: Declared, count: int, seed: int) -> list[Json]:
+def drawn_batches(calculation: Operation, count: int, seed: int) -> list[Json]:
     """Return possible batches of three rows each."""
     return _taken(batches(calculation), count, seed)
 

@@ -12,7 +12,7 @@ from questions import Asked, every
 
 from between_tally import Tally
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 from ringland_service.engine.standing_in import CODE
 
 RELATION = "defaults off"
@@ -47,7 +47,7 @@ def assert_nothing_common(answer: Json, asked: Asked) -> None:
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 def test_random_and_known_questions(
-    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+    client: FlaskClient, calculation: Operation, questions: Drawn, tally: Tally
 ) -> None:
     drawn = [
         Asked(calculation.name, f"drawn {i}", body) for i, body in enumerate(questions(calculation))

@@ -14,13 +14,13 @@ from ringland_service.api.reading.list_text import is_list
 from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 RELATION = "GET against POST"
 WITH_GET = [c for c in CALCULATIONS if offers_get(c)]
 
 
-def as_query(calculation: Declared, body: Json) -> dict[str, str] | None:
+def as_query(calculation: Operation, body: Json) -> dict[str, str] | None:
     """Return a request as parameters; None where some of it has no text form."""
     known = text_fields(calculation)
     found: dict[str, str] = {}
@@ -42,10 +42,10 @@ def as_text(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['metrology.propagation']!r}" if "uncertainty" in value else ""
+    uncertainty = f" +/- {value['metrology.propagation']!r}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else repr(number) for number in numbers)
-    return f"{shown} {value['unit']}{doubt}"
+    return f"{shown} {value['unit']}{uncertainty}"
 
 
 def has_list(body: Json) -> bool:
@@ -80,7 +80,7 @@ def assert_alike(client: FlaskClient, asked: Asked, tally: Tally) -> bool:
 @pytest.mark.parametrize("calculation", WITH_GET, ids=lambda c: c.name)
 def test_random_and_known_questions(
     client: FlaskClient,
-    calculation: Declared,
+    calculation: Operation,
     questions: Drawn,
     tally: Tally,
     pytestconfig: pytest.Config,

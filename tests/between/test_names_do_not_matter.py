@@ -10,7 +10,7 @@ from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.declare import Calculation, Composite, Step, quantity, record, result
 from ringland_service.core.declare.kinds import LENGTH
 from ringland_service.core.quantities.lengths import BORE
-from ringland_service.engine.columnar import ColumnAnswer
+from ringland_service.engine.columnar import ColumnResponse
 
 
 @record
@@ -107,7 +107,7 @@ def test_in_csv() -> None:
 
 
 def test_in_a_batch_as_csv() -> None:
-    found = ColumnAnswer(NAMED, 1)
+    found = ColumnResponse(NAMED, 1)
     found.results |= {name: [getattr(FOUND, name)] for name in RESULT}
     (row,) = csv.DictReader(io.StringIO(batch_render.table(found, "metric")))
     assert row["values"] == (

@@ -18,7 +18,7 @@ from questions import Asked, every
 from thinning import thinned
 
 from between_tally import Tally
-from ringland_service.api.reading.request import understood
+from ringland_service.api.reading.request import parsed
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
 from ringland_service.core.metrology.conformity import FAIL, PASS
@@ -130,7 +130,7 @@ def assert_judged_where_due(answer: Json, asked: Asked, tally: Tally) -> None:
     """Assert that no verdict stands where a condition of its test was not met, and none twice."""
     composite = asked.declaration
     assert isinstance(composite, Composite)
-    found = answer_composite(composite, understood(composite, asked.body))
+    found = answer_composite(composite, parsed(composite, asked.body))
     for part in found.parts.values():
         for verdict in part.verdicts:
             for unjudged in verdict.check.unjudged:

@@ -11,8 +11,8 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api.reading.envelope import checks_of
-from ringland_service.api.reading.request import understood
+from ringland_service.api.reading.common_fields import checks_of
+from ringland_service.api.reading.request import parsed
 from ringland_service.api.writing import render
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
@@ -23,9 +23,9 @@ from ringland_service.core.declare.fields import (
     QuantityField,
 )
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.engine.answer import Answer
 from ringland_service.engine.composite import answer_composite
-from ringland_service.engine.question import field_at
+from ringland_service.engine.request import field_at
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import on_inputs
 
 RELATION = "part against route"
@@ -33,7 +33,7 @@ COMPOSITES = [c for c in CALCULATIONS if isinstance(c, Composite)]
 SHAPING = ("rule", "defaults")
 
 
-def has_route(part: Answer) -> bool:
+def has_route(part: Response) -> bool:
     """Return whether the part's calculation can be asked alone, and rests on its inputs only.
 
     A part that reads what earlier parts found has no findings to read when it is asked alone.
@@ -55,16 +55,16 @@ def as_request(value: Any) -> Any:
         return value
     if value.keys() >= {"unit", "digits"}:
         found = {k: v for k, v in value.items() if k not in ("decimals", "uncertainties")}
-        doubts = {u for u in value.get("uncertainties", ()) if u is not None}
-        if len(doubts) == 1:
-            found["uncertainty"] = doubts.pop()
+        uncertainties = {u for u in value.get("uncertainties", ()) if u is not None}
+        if len(uncertainties) == 1:
+            found["uncertainty"] = uncertainties.pop()
         return found
     return {name: as_request(inner) for name, inner in value.items()}
 
 
-def stated(part: Answer) -> dict[Any, Any]:
+def stated(part: Response) -> dict[Any, Any]:
     """Return u of the inputs as it was stated: less what a gauge or the weather adds of itself."""
-    own = part.calculation.influences
+    own = part.calculation.components
     added = on_inputs(own(part.inputs)) if own else {}
     found = {}
     for path, u in part.moved.items():
@@ -74,7 +74,7 @@ def stated(part: Answer) -> dict[Any, Any]:
     return found
 
 
-def unsayable(part: Answer) -> set[Any]:
+def unsayable(part: Response) -> set[Any]:
     """Return the inputs whose uncertainty no request can say.
 
     A bare number takes none. What earlier parts worked out is no stated reading: the bound of
@@ -83,7 +83,7 @@ def unsayable(part: Answer) -> set[Any]:
     return {path for path, u in part.moved.items() if not sayable(part, path, u)}
 
 
-def sayable(part: Answer, path: Any, u: float) -> bool:
+def sayable(part: Response, path: Any, u: float) -> bool:
     """Return whether a request can state u of an input that the part took."""
     field = field_at(part.calculation.inputs, path)
     if isinstance(field, (NumberField, NumbersField)):
@@ -96,11 +96,11 @@ def sayable(part: Answer, path: Any, u: float) -> bool:
     return not beyond(2.0 * u, field.type.most_uncertainty(value))
 
 
-def own_question(part: Answer, asked: Asked) -> Json:
+def own_question(part: Response, asked: Asked) -> Json:
     """Return the question to the part's own route: what the card says that the part took."""
     inputs = part.calculation.inputs
-    unsaid = unsayable(part)
-    moved = render.by_member({p: u for p, u in stated(part).items() if p not in unsaid})
+    without_example = unsayable(part)
+    moved = render.by_member({p: u for p, u in stated(part).items() if p not in without_example})
     body = as_request(render.members(inputs, part.inputs, part.inputs, "metric", moved))
     body |= {name: asked.body[name] for name in SHAPING if name in asked.body}
     checks = {check.name for check in checks_of(part.calculation)}
@@ -116,14 +116,14 @@ def uncertain(body: Any) -> bool:
 def assert_parts(client: FlaskClient, asked: Asked, tally: Tally) -> None:
     composite = asked.declaration
     assert isinstance(composite, Composite)
-    found = answer_composite(composite, understood(composite, asked.body))
+    found = answer_composite(composite, parsed(composite, asked.body))
     card = post(client, asked.calculation, asked.body)
     for name, part in found.parts.items():
         if not has_route(part):
             continue
-        question = own_question(part, asked)
-        answer = client.post(f"/v1/{part.calculation.name}", json=question)
-        where = f"{asked}, part {name}: {question}"
+        request = own_question(part, asked)
+        answer = client.post(f"/v1/{part.calculation.name}", json=request)
+        where = f"{asked}, part {name}: {request}"
         assert answer.status_code == 200, f"{where}\n{answer.text}"
         checks = {check.name for check in checks_of(part.calculation)}
         here: Json = {

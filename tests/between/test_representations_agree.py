@@ -24,7 +24,7 @@ from ringland_service.api.routes.calculation_routes import as_text
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.writing import flat_table, forms, text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.metrology.conformity import WORDS
 from ringland_service.core.metrology.unjudged import WHY
@@ -296,7 +296,7 @@ def test_pick_of_a_part_reads_on_into_its_results(client: FlaskClient) -> None:
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
 def test_random_questions_in_every_form(
-    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+    client: FlaskClient, calculation: Operation, questions: Drawn, tally: Tally
 ) -> None:
     for i, body in enumerate(questions(calculation)):
         asked = Asked(calculation.name, f"drawn {i}", body)

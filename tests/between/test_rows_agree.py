@@ -18,7 +18,7 @@ from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.members import Shape
 from ringland_service.api.writing import flat_table
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 
 RELATION = "batch against single"
 LINES, SHEET = "application/x-ndjson", "text/csv"
@@ -53,9 +53,9 @@ def _cell(column: Json, row: int) -> Any:
         return value
     key = "values" if isinstance(value, list) else "value"
     found = {key: value, "unit": column["unit"]}
-    doubts = column.get("uncertainty")
-    doubt = doubts[row] if isinstance(doubts, list) else doubts
-    return found if doubt is None else found | {"uncertainty": doubt}
+    uncertainties = column.get("uncertainty")
+    uncertainty = uncertainties[row] if isinstance(uncertainties, list) else uncertainties
+    return found if uncertainty is None else found | {"uncertainty": uncertainty}
 
 
 @each_with_columns
@@ -81,10 +81,10 @@ def row_difference(calculation: Calculation, found: Json, row: int, alone: Json)
         column, value = found["results"].get(name), alone["result"].get(name)
         here = None if column is None else column["values"][row]
         if member.shape in (Shape.QUANTITY, Shape.QUANTITIES) and value is not None:
-            doubts = (column or {}).get("uncertainties")
+            uncertainties = (column or {}).get("uncertainties")
             plural = "uncertainties" if member.shape is Shape.QUANTITIES else "uncertainty"
-            doubt = None if doubts is None else doubts[row]
-            worst = max(worst, difference(doubt, value.get(plural), f"{name}.U", loose=True))
+            uncertainty = None if uncertainties is None else uncertainties[row]
+            worst = max(worst, difference(uncertainty, value.get(plural), f"{name}.U", loose=True))
             assert unit_of(column or {}, row) == value["unit"], name
             value = value["values" if member.shape is Shape.QUANTITIES else "value"]
         worst = max(worst, difference(here, value, name))
@@ -121,10 +121,12 @@ def as_sheet(body: Json) -> str:
         unit = f" [{column['unit']}]" if "unit" in column else ""
         heads.append(name + unit)
         columns.append(column["values"])
-        doubts = column.get("uncertainty")
-        if doubts is not None:
+        uncertainties = column.get("uncertainty")
+        if uncertainties is not None:
             heads.append(f"{name} U{unit}")
-            columns.append(doubts if isinstance(doubts, list) else [doubts] * count)
+            columns.append(
+                uncertainties if isinstance(uncertainties, list) else [uncertainties] * count
+            )
     text = io.StringIO()
     writer = csv.writer(text)
     writer.writerow(heads)
@@ -182,7 +184,7 @@ def assert_written(rows: list[dict[str, str]], found: Json) -> None:
 
 
 @pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)
-def test_lines(client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally) -> None:
+def test_lines(client: FlaskClient, calculation: Operation, questions: Drawn, tally: Tally) -> None:
     known = [asked.body for asked in every() if asked.calculation == calculation.name]
     bodies = [*questions(calculation), *known[:10], {"no_such_field": 1}]
     text = "".join(json.dumps(body) + "\n" for body in bodies)

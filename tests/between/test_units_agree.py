@@ -12,9 +12,9 @@ from questions import Asked, every
 
 from between_tally import Tally
 from ringland_service.api.reading.bounds import bounds
-from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared, asked
+from ringland_service.core.declare import Operation, input_fields
 from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
@@ -31,7 +31,7 @@ ABOUT_UNITS = ("convert", "verdict")
 OTHERS = [c for c in CALCULATIONS if c.name not in ABOUT_UNITS]
 
 
-def in_other_units(calculation: Declared, body: Json, chance: random.Random) -> Json:
+def in_other_units(calculation: Operation, body: Json, chance: random.Random) -> Json:
     """Return a request with each of its quantities in a unit taken at random."""
     found = _record(calculation.inputs, body, chance)
     kinds = kinds_judged(calculation)
@@ -44,7 +44,7 @@ def in_other_units(calculation: Declared, body: Json, chance: random.Random) -> 
 
 
 def _record(record: type, values: Json, chance: random.Random) -> Json:
-    known = {field.public(name): field for name, field in asked(record).items()}
+    known = {field.public(name): field for name, field in input_fields(record).items()}
     return {n: _value(known[n], v, chance) if n in known else v for n, v in values.items()}
 
 
@@ -84,8 +84,8 @@ def _fits(of: QuantityType, value: Json) -> bool:
     most = within.most_uncertainty
     if of.low > 0 or of.high < 0:
         most = min([most, *(abs(v) / 4 for v in numbers)])
-    doubt = value.get("uncertainty", within.least_uncertainty)
-    return all(within.low <= v <= within.high for v in numbers) and doubt <= most
+    uncertainty = value.get("uncertainty", within.least_uncertainty)
+    return all(within.low <= v <= within.high for v in numbers) and uncertainty <= most
 
 
 def _side(kind: Kind | None, side: Any, chance: random.Random) -> Any:
@@ -94,20 +94,22 @@ def _side(kind: Kind | None, side: Any, chance: random.Random) -> Any:
     return _in_unit(kind, side, chance.choice(symbols(kind)))
 
 
-def assert_alike(client: FlaskClient, asked: Asked, chance: random.Random, tally: Tally) -> None:
-    first = post(client, asked.calculation, asked.body)
-    again = in_other_units(asked.declaration, asked.body, chance)
-    other = post(client, asked.calculation, again)
+def assert_alike(
+    client: FlaskClient, input_fields: Asked, chance: random.Random, tally: Tally
+) -> None:
+    first = post(client, input_fields.calculation, input_fields.body)
+    again = in_other_units(input_fields.declaration, input_fields.body, chance)
+    other = post(client, input_fields.calculation, again)
     try:
         apart = difference(first, other)
     except AssertionError as error:
-        raise AssertionError(f"{error}\nfirst {asked.body}\nagain {again}") from error
-    tally.add(apart, str(asked))
+        raise AssertionError(f"{error}\nfirst {input_fields.body}\nagain {again}") from error
+    tally.add(apart, str(input_fields))
 
 
 @pytest.mark.parametrize("calculation", OTHERS, ids=lambda c: c.name)
 def test_random_questions(
-    client: FlaskClient, calculation: Declared, questions: Drawn, tally: Tally
+    client: FlaskClient, calculation: Operation, questions: Drawn, tally: Tally
 ) -> None:
     for i, body in enumerate(questions(calculation)):
         assert_alike(client, Asked(calculation.name, f"drawn {i}", body), random.Random(i), tally)
@@ -117,5 +119,5 @@ KNOWN = [one for one in every() if one.calculation not in ABOUT_UNITS]
 
 
 @pytest.mark.parametrize("asked", KNOWN, ids=str)
-def test_known_questions(client: FlaskClient, asked: Asked, tally: Tally) -> None:
-    assert_alike(client, asked, random.Random(str(asked)), tally)
+def test_known_questions(client: FlaskClient, input_fields: Asked, tally: Tally) -> None:
+    assert_alike(client, input_fields, random.Random(str(input_fields)), tally)

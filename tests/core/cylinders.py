@@ -12,8 +12,8 @@ from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import Composite
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.composite import CompositeResponse, answer_composite
+from ringland_service.engine.request import Request, Stated
 
 DECISION = BY_NAME["cylinder-decision"]
 assert isinstance(DECISION, Composite)
@@ -90,31 +90,33 @@ def ranked(**scores: float) -> tuple[Ranked, ...]:
 
 def asked(
     base: dict[str, Any],
-    doubts: dict[str, float] | None = None,
+    uncertainties: dict[str, float] | None = None,
     limits: dict[str, Limit] | None = None,
     **changed: Any,
-) -> CompositeAnswer:
+) -> CompositeResponse:
     """Return the decision for a cylinder with some things changed; None takes a thing away."""
     given = {name: value for name, value in {**base, **changed}.items() if value is not None}
     assert isinstance(DECISION, Composite)
-    stated = {tuple(name.split(".")): Stated(uncertainty=u) for name, u in (doubts or {}).items()}
-    question = Question(
-        inputs=DECISION.inputs(**given), doubts=stated, limits={**LIMITS, **(limits or {})}
+    stated = {
+        tuple(name.split(".")): Stated(uncertainty=u) for name, u in (uncertainties or {}).items()
+    }
+    request = Request(
+        inputs=DECISION.inputs(**given), uncertainties=stated, limits={**LIMITS, **(limits or {})}
     )
-    return answer_composite(DECISION, question)
+    return answer_composite(DECISION, request)
 
 
-def decided(found: CompositeAnswer) -> Any:
+def decided(found: CompositeResponse) -> Any:
     """Return the results of the decision."""
     return found.parts["cylinder_decision"].outputs
 
 
-def way(found: CompositeAnswer, name: str) -> Any:
+def way(found: CompositeResponse, name: str) -> Any:
     """Return one way's row."""
     return next(row for row in decided(found).ways if row.way == name)
 
 
-def wants(found: CompositeAnswer) -> set[str]:
+def wants(found: CompositeResponse) -> set[str]:
     """Return the fields that the decision asks for."""
     return {
         path[-1]

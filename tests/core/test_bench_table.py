@@ -12,7 +12,7 @@ import pytest
 from ringland_service.core.calculations.general import verdict
 from ringland_service.core.declare.fields import Quantified, UnitGiven
 from ringland_service.core.declare.kinds import LENGTH, PERCENT, TORQUE, Kind
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
 from ringland_service.engine.scalar import answer
 from ringland_service.units import canonical_unit
 
@@ -58,7 +58,7 @@ def test_row(
     given = verdict.Inputs(
         value=quantified(value, kind), high=quantified(2.0 * value, kind), parts=tuple(parts)
     )
-    found = answer(verdict.CALCULATION, Question(given))
+    found = answer(verdict.CALCULATION, Request(given))
     assert found.outputs.combined_uncertainty == pytest.approx(u, rel=5e-6)
     assert found.outputs.expanded_uncertainty == pytest.approx(expanded, rel=5e-6)
     assert found.u["judged_value"] == pytest.approx(u, rel=5e-6)

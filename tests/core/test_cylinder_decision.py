@@ -159,20 +159,20 @@ def test_edge_hone_takes_the_bore_over_its_limit() -> None:
 
 def test_edge_too_close_to_call_is_open_for_leaving_and_falls_out_for_new_rings() -> None:
     # 60.020 ± 0.007 against 60.025 is too close; 60.030 after the hone is over it.
-    doubt = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
-    found = asked(HEALTHY, doubts=doubt, limits={"bore_largest": Limit(None, 60.025)})
+    uncertainty = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
+    found = asked(HEALTHY, uncertainties=uncertainty, limits={"bore_largest": Limit(None, 60.025)})
     assert decided(found).way == "not_settled"
     assert way(found, "leave_alone").standing == "open"
     assert "too close to call" in way(found, "leave_alone").reasons[0]
-    out = asked(OUT, doubts=doubt, limits={"bore_largest": Limit(None, 60.036)})
+    out = asked(OUT, uncertainties=uncertainty, limits={"bore_largest": Limit(None, 60.036)})
     row = way(out, "hone_and_re_ring")
     assert row.standing == "falls_out"
     assert "too close to call, counts as fail" in row.reasons[0]
 
 
-def test_re_measuring_is_asked_for_where_doubt_alone_breaks_new_rings() -> None:
-    doubt = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
-    found = asked(OUT, doubts=doubt, limits={"bore_largest": Limit(None, 60.036)})
+def test_re_measuring_is_asked_for_where_uncertainty_alone_breaks_new_rings() -> None:
+    uncertainty = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
+    found = asked(OUT, uncertainties=uncertainty, limits={"bore_largest": Limit(None, 60.036)})
     advice = [one.advice for one in found.open if one.why.startswith("re-measure")]
     assert advice
     assert "five readings" in advice[0]
@@ -247,10 +247,10 @@ def test_edge_from_boring_to_a_sleeve_by_the_gasket() -> None:
     assert "larger bore" in way(found, "overbore").reasons[0]
 
 
-def test_edge_between_pistons_of_a_plated_bore_in_doubt() -> None:
+def test_edge_between_pistons_of_a_plated_bore_in_uncertainty() -> None:
     # B: 0.070 + U over 0.072 with U 0.003: too close to call, and C alike: not settled.
-    doubt = {"bore_survey.pin_axis_mm": 0.003, "bore_survey.thrust_axis_mm": 0.003}
-    found = asked(PLATED, doubts=doubt)
+    uncertainty = {"bore_survey.pin_axis_mm": 0.003, "bore_survey.thrust_axis_mm": 0.003}
+    found = asked(PLATED, uncertainties=uncertainty)
     assert decided(found).way == "not_settled"
     of = {v.of: v.word for v in found.verdicts if v.check.name == "selected_piston_max"}
     assert of == {"A": "fail", "B": "too_close_to_call", "C": "pass"}

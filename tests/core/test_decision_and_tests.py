@@ -20,9 +20,9 @@ from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
 from ringland_service.core.calculations.decision.ways_kept import leave_alone
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Refused
 from ringland_service.engine.composite import answer_composite
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 
 # A cylinder left on its engine: nothing measured, the piston stays in.
 CLOSED: dict[str, Any] = {
@@ -108,7 +108,7 @@ def test_what_is_measured_counts_all_the_same() -> None:
     assert way(asked(sealed, surface="glazed"), "leave_alone").standing == "falls_out"
     close = asked(
         {**sealed, "old_gap_mm": None},
-        doubts={"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007},
+        uncertainties={"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007},
         limits={"bore_largest": Limit(None, 60.025)},
     )
     assert way(close, "leave_alone").standing == "open"
@@ -249,7 +249,7 @@ def test_a_two_stroke_hears_its_rings_at_the_ports(place: str) -> None:
 
 
 def test_a_two_stroke_has_no_breather() -> None:
-    with pytest.raises(Refused, match="neither oil filler nor breather"):
+    with pytest.raises(DomainError, match="neither oil filler nor breather"):
         asked({**PLATED, **LEAK, "leak_pct": 45.0, "heard_at": "oil_filler_or_breather"})
 
 
@@ -315,8 +315,8 @@ def test_common_practice_switched_off_takes_the_steps_away() -> None:
     """What is left are a scale of the tester's maker, and the figures of the request."""
 
     def off(**more: Any) -> Any:
-        question = Question(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
-        return decided(answer_composite(DECISION, question)).way
+        request = Request(inputs=DECISION.inputs(**CLOSED, **more), defaults=False)
+        return decided(answer_composite(DECISION, request)).way
 
     assert off(leak_pct=5.0, leak_gradeable="yes") == "not_settled"
     assert off(excess_gain_pct=1.0, level_ratio=0.95) == "not_settled"

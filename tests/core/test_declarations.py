@@ -9,7 +9,7 @@ import pytest
 from reference_cases import Case, cases
 
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.declare import Calculation, declared, input_fields
 from ringland_service.core.declare.expressions import FUNCTIONS, names_in
 from ringland_service.core.declare.fields import RecordsField, ResultField, SectionField, kind_of
 from ringland_service.core.declare.kinds import KINDS
@@ -23,7 +23,7 @@ SUFFIXES = sorted({kind.suffix for kind in KINDS.values()}, key=len, reverse=Tru
 def records_of(record: type) -> list[type]:
     """Return a record and those inside it."""
     holders = (SectionField, RecordsField)
-    inner = [f.record for f in asked(record).values() if isinstance(f, holders)]
+    inner = [f.record for f in input_fields(record).values() if isinstance(f, holders)]
     return [record, *(r for one in inner for r in records_of(one))]
 
 
@@ -32,7 +32,7 @@ def test_suffix_and_kind_agree(calculation: Any) -> None:
     records = records_of(calculation.inputs)
     records += [calculation.outputs] if isinstance(calculation, Calculation) else []
     for record in records:
-        for name, field in asked(record).items():
+        for name, field in input_fields(record).items():
             kind = kind_of(field)
             if kind is not None:
                 assert name.endswith(kind.suffix), f"{name} is a {kind.name}"
@@ -43,14 +43,14 @@ def test_public_names_are_unique(calculation: Any) -> None:
     records = records_of(calculation.inputs)
     records += [calculation.outputs] if isinstance(calculation, Calculation) else []
     for record in records:
-        public = [field.public(name) for name, field in asked(record).items()]
+        public = [field.public(name) for name, field in input_fields(record).items()]
         assert len(public) == len(set(public))
         assert all(re.fullmatch(r"[a-z][a-z0-9_]*", name) for name in public)
 
 
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
 def test_results_and_inputs_have_names_of_their_own(calculation: Calculation) -> None:
-    assert not asked(calculation.inputs).keys() & declared(calculation.outputs).keys()
+    assert not input_fields(calculation.inputs).keys() & declared(calculation.outputs).keys()
 
 
 def test_check_names_are_unique_over_all() -> None:
@@ -60,7 +60,7 @@ def test_check_names_are_unique_over_all() -> None:
 
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
 def test_checks_rules_and_notices_name_what_there_is(calculation: Calculation) -> None:
-    inputs, outputs = asked(calculation.inputs), declared(calculation.outputs)
+    inputs, outputs = input_fields(calculation.inputs), declared(calculation.outputs)
     for check in calculation.checks:
         assert check.value in inputs or check.value in outputs
         assert check.settle
@@ -68,7 +68,7 @@ def test_checks_rules_and_notices_name_what_there_is(calculation: Calculation) -
         assert set(rule.fields) <= inputs.keys()
     for notice in calculation.notices:
         assert notice.field in inputs or notice.field in outputs
-    for ways in calculation.one_of:
+    for ways in calculation.any_of:
         assert {name for way in ways for name in way} <= inputs.keys()
 
 
@@ -115,7 +115,7 @@ def test_the_formula_shown_gives_the_result(case: Case) -> None:
     """The text of a formula is evaluated, so that it cannot drift from the arithmetic."""
     calculation = case.declaration
     assert isinstance(calculation, Calculation)
-    found = answer(calculation, case.question())
+    found = answer(calculation, case.request())
     known = {f.name: getattr(found.outputs, f.name) for f in dataclasses.fields(found.outputs)}
     known |= {f.name: getattr(found.inputs, f.name) for f in dataclasses.fields(found.inputs)}
     for name, field in declared(calculation.outputs).items():

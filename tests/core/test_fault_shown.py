@@ -72,14 +72,14 @@ def test_a_suspect_that_leads_must_explain_what_fails() -> None:
 
 def test_too_close_to_call_shows_nothing() -> None:
     """Too close counts as fail for new rings, and is no bench verdict that fails."""
-    doubt = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
+    uncertainty = {"bore_survey.pin_axis_mm": 0.007, "bore_survey.thrust_axis_mm": 0.007}
     out = {
         **HEALTHY,
         **ON_THE_SHELF,
         "piston_stays_in": False,
         "suspects": ranked(rings_or_bore=5.0),
     }
-    found = asked(out, doubts=doubt, limits={"bore_largest": Limit(None, 60.025)})
+    found = asked(out, uncertainties=uncertainty, limits={"bore_largest": Limit(None, 60.025)})
     assert decided(found).way == "overbore"
     assert decided(found).fault_shown == "not_shown"
 

@@ -11,19 +11,20 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, Check, asked, declared
+from ringland_service.core.declare import Calculation, Check, declared, input_fields
 from ringland_service.core.declare.fields import QuantityField, ResultField
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.engines.materials import MATERIALS
 from ringland_service.core.metrology.instruments import TYPICAL
-from ringland_service.core.metrology.limits import GRADES, LIMITS, NO_SOURCE, Grade, LimitRow
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Grade, LimitRow
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 
 
 def kind_judged(calculation: Calculation, check: Check) -> str:
     """Name of the kind that a check judges; a bare number is a ratio."""
-    field: Any = {**asked(calculation.inputs), **declared(calculation.outputs)}[check.value]
+    field: Any = {**input_fields(calculation.inputs), **declared(calculation.outputs)}[check.value]
     if isinstance(field, QuantityField):
         return field.type.kind.name
     assert isinstance(field, ResultField)

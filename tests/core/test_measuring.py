@@ -14,10 +14,10 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, influences
+from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, components
 from ringland_service.core.metrology.propagation import propagate
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Measuring, Path, Question, Stated
+from ringland_service.engine.request import Measuring, Path, Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer
 
 BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
@@ -48,21 +48,23 @@ def typical(kind: str) -> Instrument:
     return Instrument(id=kind, **figures)
 
 
-def asked(name: str, inputs: dict[str, Any], doubts: dict[str, Any], **how: Any) -> Answer:
-    """Answer a calculation; a doubt is an instrument's id or an expanded uncertainty."""
+def asked(name: str, inputs: dict[str, Any], uncertainties: dict[str, Any], **how: Any) -> Response:
+    """Answer a calculation; an uncertainty is an instrument's id or an expanded uncertainty."""
     calculation = BY_NAME[name]
     assert isinstance(calculation, Calculation)
     stated: dict[Path, Stated] = {
         (field,): Stated(instrument=d) if isinstance(d, str) else Stated(uncertainty=d)
-        for field, d in doubts.items()
+        for field, d in uncertainties.items()
     }
     bench = {i.id: i for i in how.pop("instruments", ())}
     measuring = Measuring(instruments=bench, **how)
-    question = Question(inputs=calculation.inputs(**inputs), doubts=stated, measuring=measuring)
-    return answer(calculation, question)
+    request = Request(
+        inputs=calculation.inputs(**inputs), uncertainties=stated, measuring=measuring
+    )
+    return answer(calculation, request)
 
 
-def fit(bore: float, piston: float, gauge: Instrument, other: Instrument, **how: Any) -> Answer:
+def fit(bore: float, piston: float, gauge: Instrument, other: Instrument, **how: Any) -> Response:
     return asked(
         "piston-clearance",
         {
@@ -82,7 +84,7 @@ def of_table(u: float, expanded: float) -> Any:
     return pytest.approx(u, rel=SIX_DIGITS)
 
 
-def ordinary(bore: float = 68.0, piston: float = 68.0) -> Answer:
+def ordinary(bore: float = 68.0, piston: float = 68.0) -> Response:
     return fit(bore, piston, GAUGE, MICROMETER, readings_each=3, temperature_uncertainty_k=2.0)
 
 
@@ -147,7 +149,7 @@ def u_of_difference(gauge: Instrument) -> float:
         Measured("gauge", (name,), getattr(TWO, name), 210.0)
         for name in ("bore_largest_mm", "bore_smallest_mm")
     ]
-    return float(propagate(difference, TWO, influences({"gauge": gauge}, readings, 3))["y"])
+    return float(propagate(difference, TWO, components({"gauge": gauge}, readings, 3))["y"])
 
 
 def test_out_of_round_is_a_difference_of_one_gauge() -> None:
@@ -181,8 +183,8 @@ def test_ring_gap_by_feeler() -> None:
 
 def test_a_rings_own_gap_less_the_bores_growth() -> None:
     """The table takes the growth as one difference of two readings: U = 0.00378594."""
-    doubts = {"old_gap_mm": "feeler", "unworn_mm": 0.00378594}
-    found = asked("ring-gap", RING | OLD, doubts, instruments=(FEELER,))
+    uncertainties = {"old_gap_mm": "feeler", "unworn_mm": 0.00378594}
+    found = asked("ring-gap", RING | OLD, uncertainties, instruments=(FEELER,))
     assert found.u["gap_growth_mm"] == pytest.approx(0.00594694, rel=SIX_DIGITS)
     assert found.u["own_gap_mm"] == of_table(0.00877683, 0.0175537)
     # Reading by reading the mean of two axes is a little better than one of them.
@@ -251,13 +253,13 @@ def test_static_ratio() -> None:
         "dish_cc": 0.0,
         "crevice_cc": 0.4,
     }
-    doubts = {
+    uncertainties = {
         "chamber_cc": "burette",
         "gasket_thickness_mm": "depth_gauge",
         "deck_mm": "depth_gauge",
     }
     bench = (typical("burette"), typical("depth_gauge"))
-    found = asked("compression-ratio", parts, doubts, instruments=bench)
+    found = asked("compression-ratio", parts, uncertainties, instruments=bench)
     assert found.u["compression_ratio"] == of_table(0.0366991, 0.0733981)
 
 
@@ -289,8 +291,8 @@ def test_a_kind_alone_takes_the_typical_figures(kind: str, u: float) -> None:
 def test_typical_compression_gauge() -> None:
     """± 4 % of 700 and ± 10 kPa, both over √3: 16.1658 and 5.7735."""
     kind = "compression_gauge"
-    inputs, doubts = {"reading_kpa": 700.0, "altitude_m": 0.0}, {"reading_kpa": kind}
-    found = asked("compression-level", inputs, doubts, instruments=(typical(kind),))
+    inputs, uncertainties = {"reading_kpa": 700.0, "altitude_m": 0.0}, {"reading_kpa": kind}
+    found = asked("compression-level", inputs, uncertainties, instruments=(typical(kind),))
     expected = math.hypot(16.1658, 5.7735)
     assert found.u["reading_at_sea_level_kpa"] == pytest.approx(expected, rel=SIX_DIGITS)
 
@@ -318,22 +320,22 @@ READING = Measured("gauge", ("bore_largest_mm",), 68.05, 210.0)
 
 def test_an_instrument_that_is_not_described() -> None:
     with pytest.raises(CoreError, match="no instrument 'gauge' is described"):
-        influences({}, [READING], 1)
+        components({}, [READING], 1)
 
 
 def test_a_setting_in_an_instrument_that_is_not_described() -> None:
     with pytest.raises(CoreError, match="no instrument 'micrometer' is described"):
-        influences({"gauge": SET_IN_IT}, [READING], 1)
+        components({"gauge": SET_IN_IT}, [READING], 1)
 
 
 def test_an_instrument_that_nothing_was_read_with() -> None:
-    assert influences({"gauge": GAUGE}, [], 1) == []
+    assert components({"gauge": GAUGE}, [], 1) == []
 
 
 def test_an_error_of_zero_still_hangs_together() -> None:
     """A micrometer without error: what was set in it keeps its own errors alone."""
     exact = Instrument("micrometer")
-    found = influences({"gauge": SET_IN_IT, "micrometer": exact}, [READING], 1)
+    found = components({"gauge": SET_IN_IT, "micrometer": exact}, [READING], 1)
     assert sum(i.u**2 for i in found) == pytest.approx(
         (0.0015**2 + 0.0015**2) / 3 + 0.001**2 + 0.001**2 / 12, rel=1e-12
     )

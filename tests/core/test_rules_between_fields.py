@@ -11,10 +11,10 @@ import pytest
 
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.calculations.assembly import _ring_pins as pins
-from ringland_service.core.declare import Rule, asked, defaults
+from ringland_service.core.declare import Rule, defaults, input_fields
 from ringland_service.core.declare.fields import AnyQuantityField, NumberField, QuantityField
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
 
 Pair = tuple[Any, Rule, str, str]
@@ -23,7 +23,7 @@ Pair = tuple[Any, Rule, str, str]
 def pairs() -> Iterator[Pair]:
     """Yield every two quantities of one kind that a rule holds against each other."""
     for calculation in CALCULATIONS:
-        known = asked(calculation.inputs)
+        known = input_fields(calculation.inputs)
         for rule in calculation.rules:
             single = [n for n in rule.fields if type(known[n]) is QuantityField]
             for one, other in itertools.combinations(dict.fromkeys(single), 2):
@@ -42,7 +42,7 @@ def by_example(calculation: Any, rule: Rule, **changed: Any) -> Any:
     """Return inputs of the single values of the examples, and of the lists that must be there."""
     values: dict[str, Any] = {}
     optional = defaults(calculation.inputs)
-    for name, field in asked(calculation.inputs).items():
+    for name, field in input_fields(calculation.inputs).items():
         plain = type(field) is QuantityField or isinstance(field, NumberField)
         if (plain and field.example is not None) or name not in optional or name in rule.fields:
             values[name] = field.example
@@ -51,7 +51,7 @@ def by_example(calculation: Any, rule: Rule, **changed: Any) -> Any:
 
 def sizes(calculation: Any, one: str, other: str) -> list[float]:
     """Return sizes that both fields may have."""
-    known: Any = asked(calculation.inputs)
+    known: Any = input_fields(calculation.inputs)
     types = [known[name].type for name in (one, other)]
     low, high = max(t.low for t in types), min(t.high for t in types)
     within = [v for v in (0.0762, 3.0, 20.03, 76.2) if low <= v <= high]
@@ -123,8 +123,8 @@ AT_THE_BOUND: list[tuple[str, dict[str, Any]]] = [
 @pytest.mark.parametrize(("name", "given"), AT_THE_BOUND)
 def test_as_far_apart_as_may_be_is_not_too_far(name: str, given: dict[str, Any]) -> None:
     calculation = BY_NAME[name]
-    required = asked(calculation.inputs).keys() - defaults(calculation.inputs).keys()
-    examples = {n: asked(calculation.inputs)[n].example for n in required}
+    required = input_fields(calculation.inputs).keys() - defaults(calculation.inputs).keys()
+    examples = {n: input_fields(calculation.inputs)[n].example for n in required}
     inputs = calculation.inputs(**(examples | given))
     judged = [rule for rule in calculation.rules if set(rule.fields) <= given.keys()]
     assert judged
@@ -133,7 +133,7 @@ def test_as_far_apart_as_may_be_is_not_too_far(name: str, given: dict[str, Any])
 
 def test_a_limit_above_itself_by_a_last_digit() -> None:
     calculation = BY_NAME["verdict"]
-    sides = [asked(calculation.inputs)[n] for n in ("low", "high")]
+    sides = [input_fields(calculation.inputs)[n] for n in ("low", "high")]
     assert all(isinstance(side, AnyQuantityField) for side in sides)
     rule = calculation.rules[0]
 
@@ -153,11 +153,11 @@ def test_a_limit_above_itself_by_a_last_digit() -> None:
 
 def test_scores_as_large_as_the_largest_bore() -> None:
     calculation: Any = BY_NAME["clean-up"]
-    score = asked(calculation.inputs)["scores"].record  # type: ignore[attr-defined]
+    score = input_fields(calculation.inputs)["scores"].record  # type: ignore[attr-defined]
     for local, largest, unworn in ((76.2, 3 * 25.4, 76.1), (3 * 25.4, 76.3, 76.2)):
         scores = (score(local_mm=local, depth_radial_mm=0.05),)
         inputs = calculation.inputs(unworn_mm=unworn, bore_largest_mm=largest, scores=scores)
-        assert answer(calculation, Question(inputs=inputs)).outputs.score_mm > 76.1
+        assert answer(calculation, Request(inputs=inputs)).outputs.score_mm > 76.1
 
 
 # 0.5 rad and its degrees, as conversions of either leave them.
@@ -182,5 +182,5 @@ def test_a_window_of_no_width_in_any_unit(dust: float) -> None:
         port_windows=(pins.window(EDGE_DEG, EDGE_DEG + dust),),
         ring_end_half_width_mm=0.8,
     )
-    with pytest.raises(Refused, match="nothing or more than half"):
-        answer(calculation, Question(inputs=inputs))
+    with pytest.raises(DomainError, match="nothing or more than half"):
+        answer(calculation, Request(inputs=inputs))

@@ -1,4 +1,4 @@
-"""Doubt where readings tie: a kink, at which the slopes up and down cancel or halve.
+"""Uncertainty where readings tie: a kink, at which the slopes up and down cancel or halve.
 
 The figures of one gauge: common practice, no source (table of bench uncertainty, 6 digits). What
 a difference or an extreme of readings carries: JCGM 100:2008, 5.1 (from memory).
@@ -16,10 +16,10 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.instruments import Instrument
-from ringland_service.core.metrology.propagation import Influence, Move, propagate
-from ringland_service.engine.answer import Answer
+from ringland_service.core.metrology.propagation import Component, Effect, propagate
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.question import Measuring, Path, Question, Stated
+from ringland_service.engine.request import Measuring, Path, Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
@@ -36,14 +36,21 @@ GAUGE = Instrument(
 OUT_OF_ROUND = 0.00378594
 
 
-def survey(pin: tuple[float, ...], thrust: tuple[float, ...], doubt: Stated, **more: Any) -> Answer:
+def survey(
+    pin: tuple[float, ...], thrust: tuple[float, ...], uncertainty: Stated, **more: Any
+) -> Response:
     calculation = BY_NAME["bore-survey"]
     assert isinstance(calculation, Calculation)
     depths = tuple(10.0 + 30.0 * place for place in range(len(pin)))
     inputs = calculation.inputs(depth_mm=depths, pin_axis_mm=pin, thrust_axis_mm=thrust, **more)
-    doubts: dict[Path, Stated] = {("pin_axis_mm",): doubt, ("thrust_axis_mm",): doubt}
+    uncertainties: dict[Path, Stated] = {
+        ("pin_axis_mm",): uncertainty,
+        ("thrust_axis_mm",): uncertainty,
+    }
     measuring = Measuring(instruments={"gauge": GAUGE}, readings_each=3)
-    return answer(calculation, Question(inputs=inputs, doubts=doubts, measuring=measuring))
+    return answer(
+        calculation, Request(inputs=inputs, uncertainties=uncertainties, measuring=measuring)
+    )
 
 
 BY_GAUGE = Stated(instrument="gauge")
@@ -60,7 +67,7 @@ BORES = [
 
 
 @pytest.mark.parametrize(("pin", "thrust"), BORES)
-def test_a_round_bore_is_as_doubtful_as_a_nearly_round_one(
+def test_a_round_bore_is_as_uncertain_as_a_nearly_round_one(
     pin: tuple[float, ...], thrust: tuple[float, ...]
 ) -> None:
     found = survey(pin, thrust, BY_GAUGE)
@@ -78,7 +85,7 @@ def test_away_from_20_degrees_too() -> None:
     assert 2.0 * found.u["out_of_round_mm"] == pytest.approx(OUT_OF_ROUND, rel=2e-4)
 
 
-def test_the_verdict_on_a_round_bore_knows_its_doubt() -> None:
+def test_the_verdict_on_a_round_bore_knows_its_uncertainty() -> None:
     (verdict,) = [
         v
         for v in survey((68.0, 68.0), (68.0, 68.0), BY_GAUGE).verdicts
@@ -127,11 +134,11 @@ def compute(values: Values) -> Results:
     )
 
 
-def own(place: int, u: Any) -> Influence:
-    return Influence(f"x{place}", u, (Move(("x", place), 2.0),))
+def own(place: int, u: Any) -> Component:
+    return Component(f"x{place}", u, (Effect(("x", place), 2.0),))
 
 
-SHARED = Influence("setting", 0.5, (Move(("x", 0), 2.0), Move(("x", 1), 2.0)))
+SHARED = Component("setting", 0.5, (Effect(("x", 0), 2.0), Effect(("x", 1), 2.0)))
 
 
 def test_what_readings_share_does_not_part_them() -> None:
@@ -140,12 +147,12 @@ def test_what_readings_share_does_not_part_them() -> None:
     assert "apart" not in found
     with_own = propagate(compute, Values((2.0, 2.0)), [SHARED, own(0, 0.3), own(1, 0.4)])
     assert with_own["apart"] == pytest.approx(0.5, rel=1e-6)
-    # Of two that tie, the more doubtful one counts.
+    # Of two that tie, the more uncertain one counts.
     assert with_own["largest"] == pytest.approx(math.hypot(0.5, 0.4), rel=1e-6)
 
 
 def test_a_smooth_turn_is_no_kink() -> None:
-    """(a − 2)² has no slope at 2, and no doubt of the first order: none is made up."""
+    """(a − 2)² has no slope at 2, and no uncertainty of the first order: none is made up."""
     found = propagate(compute, Values((2.0, 3.0)), [own(0, 0.1)])
     assert found.get("turning", 0.0) < 1e-12
     assert found["product"] == pytest.approx(0.3, rel=1e-9)
@@ -167,14 +174,14 @@ def test_a_column_gives_what_its_rows_give() -> None:
     st.lists(st.floats(1e-3, 0.1), min_size=2, max_size=12),
     st.integers(0, 5),
 )
-def test_any_tie_is_as_doubtful_as_its_readings_just_apart(us: list[float], at: int) -> None:
+def test_any_tie_is_as_uncertain_as_its_readings_just_apart(us: list[float], at: int) -> None:
     """max − min of n equal readings: of two of them, so within √2 of the least and the largest."""
 
     def spread(values: Values) -> Any:
         return Results(max(values.x) - min(values.x), max(values.x), 0.0, 0.0)
 
-    influences = [own(place, u) for place, u in enumerate(us)]
-    found = propagate(spread, Values((float(at),) * len(us)), influences)
+    components = [own(place, u) for place, u in enumerate(us)]
+    found = propagate(spread, Values((float(at),) * len(us)), components)
     low, *_, high = sorted(us)
     assert math.sqrt(2.0) * low * (1 - 1e-6) <= found["apart"] <= math.sqrt(2.0) * high * (1 + 1e-6)
     assert low * (1 - 1e-6) <= found["largest"] <= high * (1 + 1e-6)
@@ -187,14 +194,14 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     """
     calculation = BY_NAME["ring-gap"]
     assert isinstance(calculation, Calculation)
-    wanted = answer(calculation, Question(inputs=calculation.inputs(bore_mm=68.0)))
+    wanted = answer(calculation, Request(inputs=calculation.inputs(bore_mm=68.0)))
     gap = float(wanted.outputs.top_wanted_mm)
     gaps = [gap, gap - 0.1, gap + 0.1]
     rows = Rows(
         count=3,
         columns={"top_gap_mm": gaps},
         shared={"bore_mm": 68.0, "top_factor": 0.004},
-        question=Question(inputs=None),
+        request=Request(inputs=None),
         uncertainty={"top_gap_mm": [0.02] * 3},
     )
     found = answer_rows(calculation, rows)
@@ -205,7 +212,7 @@ def test_rows_at_a_kink_through_the_engine() -> None:
     assert above is None
     for row, value in enumerate(gaps):
         inputs = calculation.inputs(bore_mm=68.0, top_factor=0.004, top_gap_mm=value)
-        doubts: dict[Path, Stated] = {("top_gap_mm",): Stated(uncertainty=0.02)}
-        single = answer(calculation, Question(inputs=inputs, doubts=doubts))
+        uncertainties: dict[Path, Stated] = {("top_gap_mm",): Stated(uncertainty=0.02)}
+        single = answer(calculation, Request(inputs=inputs, uncertainties=uncertainties))
         u = found.u["file_top_mm"][row]
         assert single.u.get("file_top_mm") == (None if u is None else pytest.approx(u, rel=1e-9))

@@ -1,4 +1,4 @@
-"""Propagation of doubt against published and library values, and a Monte Carlo."""
+"""Propagation of uncertainty against published and library values, and a Monte Carlo."""
 
 import dataclasses
 import json
@@ -10,7 +10,6 @@ from typing import Any
 import GTC
 import numpy as np
 import pytest
-import uncertainties
 from hypothesis import given
 from hypothesis import strategies as st
 from uncertainties import umath
@@ -19,16 +18,16 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.propagation import (
-    Influence,
-    Move,
+    Component,
+    Effect,
     combined,
     contributions,
     propagate,
     value_at,
 )
 from ringland_service.core.metrology.undecided import undecided
-from ringland_service.engine.question import Path as FieldPath
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Path as FieldPath
+from ringland_service.engine.request import Request, Stated
 from ringland_service.engine.scalar import answer
 
 DATA = Path(__file__).resolve().parents[1] / "reference" / "data" / "uncertainty_gum.json"
@@ -65,8 +64,8 @@ def of(function: Callable[..., Any]) -> Callable[[Values], Result]:
     return lambda values: Result(function(*values.x))
 
 
-def single(i: int, u: float, scale: float) -> Influence:
-    return Influence(f"x{i}", u, (Move(("x", i), scale),))
+def single(i: int, u: float, scale: float) -> Component:
+    return Component(f"x{i}", u, (Effect(("x", i), scale),))
 
 
 @pytest.mark.parametrize("case", GUM, ids=[case["name"] for case in GUM])
@@ -75,9 +74,9 @@ def test_propagation_case(case: dict[str, Any]) -> None:
     compute = of(FORMULAS[case["name"]])
     pairs = list(case["inputs"].values())
     inputs = Values(tuple(value for value, _ in pairs))
-    influences = [single(i, u, abs(value)) for i, (value, u) in enumerate(pairs)]
+    components = [single(i, u, abs(value)) for i, (value, u) in enumerate(pairs)]
     assert compute(inputs).y == pytest.approx(case["y"], rel=1e-12)
-    u = propagate(compute, inputs, influences)["y"]
+    u = propagate(compute, inputs, components)["y"]
     for library in ("u_uncertainties", "u_GTC", "u_metrolopy"):
         # A small difference of hot sizes is mostly rounding of 54 mm: 2e-9 is what a float holds.
         held = 5e-9 if case["name"].startswith("expanded") else 1e-9
@@ -85,7 +84,7 @@ def test_propagation_case(case: dict[str, Any]) -> None:
     assert u == pytest.approx(case["mc_sd"], rel=5e-3)
 
 
-# The same arithmetic written for libraries whose numbers carry their own doubt. `lib` gives sin,
+# The same arithmetic for libraries whose numbers carry their own uncertainty. `lib` gives sin,
 # cos and sqrt of its numbers.
 def _displacement(lib: Any, v: dict[str, Any]) -> dict[str, Any]:
     now = math.pi / 4 * v["bore_mm"] ** 2 * v["stroke_mm"] * 2 / 1000
@@ -127,8 +126,8 @@ def _at_20c(lib: Any, v: dict[str, Any]) -> dict[str, Any]:
     return {"bore_at_20c_mm": bore, "corrected_clearance_mm": bore - piston}
 
 
-Doubted = dict[str, tuple[float, float]]
-SMOOTH: list[tuple[str, Callable[[Any, dict[str, Any]], dict[str, Any]], Doubted]] = [
+Uncertaintyed = dict[str, tuple[float, float]]
+SMOOTH: list[tuple[str, Callable[[Any, dict[str, Any]], dict[str, Any]], Uncertaintyed]] = [
     (
         "displacement",
         _displacement,
@@ -186,7 +185,9 @@ EXACT = {"displacement": {"cylinder_count": 2.0}, "cranking-pressure": {"n_mid":
 
 
 @pytest.mark.parametrize(("name", "formula", "given"), SMOOTH, ids=[row[0] for row in SMOOTH])
-def test_agreement_with_uncertainties_and_gtc(name: str, formula: Any, given: Doubted) -> None:
+def test_agreement_with_uncertainties_and_gtc(
+    name: str, formula: Any, given: Uncertaintyed
+) -> None:
     """Two general-purpose libraries, by automatic differentiation, on the same arithmetic.
 
     They differ from central differences by the square of the step, 6e-6 of a field's span.
@@ -195,10 +196,10 @@ def test_agreement_with_uncertainties_and_gtc(name: str, formula: Any, given: Do
     assert isinstance(calculation, Calculation)
     exact = EXACT.get(name, {})
     inputs = calculation.inputs(**{n: value for n, (value, _) in given.items()}, **exact)
-    doubts: dict[FieldPath, Stated] = {
+    uncertainties: dict[FieldPath, Stated] = {
         (n,): Stated(uncertainty=2.0 * u) for n, (_, u) in given.items()
     }
-    found = answer(calculation, Question(inputs=inputs, doubts=doubts))
+    found = answer(calculation, Request(inputs=inputs, uncertainties=uncertainties))
     theirs = formula(umath, {n: uncertainties.ufloat(*pair) for n, pair in given.items()} | exact)
     gtc = formula(GTC, {n: GTC.ureal(*pair) for n, pair in given.items()} | exact)
     # A clearance is a small difference of two sizes: the rounding of 72 mm leaves it 3e-9.
@@ -212,10 +213,10 @@ def test_agreement_with_uncertainties_and_gtc(name: str, formula: Any, given: Do
 def test_an_influence_on_both_cancels_in_the_difference() -> None:
     compute, inputs = of(lambda a, b: a - b), Values((68.05, 68.0))
     own = [single(0, 0.003, 68.0), single(1, 0.004, 68.0)]
-    shared = Influence("setting", 0.010, (Move(("x", 0), 68.0), Move(("x", 1), 68.0)))
+    shared = Component("setting", 0.010, (Effect(("x", 0), 68.0), Effect(("x", 1), 68.0)))
     assert propagate(compute, inputs, own)["y"] == pytest.approx(0.005, rel=1e-9)
     assert propagate(compute, inputs, [*own, shared])["y"] == pytest.approx(0.005, rel=1e-9)
-    against = Influence("against", 0.010, (Move(("x", 0), 68.0), Move(("x", 1), 68.0, -1.0)))
+    against = Component("against", 0.010, (Effect(("x", 0), 68.0), Effect(("x", 1), 68.0, -1.0)))
     assert propagate(compute, inputs, [against])["y"] == pytest.approx(0.020, rel=1e-9)
 
 
@@ -229,8 +230,8 @@ def test_a_linear_sum_is_exact(parts: list[tuple[float, float]]) -> None:
         return sum(weight * value for (weight, _), value in zip(parts, x, strict=True))
 
     inputs = Values(tuple(1.0 for _ in parts))
-    influences = [single(i, u, 1.0) for i, (_, u) in enumerate(parts)]
-    u = propagate(of(weighted), inputs, influences).get("y", 0.0)
+    components = [single(i, u, 1.0) for i, (_, u) in enumerate(parts)]
+    u = propagate(of(weighted), inputs, components).get("y", 0.0)
     assert u == pytest.approx(math.hypot(*(w * u for w, u in parts)), rel=1e-9, abs=1e-9)
 
 
@@ -242,12 +243,12 @@ def test_shares_keep_their_sign_and_combine() -> None:
     assert combined([]) == {}
 
 
-def test_results_without_doubt_are_left_out() -> None:
+def test_results_without_uncertainty_are_left_out() -> None:
     found = propagate(of(lambda a, b: a), Values((1.0, 2.0)), [single(1, 0.1, 1.0)])
     assert found == {}
 
 
-def test_each_reading_of_a_list_has_its_own_doubt() -> None:
+def test_each_reading_of_a_list_has_its_own_uncertainty() -> None:
     compute, inputs = of(lambda a, b: (a, a + b)), Values((1.0, 2.0))
     u = propagate(compute, inputs, [single(0, 0.3, 1.0), single(1, 0.4, 1.0)])["y"]
     assert u.tolist() == pytest.approx([0.3, 0.5], rel=1e-9)
@@ -263,8 +264,8 @@ def test_a_path_leads_into_a_section() -> None:
     assert value_at(inputs, ("bore_survey", "pin_axis_mm", 1)) == 68.012
 
 
-# Readings of the skirt travel; the first leads by 4·√2·u or more, so that the sum of two doubts
-# does not reach it.
+# Readings of the skirt travel; the first leads by 4·√2·u or more, so that the sum of two
+# uncertainties does not reach it.
 U_BORE, U_PISTON = 0.002, 0.0024
 SURVEY = Survey(
     depth_mm=(25.0, 45.0, 65.0),
@@ -277,13 +278,13 @@ FIT = BY_NAME["piston-clearance"]
 
 def clearance(survey: Survey) -> Any:
     assert isinstance(FIT, Calculation)
-    doubts = {
+    uncertainties = {
         ("bore_survey", "pin_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
         ("bore_survey", "thrust_axis_mm"): Stated(uncertainty=2.0 * U_BORE),
         ("piston_size_mm",): Stated(uncertainty=2.0 * U_PISTON),
     }
     inputs = FIT.inputs(piston_size_mm=67.962, bore_survey=survey, measuring_height_mm=15.0)
-    return answer(FIT, Question(inputs=inputs, doubts=doubts))
+    return answer(FIT, Request(inputs=inputs, uncertainties=uncertainties))
 
 
 def test_the_largest_of_clear_readings_against_monte_carlo() -> None:
@@ -297,15 +298,17 @@ def test_the_largest_of_clear_readings_against_monte_carlo() -> None:
     assert found.outputs.clearance_max_mm == pytest.approx(float(drawn.mean()), abs=1e-4)
 
 
-def test_readings_within_doubt_are_told() -> None:
-    told = [w.field for w in clearance(CLOSE_SURVEY).warnings if w.code == "readings_within_doubt"]
+def test_readings_within_uncertainty_are_told() -> None:
+    told = [
+        w.field for w in clearance(CLOSE_SURVEY).warnings if w.code == "readings_within_uncertainty"
+    ]
     assert told == ["clearance_max"]
-    assert "readings_within_doubt" not in {w.code for w in clearance(SURVEY).warnings}
+    assert "readings_within_uncertainty" not in {w.code for w in clearance(SURVEY).warnings}
 
 
-def test_smallest_readings_within_doubt_are_told_too() -> None:
+def test_smallest_readings_within_uncertainty_are_told_too() -> None:
     low = dataclasses.replace(SURVEY, pin_axis_mm=(68.030, 68.006, 68.004))
-    told = [w.field for w in clearance(low).warnings if w.code == "readings_within_doubt"]
+    told = [w.field for w in clearance(low).warnings if w.code == "readings_within_uncertainty"]
     assert told == ["clearance_min"]
 
 
@@ -314,8 +317,8 @@ def test_two_cylinders_that_read_alike_are_told() -> None:
     assert isinstance(spread, Calculation)
     for readings, told in (((1180.0, 1178.0, 900.0), True), ((1180.0, 1100.0, 900.0), False)):
         inputs = spread.inputs(readings_kpa=readings, repeatability_kpa_diff=10.0)
-        codes = {w.code for w in answer(spread, Question(inputs=inputs)).warnings}
-        assert ("readings_within_doubt" in codes) == told
+        codes = {w.code for w in answer(spread, Request(inputs=inputs)).warnings}
+        assert ("readings_within_uncertainty" in codes) == told
 
 
 def test_a_smooth_result_is_decided() -> None:

@@ -122,11 +122,11 @@ def test_a_limit_may_be_a_column_on_one_side() -> None:
 
 
 sizes = st.floats(-1e4, 1e4, allow_nan=False).filter(lambda x: x == 0.0 or abs(x) > 1e-6)
-doubts = st.floats(1e-6, 1e3)
+uncertainties = st.floats(1e-6, 1e3)
 rules = st.sampled_from(sorted(GUARDS))
 
 
-@given(sizes, doubts, rules)
+@given(sizes, uncertainties, rules)
 def test_equality_accepts_and_never_rejects(value: float, u: float, rule: str) -> None:
     assert judge(value, None, Limit(high=value)).verdict == PASS
     assert judge(value, None, Limit(low=value)).verdict == PASS
@@ -146,23 +146,23 @@ def in_order(sides: Sides) -> bool:
 limits: st.SearchStrategy[Sides] = st.tuples(st.none() | sizes, st.none() | sizes).filter(in_order)
 
 
-@given(st.lists(st.tuples(sizes, doubts), min_size=1, max_size=6), limits, rules)
+@given(st.lists(st.tuples(sizes, uncertainties), min_size=1, max_size=6), limits, rules)
 def test_a_column_gives_the_words_of_its_rows(
     rows: list[tuple[float, float]], sides: Sides, rule: str
 ) -> None:
     limit = Limit(*sides)
     y, u = (np.array(column) for column in zip(*rows, strict=True))
     column = judge(y, u, limit, rule)
-    one_by_one = [judge(value, doubt, limit, rule) for value, doubt in rows]
+    one_by_one = [judge(value, uncertainty, limit, rule) for value, uncertainty in rows]
     assert column.verdict.tolist() == [judged.verdict for judged in one_by_one]
     assert column.without.tolist() == [judged.without for judged in one_by_one]
     assert column.margin.tolist() == [judged.margin for judged in one_by_one]
     assert column.probability.tolist() == [judged.probability for judged in one_by_one]
 
 
-@given(sizes, limits, doubts)
+@given(sizes, limits, uncertainties)
 def test_a_verdict_never_jumps_from_pass_to_fail(value: float, sides: Sides, u: float) -> None:
-    """Doubt only opens a verdict: it never turns pass into fail or back."""
+    """Uncertainty only opens a verdict: it never turns pass into fail or back."""
     limit = Limit(*sides)
     for rule in GUARDS:
         assert judge(value, u, limit, rule).verdict in (judge(value, None, limit).verdict, CLOSE)
@@ -250,7 +250,7 @@ def test_a_negligible_probability_is_none() -> None:
     assert column.tolist() == [0.0, 0.0]
 
 
-def test_without_doubt_there_is_no_probability() -> None:
+def test_without_uncertainty_there_is_no_probability() -> None:
     for none in (None, 0.0):
         judged = judge(0.0745, none, Limit(high=0.08))
         assert judged.probability is None

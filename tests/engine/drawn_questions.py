@@ -4,7 +4,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from ringland_service.core.declare import Calculation, asked, defaults
+from ringland_service.core.declare import Calculation, defaults, input_fields
 from ringland_service.core.declare.fields import (
     ChoiceField,
     ChoicesField,
@@ -28,7 +28,7 @@ FINE, CLOSE, LOOSE = 2e-4, 0.02, 0.2
 def columns_of(calculation: Calculation) -> dict[str, Field]:
     """Return the fields that can be columns of a batch: no sections, no lists."""
     whole = (ReadingsField, NumbersField, ChoicesField, RecordsField, SectionField)
-    return {n: f for n, f in asked(calculation.inputs).items() if not isinstance(f, whole)}
+    return {n: f for n, f in input_fields(calculation.inputs).items() if not isinstance(f, whole)}
 
 
 def quantities_of(calculation: Calculation) -> dict[str, QuantityField]:
@@ -99,7 +99,7 @@ def example_row(calculation: Calculation) -> Row:
 
 
 @st.composite
-def doubts_of(
+def uncertainties_of(
     draw: st.DrawFn, calculation: Calculation, rows: list[Row]
 ) -> dict[str, list[float | None]]:
     """Return expanded uncertainties of one to three quantities, another in each row.

@@ -7,32 +7,34 @@ import pytest
 from drawn_questions import Row
 
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.columnar import ColumnAnswer
-from ringland_service.engine.question import Path, Question, Stated
+from ringland_service.engine.columnar import ColumnResponse
+from ringland_service.engine.request import Path, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
 # A batch says these once for all its rows.
-ONCE = {"no_uncertainty_stated", "readings_within_doubt"}
+ONCE = {"no_uncertainty_stated", "readings_within_uncertainty"}
 
 
 def as_columns(rows: list[Row], **more: Any) -> Rows:
     """Rows as the door hands them over: columns with None where nothing is given."""
     columns = {name: [row[name] for row in rows] for name in rows[0]}
-    question = more.pop("question", Question(inputs=None))
-    return Rows(count=len(rows), columns=columns, shared={}, question=question, **more)
+    request = more.pop("question", Request(inputs=None))
+    return Rows(count=len(rows), columns=columns, shared={}, request=request, **more)
 
 
-def single(of: Calculation, row: Row, doubts: dict[str, float], **more: Any) -> Answer | Refused:
+def single(
+    of: Calculation, row: Row, uncertainties: dict[str, float], **more: Any
+) -> Response | DomainError:
     """The answer to one row alone."""
     inputs = of.inputs(**{n: v for n, v in row.items() if v is not None})
     stated: dict[Path, Stated] = {
-        (n,): Stated(uncertainty=u) for n, u in doubts.items() if row[n] is not None
+        (n,): Stated(uncertainty=u) for n, u in uncertainties.items() if row[n] is not None
     }
     try:
-        return answer(of, Question(inputs=inputs, doubts=stated, **more))
-    except Refused as refused:
+        return answer(of, Request(inputs=inputs, uncertainties=stated, **more))
+    except DomainError as refused:
         return refused
 
 
@@ -53,9 +55,9 @@ def told(faults: Any) -> list[tuple[str, str, str]]:
     return [(fault.field, fault.message, fault.right) for fault in faults]
 
 
-def assert_row(found: ColumnAnswer, row: int, alone: Answer | Refused) -> None:
+def assert_row(found: ColumnResponse, row: int, alone: Response | DomainError) -> None:
     """Assert that one row of a batch says what the row says alone, and nothing else."""
-    if isinstance(alone, Refused):
+    if isinstance(alone, DomainError):
         assert told(found.problems[row]) == told(alone.faults)
         assert all(column[row] is None for column in found.results.values())
         assert all(column.verdict[row] is None for column in found.verdicts.values())
@@ -69,7 +71,7 @@ def assert_row(found: ColumnAnswer, row: int, alone: Answer | Refused) -> None:
     }
 
 
-def assert_results(found: ColumnAnswer, row: int, alone: Answer) -> None:
+def assert_results(found: ColumnResponse, row: int, alone: Response) -> None:
     given = {n for n, value in vars(alone.outputs).items() if value is not None}
     assert given <= found.results.keys()
     for name, column in found.results.items():
@@ -80,7 +82,7 @@ def assert_results(found: ColumnAnswer, row: int, alone: Answer) -> None:
         assert alike(column[row], alone.u.get(name), 1e-9), (name, column[row], alone.u.get(name))
 
 
-def assert_verdicts(found: ColumnAnswer, row: int, alone: Answer) -> None:
+def assert_verdicts(found: ColumnResponse, row: int, alone: Response) -> None:
     verdicts = {v.check.name: v for v in alone.verdicts}
     assert verdicts.keys() <= found.verdicts.keys()
     for name, judged in found.verdicts.items():

@@ -14,9 +14,9 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.rows import Rows, groups
 
 
@@ -100,8 +100,8 @@ def test_common_practice_falls_away_in_a_batch_too() -> None:
     of = calculation("compression-level")
     row = example_row(of)
     with_it = answer_rows(of, as_columns([row, row]))
-    question = Question(inputs=None, defaults=False)
-    without = answer_rows(of, as_columns([row, row], question=question))
+    request = Request(inputs=None, defaults=False)
+    without = answer_rows(of, as_columns([row, row], request=request))
     assert "grade" in with_it.results
     assert "grade" not in without.results
     assert_row(without, 1, single(of, row, {}, defaults=False))
@@ -110,12 +110,12 @@ def test_common_practice_falls_away_in_a_batch_too() -> None:
 def test_one_uncertainty_for_all_rows() -> None:
     found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], uncertainty={"bore_mm": 0.0068}))
     alone = single(DISPLACEMENT, SMALL, {"bore_mm": 0.0068})
-    assert isinstance(alone, Answer)
+    assert isinstance(alone, Response)
     assert found.u["displacement_cc"] == pytest.approx([alone.u["displacement_cc"]] * 2, rel=1e-9)
 
 
-def test_a_row_without_doubt_has_none() -> None:
-    """Below 5 cc the dose is 0.5 mL whatever the clearance volume's doubt (by hand)."""
+def test_a_row_without_uncertainty_has_none() -> None:
+    """Below 5 cc the dose is 0.5 mL whatever the clearance volume's uncertainty (by hand)."""
     of = calculation("wet-gain")
     row = {"reading_kpa": 660.0, "wet_kpa": 930.0, "wet_oil_ml": 1.0, "clearance_cc": 29.0}
     rows = [row, row | {"clearance_cc": 4.0}]
@@ -123,8 +123,8 @@ def test_a_row_without_doubt_has_none() -> None:
     assert found.u["recommended_oil_ml"] == [pytest.approx(0.01, rel=1e-7), None]
 
 
-def test_a_verdict_without_doubt_has_no_probability() -> None:
-    """The floor of a ratio that rests on one row's doubt alone."""
+def test_a_verdict_without_uncertainty_has_no_probability() -> None:
+    """The floor of a ratio that rests on one row's uncertainty alone."""
     check = DISPLACEMENT.checks[0]
 
     def compute(inputs: Any) -> Any:
@@ -142,12 +142,12 @@ def test_a_verdict_without_doubt_has_no_probability() -> None:
 
 def test_instruments_are_answered_row_by_row() -> None:
     gauge = Instrument("gauge", max_permissible_error=0.005)
-    question = Question(
+    request = Request(
         inputs=None,
-        doubts={("bore_mm",): Stated(instrument="gauge")},
+        uncertainties={("bore_mm",): Stated(instrument="gauge")},
         measuring=Measuring(instruments={"gauge": gauge}),
     )
-    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], question=question))
+    found = answer_rows(DISPLACEMENT, as_columns([SMALL, SMALL], request=request))
     # By hand: 2 · 239.691 · (0.005 / √3) / 68.
     expected = 2.0 * 239.69095309828688 * 0.005 / math.sqrt(3.0) / 68.0
     assert found.u["displacement_cc"] == pytest.approx([expected] * 2, rel=1e-8)
@@ -158,7 +158,7 @@ def test_one_value_shared_by_all_rows() -> None:
         count=2,
         columns={"bore_mm": [68.0, 68.496]},
         shared={"stroke_mm": 66.0, "cylinder_count": 1.0},
-        question=Question(inputs=None),
+        request=Request(inputs=None),
     )
     found = answer_rows(DISPLACEMENT, rows)
     assert found.results["displacement_cc"] == pytest.approx([239.691, 243.2], rel=2e-5)

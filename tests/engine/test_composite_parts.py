@@ -1,4 +1,4 @@
-"""The job card: parts open as inputs appear, doubt is carried on, faults name its own fields."""
+"""The job card: parts open as inputs appear, uncertainty is carried on, faults name its fields."""
 
 import copy
 from functools import cache
@@ -8,15 +8,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from ringland_service.api.reading.request import public_path, understood
+from ringland_service.api.reading.request import parsed, public_path
 from ringland_service.api.shapes.examples import example, example_of
 from ringland_service.core.calculations import BY_NAME
-from ringland_service.core.declare import Composite, asked
+from ringland_service.core.declare import Composite, input_fields
 from ringland_service.core.declare.fields import SectionField
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.composite import CompositeResponse, answer_composite
 from ringland_service.engine.opening import least_ways
-from ringland_service.engine.question import Path
+from ringland_service.engine.request import Path
+from ringland_service.engine.response import DomainError
 
 found = BY_NAME["job-card"]
 assert isinstance(found, Composite)
@@ -58,8 +58,8 @@ def card(*leaves: tuple[str, str]) -> dict[str, Any]:
     return data
 
 
-def told(data: dict[str, Any]) -> CompositeAnswer:
-    return answer_composite(CARD, understood(CARD, data))
+def told(data: dict[str, Any]) -> CompositeResponse:
+    return answer_composite(CARD, parsed(CARD, data))
 
 
 @cache
@@ -90,19 +90,19 @@ def test_parts_open_and_leave_the_list_as_inputs_appear() -> None:
     assert more.taken["cranking_pressure"]["ratio"] == ("dynamic_ratio", "dynamic_ratio")
 
 
-def test_doubt_of_the_chamber_reaches_the_cranking_pressure() -> None:
+def test_uncertainty_of_the_chamber_reaches_the_cranking_pressure() -> None:
     data = card(BORE, STROKE, ROD, CLOSES, ALTITUDE, *CHAMBER)
     assert not told(data).parts["cranking_pressure"].u
     u = []
     for stated in (0.1, 0.2):
         data["engine"]["chamber"]["uncertainty"] = stated
         u.append(told(data).parts["cranking_pressure"].u["mid_kpa"])
-    # Twice the doubt gives twice the doubt: u is linear in the stated part (JCGM 100, 5.1).
+    # Twice the one gives twice the other: u is linear in the stated part (JCGM 100, 5.1).
     assert u[0] > 0.0
     assert u[1] == pytest.approx(2.0 * u[0], rel=1e-6)
 
 
-def test_doubt_of_the_chamber_in_the_pressure_is_the_slope_of_the_whole_chain() -> None:
+def test_uncertainty_of_the_chamber_in_the_pressure_is_the_slope_of_the_whole_chain() -> None:
     """u(p) = |dp/dV|·u(V), the slope taken by moving the chamber through the whole card."""
     data = card(BORE, STROKE, ROD, CLOSES, ALTITUDE, *CHAMBER)
 
@@ -119,7 +119,7 @@ def test_doubt_of_the_chamber_in_the_pressure_is_the_slope_of_the_whole_chain() 
 def test_a_fault_of_a_part_names_the_field_of_the_card() -> None:
     data = card(BORE, STROKE, *CHAMBER)
     data["engine"]["gasket_bore"]["value"] = 60.0
-    with pytest.raises(Refused, match="overhangs") as refused:
+    with pytest.raises(DomainError, match="overhangs") as refused:
         told(data)
     assert {fault.field for fault in refused.value.faults} == {"engine.gasket_bore_mm"}
 
@@ -127,7 +127,7 @@ def test_a_fault_of_a_part_names_the_field_of_the_card() -> None:
 def test_a_fault_of_a_part_under_another_name_names_the_field_of_the_card() -> None:
     """The wet gain knows ``reading_kpa``; on the card it is the reading of the compression test."""
     wet = {"reading": {"value": 0.0, "unit": "kPa"}, "wet": SPARE["wet"]}
-    with pytest.raises(Refused, match="reading of nothing") as refused:
+    with pytest.raises(DomainError, match="reading of nothing") as refused:
         told({"compression": wet})
     assert {fault.field for fault in refused.value.faults} == {"compression.reading_kpa"}
 
@@ -174,7 +174,7 @@ def test_one_more_field_makes_no_part_vanish(
 ) -> None:
     try:
         before, after = told(card(*known)), told(card(*known, more))
-    except Refused:
+    except DomainError:
         return
     # What falls out says so, and takes with it what rests on it.
     lost = before.parts.keys() - after.parts.keys() - after.fallen_out.keys()
@@ -192,7 +192,7 @@ def filled(data: dict[str, Any], way: tuple[Path, ...]) -> dict[str, Any]:
 def fill(data: dict[str, Any], record: type, path: Path) -> None:
     """Fill one field of a record, or of a section of it, by its example."""
     name, *rest = path
-    field = asked(record)[name]
+    field = input_fields(record)[name]
     public = str(public_path(record, (name,))[0])
     if rest:
         assert isinstance(field, SectionField), path
@@ -209,12 +209,12 @@ def fill(data: dict[str, Any], record: type, path: Path) -> None:
 def test_every_way_named_opens_its_part(known: list[tuple[str, str]]) -> None:
     try:
         now = told(card(*known))
-    except Refused:
+    except DomainError:
         return
     for waiting in now.open:
         for way in waiting.ways:
             try:
                 then = told(filled(card(*known), way))
-            except Refused:
+            except DomainError:
                 continue
             assert waiting.part in then.parts, (waiting.part, way)

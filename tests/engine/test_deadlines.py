@@ -10,7 +10,7 @@ from rows_alone import as_columns, assert_row, single
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.engine.columnar import ColumnAnswer, answer_rows
+from ringland_service.engine.columnar import ColumnResponse, answer_rows
 from ringland_service.engine.deadline import Deadline, never
 
 COLUMNS = [c for c in CALCULATIONS if isinstance(c, Calculation) and c.columns]
@@ -31,7 +31,7 @@ def after(looks: int) -> Deadline:
     return Deadline(looks + 0.5, Looks())
 
 
-def empty(found: ColumnAnswer, row: int) -> bool:
+def empty(found: ColumnResponse, row: int) -> bool:
     columns = [*found.results.values(), *found.u.values()]
     columns += [v.verdict for v in found.verdicts.values()]
     return all(column[row] is None for column in columns)

@@ -19,11 +19,11 @@ from ringland_service.core.declare import Calculation, Composite, declared, defa
 from ringland_service.core.declare.fields import LimitSideField
 from ringland_service.core.declare.usual import Figure, Usual
 from ringland_service.core.metrology.limits import LIMITS, Limit
-from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.composite import CompositeResponse, answer_composite
 from ringland_service.engine.known import paths
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 from ringland_service.engine.standing_in import CODE, may_be_absent, public_place
 from usual_figures import CHANGES, COMMON, changed, plain
@@ -32,9 +32,9 @@ CASES = [*cases(), *FURTHER]
 Told = dict[str, str]
 
 
-def told(found: Answer | CompositeAnswer) -> Told:
+def told(found: Response | CompositeResponse) -> Told:
     """Return all that an answer says, by place."""
-    if isinstance(found, CompositeAnswer):
+    if isinstance(found, CompositeResponse):
         parts = {f"{p}.{k}": v for p, part in found.parts.items() for k, v in told(part).items()}
         return {**parts, "open": repr(found.open)}
     outputs = found.outputs
@@ -52,12 +52,12 @@ def told(found: Answer | CompositeAnswer) -> Told:
 
 def asked(case: Case, defaults_on: bool) -> Told:
     """Return what the engine says to a case; a refusal is one line."""
-    question = dataclasses.replace(case.question(), defaults=defaults_on)
+    request = dataclasses.replace(case.request(), defaults=defaults_on)
     try:
         if isinstance(case.declaration, Composite):
-            return told(answer_composite(case.declaration, question))
-        return told(answer(case.declaration, question))
-    except Refused as refused:
+            return told(answer_composite(case.declaration, request))
+        return told(answer(case.declaration, request))
+    except DomainError as refused:
         return {"refused": str(refused)}
 
 
@@ -130,7 +130,7 @@ IDS = [f"{c.name} {figure.field} {figure.results}" for c, figure in FIGURES]
 
 
 @cache
-def answered_off(name: str) -> list[tuple[Case, Answer]]:
+def answered_off(name: str) -> list[tuple[Case, Response]]:
     """Return the plain answers to a calculation's cases with common practice off."""
     found = []
     for case in CASES:
@@ -139,8 +139,8 @@ def answered_off(name: str) -> list[tuple[Case, Answer]]:
             and not case.refused
             and isinstance(case.declaration, Calculation)
         ):
-            question = dataclasses.replace(case.question(), defaults=False)
-            found.append((case, answer(case.declaration, question)))
+            request = dataclasses.replace(case.request(), defaults=False)
+            found.append((case, answer(case.declaration, request)))
     return found
 
 
@@ -155,7 +155,7 @@ def test_the_answer_says_what_it_needs(calculation: Calculation, figure: Figure)
     ]
     assert lacking, "no case needs it"
     case, found = lacking[0]
-    with_it = answer(calculation, case.question())
+    with_it = answer(calculation, case.request())
     lost = {
         name
         for name in may_be_absent(calculation)
@@ -182,7 +182,7 @@ def test_a_figure_told_is_no_stand_in(field: str) -> None:
     (calculation,) = [c for c in plain() if c.name == "ring-gap"]
     usual = defaults(calculation.inputs)[field]
     given = {"bore_mm": 68.496, field: float(usual)}
-    found = answer(calculation, Question(inputs=calculation.inputs(**given), defaults=False))
+    found = answer(calculation, Request(inputs=calculation.inputs(**given), defaults=False))
     wanted = field.replace("factor", "wanted_mm")
     # By hand: 0.004 and 0.005 of 68.496 mm.
     assert getattr(found.outputs, wanted) == pytest.approx(68.496 * float(usual))
@@ -192,12 +192,12 @@ def test_a_figure_told_is_no_stand_in(field: str) -> None:
 
 def test_the_makers_range_stands_in_for_the_factor() -> None:
     (calculation,) = [c for c in plain() if c.name == "ring-gap"]
-    question = Question(
+    request = Request(
         inputs=calculation.inputs(bore_mm=68.496, top_gap_mm=0.2),
         limits={"top_ring_gap_new": Limit(0.3, 0.5)},
         defaults=False,
     )
-    found = answer(calculation, question)
+    found = answer(calculation, request)
     assert found.outputs.top_wanted_mm == 0.3
     assert found.outputs.file_top_mm == pytest.approx(0.1)
     assert found.outputs.second_wanted_mm is None
@@ -234,8 +234,8 @@ def test_columns_leave_out_the_same(calculation: Calculation) -> None:
     if {"bore_kind", "bore_temperature_c"} <= example.keys():
         sleeve = {**example, "bore_kind": "iron_sleeve_in_aluminium", "bore_alpha_per_k": None}
         rows += [{**sleeve, "bore_temperature_c": t} for t in (20.0, 31.0, 20.0)]
-    off = Question(inputs=None, defaults=False)
-    found = answer_rows(calculation, as_columns(rows, question=off))
+    off = Request(inputs=None, defaults=False)
+    found = answer_rows(calculation, as_columns(rows, request=off))
     for i, row in enumerate(rows):
         assert_row(found, i, single(calculation, row, {}, defaults=False))
 
@@ -246,10 +246,10 @@ def test_uncertain_temperature_alone_brings_the_expansion_in() -> None:
     inputs = calculation.inputs(
         piston_size_mm=67.95, bore_largest_mm=68.0, bore_kind="iron_sleeve_in_aluminium"
     )
-    still = answer(calculation, Question(inputs=inputs, defaults=False))
+    still = answer(calculation, Request(inputs=inputs, defaults=False))
     assert still.outputs.clearance_max_mm == pytest.approx(0.05)
-    doubts = {("bore_temperature_c",): Stated(uncertainty=2.0)}
-    moved = answer(calculation, Question(inputs=inputs, defaults=False, doubts=doubts))
+    uncertainties = {("bore_temperature_c",): Stated(uncertainty=2.0)}
+    moved = answer(calculation, Request(inputs=inputs, defaults=False, uncertainties=uncertainties))
     assert moved.outputs.clearance_max_mm is None
     assert any(w.code == CODE and w.field == "bore_alpha" for w in moved.warnings)
 
@@ -273,6 +273,6 @@ def test_a_default_limit_of_what_is_absent_is_not_reckoned() -> None:
         piston_kind="cast_air_cooled",
         piston_condition="new",
     )
-    found = answer(calculation, Question(inputs=inputs, defaults=False))
+    found = answer(calculation, Request(inputs=inputs, defaults=False))
     assert found.outputs.clearance_max_mm is None
     assert found.verdicts == ()

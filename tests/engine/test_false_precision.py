@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from ringland_service.api.faults import Faulty
+from ringland_service.api.faults import FieldErrors
 from ringland_service.api.routes.answering import answered, answered_batch
 from ringland_service.api.routes.calculation_routes import as_text
 from ringland_service.api.shapes.examples import example
@@ -17,7 +17,7 @@ from ringland_service.api.writing import batch_render, flat_table
 from ringland_service.api.writing.pages import job_page
 from ringland_service.api.writing.printed import printed
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
-from ringland_service.core.declare import Calculation, asked, defaults
+from ringland_service.core.declare import Calculation, defaults, input_fields
 from ringland_service.core.declare.fields import QuantityField, ReadingsField
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.quantities.typical import typical_uncertainty
@@ -52,16 +52,16 @@ def single_readings(calculation: Calculation) -> dict[str, tuple[str, QuantityFi
     """The quantities of a calculation that are one reading each, by public name."""
     return {
         field.public(name): (name, field)
-        for name, field in asked(calculation.inputs).items()
+        for name, field in input_fields(calculation.inputs).items()
         if isinstance(field, QuantityField) and not isinstance(field, ReadingsField)
         if not field.exact
     }
 
 
-def stated(data: dict[str, Any], doubts: dict[str, float]) -> dict[str, Any]:
+def stated(data: dict[str, Any], uncertainties: dict[str, float]) -> dict[str, Any]:
     found = copy.deepcopy(data)
-    for name, doubt in doubts.items():
-        found[name]["uncertainty"] = doubt
+    for name, uncertainty in uncertainties.items():
+        found[name]["uncertainty"] = uncertainty
     return found
 
 
@@ -74,7 +74,7 @@ def asked_alone(calculation: Calculation) -> Iterator[tuple[str, dict[str, Any],
             try:
                 asked_ = stated(data, {public: float(usual) / 10.0})
                 yield public, asked_, answered(calculation, asked_, {})
-            except Faulty:
+            except FieldErrors:
                 continue
 
 
@@ -91,7 +91,7 @@ def test_an_input_is_named_where_stating_it_would_widen_the_result(calculation: 
                 continue
             try:
                 wide = expanded_of(answered(calculation, stated(data, {other: float(usual)}), {}))
-            except Faulty:
+            except FieldErrors:
                 continue
             for result, before in narrow.items():
                 ratio = wide[result] / before
@@ -118,7 +118,7 @@ def test_many_answers_warn_and_many_do_not() -> None:
 @pytest.mark.parametrize("calculation", PLAIN, ids=lambda c: c.name)
 def test_where_nothing_is_stated_nothing_is_missed(calculation: Calculation) -> None:
     found = answered(calculation, example(calculation.inputs), {})
-    if calculation.influences is None:
+    if calculation.components is None:
         assert remarks(found) == {}
     assert set(remarks(found)) <= {*expanded_of(found), *found["uncertainties"], *lists(found)}
 
@@ -143,8 +143,8 @@ WALL = BY_NAME["liner-wall"]
 OUTSIDE, SHIFT = "outside diameter of the liner", "distance of the bore's centre"
 
 
-def wall(**doubts: float) -> Any:
-    return answered(WALL, stated(example(WALL.inputs), doubts), {})
+def wall(**uncertainties: float) -> Any:
+    return answered(WALL, stated(example(WALL.inputs), uncertainties), {})
 
 
 def test_the_wall_names_core_shift_and_outside_diameter() -> None:
@@ -184,8 +184,8 @@ def test_the_table_names_them_beside_the_number() -> None:
 def test_a_batch_says_in_which_rows() -> None:
     assert isinstance(WALL, Calculation)
     shared = example(WALL.inputs)
-    doubts = [0.004, None, 1.0, 0.004]
-    finish = {"values": [68.501] * 4, "unit": "mm", "uncertainty": doubts}
+    uncertainties = [0.004, None, 1.0, 0.004]
+    finish = {"values": [68.501] * 4, "unit": "mm", "uncertainty": uncertainties}
     shift = {"values": [0.2] * 4, "unit": "mm", "uncertainty": [None, None, None, 0.05]}
     del shared["finish_high"], shared["core_shift"]
     asked_ = {"shared": shared, "columns": {"finish_high": finish, "core_shift": shift}}
@@ -229,7 +229,7 @@ def test_what_a_part_leaves_out_is_said_by_the_parts_that_rest_on_it() -> None:
 
 
 def test_the_figures_left_alone_are_fields_that_there_are() -> None:
-    known = {name for c in EVERY if isinstance(c, Calculation) for name in asked(c.inputs)}
+    known = {name for c in EVERY if isinstance(c, Calculation) for name in input_fields(c.inputs)}
     assert known >= FIGURES
 
 
@@ -251,7 +251,7 @@ USUAL = {
 @pytest.mark.parametrize(("field", "usual"), USUAL.items(), ids=lambda x: str(x))
 def test_the_usual_uncertainty_of_a_reading(field: Any, usual: Any) -> None:
     of, name = field
-    found = asked(BY_NAME[of].inputs)[name]
+    found = input_fields(BY_NAME[of].inputs)[name]
     assert isinstance(found, QuantityField)
     value, expected = usual
     got = typical_uncertainty(found.type, value)

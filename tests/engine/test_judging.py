@@ -1,4 +1,4 @@
-"""Which limit judges, what doubt means for a check, and what would settle it."""
+"""Which limit judges, what uncertainty means for a check, and what would settle it."""
 
 import dataclasses
 from typing import Any
@@ -10,9 +10,9 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer, Verdict
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import Response, Verdict
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
@@ -25,13 +25,13 @@ U = {
 
 
 def judged(of: Calculation, inputs: dict[str, Any], **about: Any) -> dict[str, Verdict]:
-    found = answer(of, Question(inputs=of.inputs(**inputs), **about))
-    assert isinstance(found, Answer)
+    found = answer(of, Request(inputs=of.inputs(**inputs), **about))
+    assert isinstance(found, Response)
     return {verdict.check.name: verdict for verdict in found.verdicts}
 
 
 def strict(of: Calculation) -> Calculation:
-    """The calculation with doubt counted as fail in every check."""
+    """The calculation with uncertainty counted as fail in every check."""
     checks = tuple(dataclasses.replace(c, inconclusive_fails="failure hurts") for c in of.checks)
     return dataclasses.replace(of, checks=checks)
 
@@ -66,17 +66,17 @@ def test_a_limit_without_sides_judges_nothing() -> None:
     assert judged(FIT, USED, limits={"piston_clearance_max": Limit()}) == {}
 
 
-def test_doubt_means_fail_where_the_check_says_so() -> None:
+def test_uncertainty_means_fail_where_the_check_says_so() -> None:
     name = "piston_clearance_max"
-    assert judged(FIT, USED, doubts=U)[name].word == "too_close_to_call"
-    failed = judged(strict(FIT), USED, doubts=U)[name]
+    assert judged(FIT, USED, uncertainties=U)[name].word == "too_close_to_call"
+    failed = judged(strict(FIT), USED, uncertainties=U)[name]
     assert failed.word == "fail"
     assert failed.judged.verdict == "too_close_to_call"
     clear = {**USED, "piston_size_mm": 67.99}
-    assert judged(strict(FIT), clear, doubts=U)[name].word == "pass"
+    assert judged(strict(FIT), clear, uncertainties=U)[name].word == "pass"
 
 
-def test_doubt_means_fail_in_a_column_too() -> None:
+def test_uncertainty_means_fail_in_a_column_too() -> None:
     rows = Rows(
         count=3,
         columns={
@@ -84,18 +84,18 @@ def test_doubt_means_fail_in_a_column_too() -> None:
             "piston_size_mm": [67.9505, 67.99, 67.90],
         },
         shared={"cycle": "four_stroke"},
-        question=Question(inputs=None),
+        request=Request(inputs=None),
         uncertainty={"bore_largest_mm": 0.0068, "piston_size_mm": 0.0048},
     )
     found = answer_rows(strict(FIT), rows).verdicts["piston_clearance_max"]
     assert found.verdict == ["fail", "pass", "fail"]
 
 
-def test_without_doubt_the_value_alone_decides() -> None:
+def test_without_uncertainty_the_value_alone_decides() -> None:
     verdict = judged(FIT, USED, rule="guard_1645u")["piston_clearance_max"]
     assert (verdict.rule, verdict.u, verdict.judged.probability) == ("simple", None, None)
     assert (
-        judged(FIT, USED, doubts=U, rule="guard_1645u")["piston_clearance_max"].rule
+        judged(FIT, USED, uncertainties=U, rule="guard_1645u")["piston_clearance_max"].rule
         == "guard_1645u"
     )
 
@@ -104,12 +104,12 @@ def test_without_doubt_the_value_alone_decides() -> None:
     ("limit", "advice"),
     [
         (Limit(high=0.1), "set the bore gauge in the micrometer"),
-        (Limit(0.097, 0.103), "closer together than twice the doubt"),
+        (Limit(0.097, 0.103), "closer together than twice the uncertainty"),
         (Limit(high=68.05 - 67.9505), "no measurement will settle it alone"),
     ],
 )
 def test_advice_says_what_would_settle(limit: Limit, advice: str) -> None:
-    verdict = judged(FIT, USED, doubts=U, limits={"piston_clearance_max": limit})
+    verdict = judged(FIT, USED, uncertainties=U, limits={"piston_clearance_max": limit})
     assert verdict["piston_clearance_max"].word == "too_close_to_call"
     assert advice in verdict["piston_clearance_max"].advice
 

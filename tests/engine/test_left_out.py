@@ -15,8 +15,8 @@ from ringland_service.core.calculations.head._shim_inputs import Inputs, Valve
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.propagation import propagate
-from ringland_service.engine.question import Measuring, Question, Stated, stated_influences
-from ringland_service.engine.scalar import doubt
+from ringland_service.engine.request import Measuring, Request, Stated, stated_components
+from ringland_service.engine.scalar import uncertainty
 
 SHIMS = st.lists(
     st.integers(120, 350).map(lambda hundredths: hundredths / 100), min_size=1, max_size=20
@@ -32,38 +32,40 @@ def lash_shim() -> Calculation:
 
 
 @st.composite
-def questions(draw: Any) -> Question:
+def questions(draw: Any) -> Request:
     """One valve or several that share a lot, each shim with an uncertainty or by one instrument."""
     shims = tuple(draw(SHIMS))
     old = st.integers(150, 320).map(lambda hundredths: hundredths / 100)
     common: dict[str, Any] = {"lash_low_mm": 0.2, "lash_high_mm": 0.3, "shims_mm": shims}
     if draw(st.booleans()):
         inputs = Inputs(shim_mm=draw(old), found_mm=draw(LASH), **common)
-        doubts = {("shim_mm",): Stated(uncertainty=0.004)}
+        uncertainties = {("shim_mm",): Stated(uncertainty=0.004)}
     else:
         count = draw(st.integers(1, 4))
         valves = tuple(
             Valve(name=f"valve {i}", shim_mm=draw(old), found_mm=draw(LASH)) for i in range(count)
         )
         inputs = Inputs(valves=valves, **common)
-        doubts = {("valves", 0, "shim_mm"): Stated(uncertainty=0.004)}
+        uncertainties = {("valves", 0, "shim_mm"): Stated(uncertainty=0.004)}
     by_gauge = draw(st.booleans())
     stated = Stated(instrument="gauge") if by_gauge else Stated(uncertainty=0.003)
     measuring = Measuring(instruments={"gauge": GAUGE})
-    return Question(inputs=inputs, doubts={**doubts, ("shims_mm",): stated}, measuring=measuring)
+    return Request(
+        inputs=inputs, uncertainties={**uncertainties, ("shims_mm",): stated}, measuring=measuring
+    )
 
 
 @settings(max_examples=300)
 @given(questions())
-def test_the_uncertainty_is_that_of_all_shims(question: Question) -> None:
+def test_the_uncertainty_is_that_of_all_shims(request: Request) -> None:
     of = lash_shim()
-    influences = stated_influences(question)
-    outputs = of.compute(question.inputs)
-    whole = propagate(of.compute, question.inputs, influences, outputs)
-    u, _, _ = doubt(of, question.inputs, outputs, influences)
+    components = stated_components(request)
+    outputs = of.compute(request.inputs)
+    whole = propagate(of.compute, request.inputs, components, outputs)
+    u, _, _ = uncertainty(of, request.inputs, outputs, components)
     for name, value in whole.items():
         assert u[name] == pytest.approx(value, rel=1e-6, abs=1e-12), name
-    assert {n for n in u if hasattr(outputs, n) and n not in vars(question.inputs)} <= whole.keys()
+    assert {n for n in u if hasattr(outputs, n) and n not in vars(request.inputs)} <= whole.keys()
 
 
 def test_a_long_stock_costs_what_its_few_chosen_ones_do() -> None:
@@ -84,11 +86,13 @@ def test_a_long_stock_costs_what_its_few_chosen_ones_do() -> None:
         lash_high_mm=0.3,
         shims_mm=shims,
     )
-    doubts = {(name,): Stated(uncertainty=0.004) for name in ("shims_mm", "shim_mm", "found_mm")}
-    influences = stated_influences(Question(inputs=inputs, doubts=doubts))
-    assert len(influences) == 62
+    uncertainties = {
+        (name,): Stated(uncertainty=0.004) for name in ("shims_mm", "shim_mm", "found_mm")
+    }
+    components = stated_components(Request(inputs=inputs, uncertainties=uncertainties))
+    assert len(components) == 62
     counted = dataclasses.replace(of, compute=compute)
-    u, moved, _ = doubt(counted, inputs, of.compute(inputs), influences)
+    u, moved, _ = uncertainty(counted, inputs, of.compute(inputs), components)
     assert u["lash_after_mm"] > 0
     assert len(moved) == 62
     assert runs <= 2 * 4

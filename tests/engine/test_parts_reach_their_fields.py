@@ -6,10 +6,10 @@ import pytest
 
 from ringland_service.api.routes.answering import answered
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
-from ringland_service.core.declare import Composite, Step, asked, declared
+from ringland_service.core.declare import Composite, Step, declared, input_fields
 from ringland_service.core.declare.fields import Field, SectionField
 from ringland_service.engine.known import known_values, paths, source_key
-from ringland_service.engine.question import Path, field_at
+from ringland_service.engine.request import Path, field_at
 
 COMPOSITES = [c for c in CALCULATIONS if isinstance(c, Composite)]
 # What a part is not to be told, and why.
@@ -41,7 +41,7 @@ FIELDS = [
     pytest.param(c, step, name, id=f"{c.name}-{step.part}-{name}")
     for c in COMPOSITES
     for step in c.steps
-    for name in asked(step.calculation.inputs)
+    for name in input_fields(step.calculation.inputs)
     if (step.part, name) not in EXCEPTIONS
 ]
 MARK = object()
@@ -62,10 +62,10 @@ def results_before(composite: Composite, part: str) -> set[str]:
 
 def told_alone(record: type, path: Path) -> Any:
     """The composite's inputs with nothing but a mark at the path, or an empty section there."""
-    told: dict[str, Any] = dict.fromkeys(asked(record))
+    told: dict[str, Any] = dict.fromkeys(input_fields(record))
     if path:
         key, *rest = path
-        field = asked(record)[str(key)]
+        field = input_fields(record)[str(key)]
         is_section = isinstance(field, SectionField)
         told[str(key)] = told_alone(field.record, tuple(rest)) if is_section else MARK
     return record(**told)
@@ -90,7 +90,7 @@ def test_every_field_of_a_part_can_be_told(composite: Composite, step: Step, nam
 def test_the_field_told_is_of_the_shape_that_the_part_takes(composite: Composite) -> None:
     where = paths(composite.inputs)
     for step in composite.steps:
-        for name, field in asked(step.calculation.inputs).items():
+        for name, field in input_fields(step.calculation.inputs).items():
             for source in sources_of(step, name):
                 if source in where:
                     assert shape(field_at(composite.inputs, where[source])) == shape(field)
@@ -104,7 +104,9 @@ def shape(field: Field) -> tuple[str, ...]:
 
 
 def test_exceptions_name_fields_that_there_are() -> None:
-    known = {(s.part, n) for c in COMPOSITES for s in c.steps for n in asked(s.calculation.inputs)}
+    known = {
+        (s.part, n) for c in COMPOSITES for s in c.steps for n in input_fields(s.calculation.inputs)
+    }
     assert known >= EXCEPTIONS.keys()
 
 

@@ -13,13 +13,13 @@ from typing import Any
 import numpy as np
 import pytest
 
-from ringland_service.api.reading.request import understood
+from ringland_service.api.reading.request import parsed
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite
-from ringland_service.core.metrology.propagation import STEP, Influence, moved, numeric_leaves
+from ringland_service.core.metrology.propagation import STEP, Component, moved, numeric_leaves
 from ringland_service.engine import scalar as single
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.question import Question, stated_influences
+from ringland_service.engine.composite import CompositeResponse, answer_composite
+from ringland_service.engine.request import Request, stated_components
 
 TESTS = Path(__file__).parents[1]
 DEMO = TESTS.parent / "demo_data"
@@ -29,7 +29,7 @@ assert isinstance(CARD, Composite)
 Leaves = dict[str, Any]
 
 
-def leaves(found: CompositeAnswer) -> Leaves:
+def leaves(found: CompositeResponse) -> Leaves:
     return {
         f"{part}.{name}": value
         for part, one in found.parts.items()
@@ -38,7 +38,7 @@ def leaves(found: CompositeAnswer) -> Leaves:
     }
 
 
-def bare_card(question: Question, told: dict[Any, Any], monkey: pytest.MonkeyPatch) -> Leaves:
+def bare_card(request: Request, told: dict[Any, Any], monkey: pytest.MonkeyPatch) -> Leaves:
     """Work the card out with the uncertainties as told, so that each verdict stays."""
     calls = iter(told["calls"])
     with monkey.context() as m:
@@ -46,12 +46,12 @@ def bare_card(question: Question, told: dict[Any, Any], monkey: pytest.MonkeyPat
         m.setattr(single, "left_out", lambda *_: {})
         m.setattr(single, "doubt_notices", lambda *_: ())
         assert isinstance(CARD, Composite)
-        return leaves(answer_composite(CARD, question))
+        return leaves(answer_composite(CARD, request))
 
 
-def told_by(question: Question, monkey: pytest.MonkeyPatch) -> tuple[CompositeAnswer, Any]:
+def told_by(request: Request, monkey: pytest.MonkeyPatch) -> tuple[CompositeResponse, Any]:
     calls: list[Any] = []
-    real = single.doubt
+    real = single.uncertainty
 
     def noted(*given: Any) -> Any:
         calls.append(real(*given))
@@ -60,10 +60,10 @@ def told_by(question: Question, monkey: pytest.MonkeyPatch) -> tuple[CompositeAn
     with monkey.context() as m:
         m.setattr(single, "doubt", noted)
         assert isinstance(CARD, Composite)
-        return answer_composite(CARD, question), {"calls": calls}
+        return answer_composite(CARD, request), {"calls": calls}
 
 
-def own_of_parts(found: CompositeAnswer) -> set[str]:
+def own_of_parts(found: CompositeResponse) -> set[str]:
     """Return the parts that uncertainty of their own, or of a usual temperature, enters."""
     return {
         part
@@ -73,7 +73,7 @@ def own_of_parts(found: CompositeAnswer) -> set[str]:
     }
 
 
-def resting_on(found: CompositeAnswer, parts: set[str]) -> set[str]:
+def resting_on(found: CompositeResponse, parts: set[str]) -> set[str]:
     """Return the parts, and those that anything of theirs is carried to."""
     carried = {
         part
@@ -87,17 +87,17 @@ def resting_on(found: CompositeAnswer, parts: set[str]) -> set[str]:
 @pytest.mark.parametrize("path", FILES, ids=lambda p: f"{p.parent.name}/{p.stem}")
 def test_every_part_of_a_job(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     assert isinstance(CARD, Composite)
-    question = understood(CARD, json.loads(path.read_text("utf-8")))
-    found, told = told_by(question, monkeypatch)
+    request = parsed(CARD, json.loads(path.read_text("utf-8")))
+    found, told = told_by(request, monkeypatch)
     here = leaves(found)
-    assert bare_card(question, told, monkeypatch).keys() == here.keys()
+    assert bare_card(request, told, monkeypatch).keys() == here.keys()
     squares: Leaves = dict.fromkeys(here, 0.0)
     bent: set[str] = set()
     slopes: dict[Any, tuple[Leaves, set[str]]] = {}
-    for one in stated_influences(question):
-        if one.moves not in slopes:
-            slopes[one.moves] = slope(question, one, here, told, monkeypatch)
-        rises, bends = slopes[one.moves]
+    for one in stated_components(request):
+        if one.effects not in slopes:
+            slopes[one.effects] = slope(request, one, here, told, monkeypatch)
+        rises, bends = slopes[one.effects]
         bent |= bends
         for name, rise in rises.items():
             squares[name] = squares[name] + (rise * one.u) ** 2
@@ -112,22 +112,22 @@ def test_every_part_of_a_job(path: Path, monkeypatch: pytest.MonkeyPatch) -> Non
         # A share below the digits of the result itself is rounding of the differences.
         dust = 1e-10 * np.max(np.abs(here[name]))
         assert np.allclose(u, np.sqrt(square), rtol=1e-6, atol=dust), (name, u, np.sqrt(square))
-    if stated_influences(question) and "measured" in path.stem:
+    if stated_components(request) and "measured" in path.stem:
         assert compared >= 5
 
 
 def slope(
-    question: Question,
-    one: Influence,
+    request: Request,
+    one: Component,
     here: Leaves,
     told: Any,
     monkeypatch: pytest.MonkeyPatch,
 ) -> tuple[Leaves, set[str]]:
     """Return the slope of each result of the whole card under a component, and which bend."""
-    step = STEP * max(move.scale for move in one.moves)
+    step = STEP * max(effect.scale for effect in one.effects)
     up, down = (
         bare_card(
-            dataclasses.replace(question, inputs=moved(question.inputs, one, way)),
+            dataclasses.replace(request, inputs=moved(request.inputs, one, way)),
             told,
             monkeypatch,
         )
@@ -150,5 +150,5 @@ def test_what_one_reading_does_twice_counts_once() -> None:
     """The clean-up diameter rests on one gauge's readings twice: 4.27 µm, not 7.44."""
     assert isinstance(CARD, Composite)
     job = json.loads((DEMO / "crawler_twin.json").read_text("utf-8"))
-    u = answer_composite(CARD, understood(CARD, job)).parts["clean_up"].u["clean_up_mm"]
+    u = answer_composite(CARD, parsed(CARD, job)).parts["clean_up"].u["clean_up_mm"]
     assert u == pytest.approx(0.0042720, rel=1e-4)

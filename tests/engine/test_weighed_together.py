@@ -6,39 +6,39 @@ from typing import Any
 
 import pytest
 
-from ringland_service.api.faults import Faulty
-from ringland_service.api.reading.request import understood
+from ringland_service.api.faults import FieldErrors
+from ringland_service.api.reading.request import parsed
 from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.propagation import moved
 from ringland_service.engine import slopes
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
 
 COLUMNAR = [c for c in CALCULATIONS if isinstance(c, Calculation) and c.columns]
 ALWAYS, NEVER = 0, 10**6
 
 
-def one_stated(calculation: Calculation, data: Mapping[str, Any]) -> Iterator[Question]:
+def one_stated(calculation: Calculation, data: Mapping[str, Any]) -> Iterator[Request]:
     """Yield the question with the uncertainty of one quantity stated, each in its turn."""
     for name, value in data.items():
         if isinstance(value, dict) and "value" in value:
             found = copy.deepcopy(dict(data))
             found[name]["uncertainty"] = abs(value["value"]) * 1e-5
             try:
-                yield understood(calculation, found)
-            except Faulty:
+                yield parsed(calculation, found)
+            except FieldErrors:
                 continue  # a size that is exact
 
 
 def weighed(calculation: Calculation, data: Mapping[str, Any]) -> list[Any]:
     found = []
-    for question in one_stated(calculation, data):
+    for request in one_stated(calculation, data):
         try:
-            found.append(answer(calculation, question).left_out)
-        except Refused:
+            found.append(answer(calculation, request).left_out)
+        except DomainError:
             found.append(None)
     return found
 
@@ -115,6 +115,6 @@ def test_a_survey_takes_no_call_a_reading(monkeypatch: pytest.MonkeyPatch) -> No
         "thrust_axis": {"values": [68.094, 68.076, 68.052], "unit": "mm"},
     }
     piston = {"value": 68.0, "unit": "mm", "uncertainty": 0.005}
-    question = understood(fit, {"bore_survey": survey, "piston": piston, "cycle": "four_stroke"})
-    answer(fit, question)
+    request = parsed(fit, {"bore_survey": survey, "piston": piston, "cycle": "four_stroke"})
+    answer(fit, request)
     assert len(calls) == 1

@@ -8,7 +8,7 @@ from browsing import Show, printed
 from flask.testing import FlaskClient
 from playwright.sync_api import Page
 
-from surveys import DOUBTED, SURVEYS
+from surveys import SURVEYS, UNCERTAINTYED
 
 each_survey = pytest.mark.parametrize("asked", SURVEYS.values(), ids=SURVEYS.keys())
 both_units = pytest.mark.parametrize("units", ["metric", "us"])
@@ -90,4 +90,4 @@ def test_it_is_drawn_in_black_where_the_readings_lie(
 
 
 def test_it_prints_on_one_sheet(show: Show) -> None:
-    assert len(printed(show("/v1/bore-survey.svg", DOUBTED), format="A4").pages) == 1
+    assert len(printed(show("/v1/bore-survey.svg", UNCERTAINTYED), format="A4").pages) == 1

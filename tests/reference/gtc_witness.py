@@ -12,8 +12,8 @@ import GTC
 from ringland_service.core.declare import declared
 from ringland_service.core.declare.expressions import names_in
 from ringland_service.core.declare.fields import ResultField
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Question, all_influences, fields_given
+from ringland_service.engine.request import Request, all_components, fields_given
+from ringland_service.engine.response import Response
 
 
 def degrees(function: Any) -> Any:
@@ -160,23 +160,23 @@ IN_PROSE: dict[str, Any] = {
 class Witness(dict[str, Any]):
     """Inputs and results by name as GTC's uncertain numbers, the results by their formula texts.
 
-    Each influence is one uncertain number, and moves each input that it moves.
+    Each component is one uncertain number, and moves each input that it moves.
     """
 
-    def __init__(self, question: Question, found: Answer) -> None:
+    def __init__(self, request: Request, found: Response) -> None:
         super().__init__(FUNCTIONS)
         self.found = found
-        moves: dict[Any, Any] = {}
-        for influence in all_influences(question, found.calculation):
-            error = GTC.ureal(0.0, float(influence.u))
-            for move in influence.moves:
-                moves[move.path] = moves.get(move.path, 0.0) + error * float(move.by)
-        for path, _, value in fields_given(question.inputs):
+        effects: dict[Any, Any] = {}
+        for component in all_components(request, found.calculation):
+            error = GTC.ureal(0.0, float(component.u))
+            for move in component.effects:
+                effects[move.path] = effects.get(move.path, 0.0) + error * float(move.by)
+        for path, _, value in fields_given(request.inputs):
             if isinstance(value, tuple):
-                each = [v + moves.get((*path, i), 0.0) for i, v in enumerate(value) if number(v)]
+                each = [v + effects.get((*path, i), 0.0) for i, v in enumerate(value) if number(v)]
                 self[str(path[-1])] = each
             else:
-                self[str(path[-1])] = value + moves[path] if path in moves else value
+                self[str(path[-1])] = value + effects[path] if path in effects else value
 
     def told(self, name: str, absent: Any = None) -> Any:
         """An input as told."""
@@ -203,9 +203,9 @@ def number(value: Any) -> bool:
     return isinstance(value, float)
 
 
-def witnessed(question: Question, found: Answer, name: str) -> Any:
+def witnessed(request: Request, found: Response, name: str) -> Any:
     """GTC's expanded uncertainty of a result, or of each of a list; None where it has none."""
-    said = Witness(question, found)[name]
+    said = Witness(request, found)[name]
     return [expanded(y) for y in said] if isinstance(said, list) else expanded(said)
 
 

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, Composite, asked
+from ringland_service.core.declare import Calculation, Composite, input_fields
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Quantified,
@@ -18,8 +18,8 @@ from ringland_service.core.declare.fields import (
 from ringland_service.core.declare.kinds import KINDS as QUANTITY_KINDS
 from ringland_service.core.metrology.conformity import DEFAULT_RULE
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.question import Path as FieldPath
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Path as FieldPath
+from ringland_service.engine.request import Request, Stated
 from ringland_service.units import unit as measure
 
 BY_NAME = {calculation.name: calculation for calculation in EVERY}
@@ -62,11 +62,11 @@ class Case:
         assert isinstance(found, (Calculation, Composite))
         return found
 
-    def question(self) -> Question:
+    def request(self) -> Request:
         """The case as a question to the engine."""
-        return Question(
+        return Request(
             inputs=filled(self.declaration.inputs, self.inputs),
-            doubts={path_of(n): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
+            uncertainties={path_of(n): Stated(uncertainty=u) for n, u in self.uncertainty.items()},
             limits={check: Limit(**sides) for check, sides in self.limits.items()},
             rule=self.rule,
         )
@@ -79,7 +79,7 @@ def path_of(name: str) -> FieldPath:
 
 def filled(record: type, values: dict[str, Any]) -> Any:
     """Return a record of the values: lists as tuples or records, tables as sections."""
-    known = asked(record)
+    known = input_fields(record)
     return record(**{name: _value(known[name], value) for name, value in values.items()})
 
 

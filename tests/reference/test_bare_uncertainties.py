@@ -17,8 +17,8 @@ from typing import Any
 from gtc_witness import number, witnessed
 from reference_cases import BY_NAME, cases
 
-from ringland_service.api.faults import Faulty
-from ringland_service.api.reading.request import understood
+from ringland_service.api.faults import FieldErrors
+from ringland_service.api.reading.request import parsed
 from ringland_service.api.routes.answering import answered, answered_batch
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import batch_render, flat_table, render
@@ -27,16 +27,16 @@ from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.render import members
 from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.calculations import EVERY
-from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.declare import Calculation, declared, input_fields
 from ringland_service.core.declare.fields import (
     QuantityField,
     RecordsField,
     ResultField,
     SectionField,
 )
-from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.deadline import never
-from ringland_service.engine.question import Question, fields_given
+from ringland_service.engine.request import Request, fields_given
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
@@ -78,26 +78,26 @@ NEAR = 2e-9
 WIDER = {"ratio_with_oil": 2e-9, "turn_fraction": 2e-6}
 
 
-def tied(question: Question, found: Answer) -> bool:
+def tied(request: Request, found: Response) -> bool:
     """Whether a largest or smallest is shared: there no derivative is the right one."""
-    lists = [v for _, _, v in fields_given(question.inputs) if isinstance(v, tuple)]
+    lists = [v for _, _, v in fields_given(request.inputs) if isinstance(v, tuple)]
     read = [v for v in lists if all(map(number, v))]
     # Of a face, the largest gap alone counts.
     ends = [max] if found.calculation.name == "flatness" else [max, min]
     return any(v.count(end(v)) > 1 for v in read for end in ends)
 
 
-def doubted(record: type, data: dict[str, Any]) -> dict[str, Any]:
+def uncertain(record: type, data: dict[str, Any]) -> dict[str, Any]:
     """State an uncertainty on every quantity of a request that takes one."""
-    for name, field in asked(record).items():
+    for name, field in input_fields(record).items():
         value = data.get(field.public(name))
         if value is None:
             continue
         if isinstance(field, SectionField):
-            doubted(field.record, value)
+            uncertain(field.record, value)
         elif isinstance(field, RecordsField):
             for one in value:
-                doubted(field.record, one)
+                uncertain(field.record, one)
         elif isinstance(field, QuantityField) and not field.exact:
             least = min(abs(v) for v in value.get("values", [value.get("value")]) if v is not None)
             value["uncertainty"] = SHARE * (least or field.type.span / 10.0)
@@ -116,27 +116,27 @@ def requests_of(calculation: Calculation) -> Iterator[dict[str, Any]]:
     yield example(calculation.inputs)
     for case in cases():
         if case.calculation == calculation.name and not case.refused:
-            inputs = case.question().inputs
+            inputs = case.request().inputs
             yield as_sent(members(calculation.inputs, inputs, inputs, "metric", {}))
 
 
-TWICE = "its doubt is stated twice"
+TWICE = "its uncertainty is stated twice"
 
 
-def asked_with_doubt(calculation: Calculation, data: dict[str, Any]) -> Any:
+def asked_with_uncertainty(calculation: Calculation, data: dict[str, Any]) -> Any:
     """The request with uncertainties, less those that another input states already; its answer."""
-    data = doubted(calculation.inputs, copy.deepcopy(data))
+    data = uncertain(calculation.inputs, copy.deepcopy(data))
     for _ in range(5):
         try:
-            question = understood(calculation, data)
-            return data, question, answer(calculation, question)
-        except Refused as refused:
+            request = parsed(calculation, data)
+            return data, request, answer(calculation, request)
+        except DomainError as refused:
             fault = refused.faults[0]
             if TWICE not in fault.message:
                 return None
-            public = asked(calculation.inputs)[fault.field].public(fault.field)
+            public = input_fields(calculation.inputs)[fault.field].public(fault.field)
             del data[public]["uncertainty"]
-        except Faulty:
+        except FieldErrors:
             return None
     return None
 
@@ -148,7 +148,7 @@ def answers() -> dict[str, list[Any]]:
     return {
         c.name: [
             one
-            for one in (asked_with_doubt(c, data) for data in requests_of(c))
+            for one in (asked_with_uncertainty(c, data) for data in requests_of(c))
             if one is not None and not tied(*one[1:])
         ]
         for c in PLAIN
@@ -179,13 +179,13 @@ def compared() -> Iterator[tuple[str, dict[str, Any], dict[str, Any], Any]]:
     """Each result with its request, the service's answer and what GTC says."""
     for calculation, rows in answers().items():
         names = [name for of, name in sorted(BARE - UNMOVED.keys()) if of == calculation]
-        for data, question, found in rows:
+        for data, request, found in rows:
             shown = render.answer(found)
             for name in names:
                 if getattr(found.outputs, name) is None:
                     continue
                 try:
-                    yield name, data, shown, witnessed(question, found, name)
+                    yield name, data, shown, witnessed(request, found, name)
                 except KeyError:
                     assert name in SURVEYED
 
@@ -262,6 +262,6 @@ def test_the_table_and_the_text_of_a_single_answer_say_it() -> None:
 
 def test_without_stated_uncertainty_there_is_none() -> None:
     for calculation in PLAIN:
-        if calculation.influences is None:
+        if calculation.components is None:
             data = example(calculation.inputs)
             assert answered(calculation, data, {})["uncertainties"] == {}

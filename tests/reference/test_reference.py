@@ -9,24 +9,24 @@ from reference_cases import KINDS, Case, cases, files, shown
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Composite
 from ringland_service.core.declare.fields import Quantified
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.composite import CompositeResponse, answer_composite
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 CASES = cases()
 
 
-def answered(case: Case) -> Answer | CompositeAnswer:
+def answered(case: Case) -> Response | CompositeResponse:
     """Return the engine's answer to a case."""
     if isinstance(case.declaration, Composite):
-        return answer_composite(case.declaration, case.question())
+        return answer_composite(case.declaration, case.request())
     assert isinstance(case.declaration, Calculation)
-    return answer(case.declaration, case.question())
+    return answer(case.declaration, case.request())
 
 
-def result_of(found: Answer | CompositeAnswer, name: str) -> Any:
+def result_of(found: Response | CompositeResponse, name: str) -> Any:
     """Return a result by its core name; ``part.result`` of a composite."""
-    if isinstance(found, CompositeAnswer):
+    if isinstance(found, CompositeResponse):
         part, _, name = name.partition(".")
         return getattr(found.parts[part].outputs, name) if part in found.parts else None
     value = getattr(found.outputs, name)
@@ -44,7 +44,7 @@ def _told(row: Any) -> dict[str, Any]:
 @pytest.mark.parametrize("case", CASES, ids=str)
 def test_case(case: Case) -> None:
     if case.refused:
-        with pytest.raises(Refused, match=case.refused):
+        with pytest.raises(DomainError, match=case.refused):
             answered(case)
         return
     found = answered(case)

@@ -21,7 +21,7 @@ ELSEWHERE = {
     ("C01", "oversize_minus_half_mm_um"): "difference of two answers, 0.508 less 0.5 mm",
     ("C02", "reading_if_density_ratio_used_kpa"): "the mistake that the answer warns of",
     ("C17", "cr_by_burette_if_plug_hole_not_deducted"): "a mistake; the plug hole is always asked",
-    ("C27", "own_gap_U_mm"): "doubt of one gauge on both axes: tests of doubt",
+    ("C27", "own_gap_U_mm"): "uncertainty of one gauge on both axes: tests of uncertainty",
     ("C35", "lash_if_arithmetic_reversed_mm"): "a mistake that cannot be asked for",
     ("C40", "candidates"): "the pistons as given stand among the results",
     ("C40", "clearance_if_so_mm"): "boring to the mark: a piston-clearance of its own",

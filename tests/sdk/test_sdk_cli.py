@@ -51,7 +51,9 @@ def test_one_question_in_json_and_other_units(capsys: pytest.CaptureFixture[str]
     assert (round(answer["value"], 3), answer["unit"]) == (14.627, "in3")
 
 
-def test_a_doubt_and_a_word_with_an_equals_sign_arrive(capsys: pytest.CaptureFixture[str]) -> None:
+def test_a_uncertainty_and_a_word_with_an_equals_sign_arrive(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
     code, out, _ = run(
         capsys,
         *["ask", "displacement", "bore=68 mm +/- 0.01", "stroke=66mm", "--json"],
@@ -153,7 +155,7 @@ def test_a_terminal_gets_colour_and_keeps_the_words(
     monkeypatch: pytest.MonkeyPatch, bore: str, shown: str
 ) -> None:
     # By hand: the bore of 250 cc at a stroke of 66 mm is 69.45 mm; 252 +/- 1.4 cc is outside,
-    # so the third limit is 251 cc, within the doubt.
+    # so the third limit is 251 cc, within the uncertainty.
     limit = "251cc" if "+/-" in bore else "250cc"
     arguments = ["ask", "displacement", f"bore={bore}", "stroke=66mm"]
     arguments.append(f"limit.class_limit.high={limit}")

@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 from sdk_server import serving
 
-from ringland import Answer, Client, Quantity, Readings, ServiceError
+from ringland import Answer, Client, Quantity, Readings, ServiceError, SourceUse
 from ringland._generated import CLASSES
 from ringland._reading import on_wire
 from ringland_service.api.app import create_app
@@ -113,8 +113,8 @@ def test_one_answer_in_full(ringland_client: Client) -> None:
         answer.verdict("bore")
 
 
-def test_the_doubt_of_a_quantity_arrives(ringland_client: Client) -> None:
-    # By hand: the relative doubt is twice the bore's: 239.691 x 2 x 0.01 / 68 = 0.0705.
+def test_the_uncertainty_of_a_quantity_arrives(ringland_client: Client) -> None:
+    # By hand: the relative uncertainty is twice the bore's: 239.691 x 2 x 0.01 / 68 = 0.0705.
     for bore in ("68 mm +/- 0.01", "68mm±0.01", Quantity(68, "mm", 0.01)):
         answer = ringland_client.displacement(bore=bore, stroke="66 mm")
         assert answer.result.displacement.uncertainty == pytest.approx(0.0705, abs=5e-5)
@@ -150,6 +150,15 @@ def test_the_service_tells_what_it_is(ringland_client: Client) -> None:
     assert set(listed) == set(version.formulas) >= set(EXAMPLES)
     assert listed["displacement"].stage == "geometry"
     assert listed["displacement"].get is True
+
+
+def test_sources_are_typed(ringland_client: Client) -> None:
+    found = {source.token: source for source in ringland_client.sources()}
+    unchecked = found["jcgm_106_rules"]
+    assert (unchecked.title, unchecked.edition, unchecked.checked) == ("JCGM 106", "2012", None)
+    assert unchecked.used_by == SourceUse((), (), (), ("verdicts",))
+    assert "M10" in str(found["iso_898_1_proof_load"].checked)
+    assert found["iso_606"].used_by.calculations == ("cam-check",)
 
 
 def test_many_whole_requests_keep_their_order(ringland_client: Client) -> None:

@@ -45,9 +45,9 @@ def test_another_text_is_refused_with_the_right_form(text: str) -> None:
 NUMBERS = st.floats(-1e9, 1e9).filter(lambda x: x == 0 or abs(x) > 1e-9)
 
 
-@given(value=NUMBERS, doubt=st.none() | st.floats(1e-6, 1e3))
-def test_a_quantity_survives_its_text(value: float, doubt: float | None) -> None:
-    quantity = Quantity(value, "mm", doubt)
+@given(value=NUMBERS, uncertainty=st.none() | st.floats(1e-6, 1e3))
+def test_a_quantity_survives_its_text(value: float, uncertainty: float | None) -> None:
+    quantity = Quantity(value, "mm", uncertainty)
     assert Quantity.parse(str(quantity)) == quantity
 
 

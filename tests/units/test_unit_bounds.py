@@ -97,10 +97,10 @@ def test_a_quarter_of_the_value_is_the_same_quarter_in_every_unit(name: str, sym
     value = of.low + 0.3 * of.span
     number = measure.from_canonical(value)
     for share, fits in ((1 - 1e-9, True), (1 + 1e-9, False)):
-        doubt = share * of.most_uncertainty(value) / measure.factor
-        given_ = {"value": number, "unit": symbol, "uncertainty": doubt}
+        uncertainty = share * of.most_uncertainty(value) / measure.factor
+        given_ = {"value": number, "unit": symbol, "uncertainty": uncertainty}
         try:
-            check_uncertainty(of, doubt, given_, symbol)
+            check_uncertainty(of, uncertainty, given_, symbol)
         except ValidationError:
             assert not fits
         else:

@@ -194,8 +194,8 @@ def test_a_field_says_whether_it_is_a_difference(client: FlaskClient) -> None:
     answer = body(client.post("/v1/length-at-20c", json=asked))
     assert answer["inputs"]["bore_temperature"]["value"] == pytest.approx(20.0)
     # U = 2·α·L·u(T): by hand, 11e-6·72.036·20
-    doubt = answer["result"]["bore_at_20c"]["uncertainty"]
-    assert doubt == pytest.approx(11e-6 * 72.036 * 20, rel=1e-6)
+    uncertainty = answer["result"]["bore_at_20c"]["uncertainty"]
+    assert uncertainty == pytest.approx(11e-6 * 72.036 * 20, rel=1e-6)
 
 
 @pytest.mark.parametrize("symbol", ["psia", "kPa(a)", "bar(a)"])

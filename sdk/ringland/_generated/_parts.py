@@ -33,12 +33,12 @@ class MeasureNextWayItem:
     Attributes
     ----------
     field : str
-    words : str
+    label : str
     instrument : str
     """
 
     field: str
-    words: str
+    label: str
     instrument: str
 
 
@@ -67,12 +67,12 @@ class NotWorkedOut:
     Attributes
     ----------
     part : str
-    words : str
+    label : str
     why : str
     """
 
     part: str
-    words: str
+    label: str
     why: str
 
 
@@ -152,7 +152,7 @@ class Verdict:
     Attributes
     ----------
     check : str
-    words : str
+    label : str
     of : str | None
         of which, where several are judged
     value : Quantity | float
@@ -187,7 +187,7 @@ class Verdict:
     """
 
     check: str
-    words: str
+    label: str
     of: str | None
     value: Quantity | float
     uncertainty: Quantity | float | None

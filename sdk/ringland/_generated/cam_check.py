@@ -71,11 +71,11 @@ class CamCheckResult:
     intake_after : Quantity | None
         clearance of the intake valve after the change
     intake_less_uncertainty : Quantity | None
-        clearance of the intake valve after the change, less its doubt
+        clearance of the intake valve after the change, less its uncertainty
     exhaust_after : Quantity | None
         clearance of the exhaust valve after the change
     exhaust_less_uncertainty : Quantity | None
-        clearance of the exhaust valve after the change, less its doubt
+        clearance of the exhaust valve after the change, less its uncertainty
     """
 
     lobe_lift: Quantity | None = None
@@ -207,7 +207,7 @@ class CamCheck(Calculation[CamCheckResult]):
         clay_exhaust : QuantityLike, optional
             clearance of the exhaust valve before the change, lash set
         clay_uncertainty : QuantityLike, optional
-            doubt of either clearance, expanded (k = 2)
+            uncertainty of either clearance, expanded (k = 2)
         valve_tilt : QuantityLike, optional
             tilt of the valves from the cylinder axis; where not given, the whole height counts
         pocket_square : bool, optional

@@ -93,7 +93,7 @@ class ChoiceByConsequence(Calculation[ChoiceByConsequenceResult]):
         known_within : float, optional
             probability that the part is within its limit, as a verdict gives it
         value : QuantityLike, optional
-            the value in doubt, with its uncertainty
+            the value in uncertainty, with its uncertainty
         low : QuantityLike, optional
             lower limit
         high : QuantityLike, optional

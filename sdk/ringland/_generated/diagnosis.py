@@ -123,7 +123,7 @@ class DiagnosisResultSuspect:
         suspect
     score : float | None
         sum of what counts
-    words : str | None
+    label : str | None
         what it is
     """
 
@@ -146,7 +146,7 @@ class DiagnosisResultSuspect:
         | None
     ) = None
     score: float | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -201,13 +201,13 @@ class DiagnosisResultAtHandItem:
         id
     known_from : Literal['told', 'measured', 'derived'] | None
         whether told, measured or derived
-    words : str | None
+    label : str | None
         what it is
     """
 
     evidence: str | None = None
     known_from: Literal["told", "measured", "derived"] | None = None
-    words: str | None = None
+    label: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -517,7 +517,7 @@ class Diagnosis(Calculation[DiagnosisResult]):
             white_smoke_coolant_falls: white smoke, coolant falls; uneven_one_cylinder_weak: uneven,
             one cylinder weak; knock_or_slap: knock or slap; overheats_or_seized: overheats, or
             seized; side_valve_weak: side-valve engine, weak; decompressor_suspected: decompressor
-            in doubt; lean_hot_surging: two-stroke runs lean, hot, surging)
+            in uncertainty; lean_hot_surging: two-stroke runs lean, hot, surging)
         evidence : Sequence[str], optional
             what was seen, heard or found; the evidence table has each with its words
         throttle_open : bool, optional

@@ -19,7 +19,7 @@ class EstimatePart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -27,7 +27,7 @@ class EstimatePart(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -37,7 +37,7 @@ class EstimateMachineShopItem(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -45,7 +45,7 @@ class EstimateMachineShopItem(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 

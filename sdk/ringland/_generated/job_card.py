@@ -72,7 +72,7 @@ class JobCardAbout(TypedDict):
         job number
     machine : str
         machine
-    complaint : str
+    owner_says : str
         what the owner says
     notes : str
         notes from the bench
@@ -80,7 +80,7 @@ class JobCardAbout(TypedDict):
 
     job: NotRequired[str]
     machine: NotRequired[str]
-    complaint: NotRequired[str]
+    owner_says: NotRequired[str]
     notes: NotRequired[str]
 
 
@@ -618,8 +618,8 @@ class JobCardSigns(TypedDict):
         kicks_back: kicks back, starter stalls; blue_smoke: blue smoke; white_smoke_coolant_falls:
         white smoke, coolant falls; uneven_one_cylinder_weak: uneven, one cylinder weak;
         knock_or_slap: knock or slap; overheats_or_seized: overheats, or seized; side_valve_weak:
-        side-valve engine, weak; decompressor_suspected: decompressor in doubt; lean_hot_surging:
-        two-stroke runs lean, hot, surging)
+        side-valve engine, weak; decompressor_suspected: decompressor in uncertainty;
+        lean_hot_surging: two-stroke runs lean, hot, surging)
     evidence : Sequence[str]
         what was seen, heard or found; the evidence table has each with its words
     cooling : Literal['air', 'liquid', 'unknown']
@@ -1243,8 +1243,8 @@ class JobCardSquish(TypedDict):
     head_step : QuantityLike
         squish band of the head recessed in (+) or standing out of (−) its gasket face
     solder_uncertainty : QuantityLike
-        doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed solder
-        (common practice, no source)
+        uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
+        solder (common practice, no source)
     bowl_diameter : QuantityLike
         diameter of the bowl inside the squish band
     base_gasket_fitted : QuantityLike
@@ -1358,9 +1358,6 @@ class JobCardValve(TypedDict):
         rise of the stem by this work: seat cut and valve face together, same valve before and after
     sink_now : QuantityLike
         sink that was there before this work
-    adjuster : Literal['shim_or_screw', 'hydraulic']
-        how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic: hydraulic:
-        there is none)
     lash_found : QuantityLike
         lash before the work, cold
     ratio_lash_per_stem_rise : float
@@ -1399,7 +1396,6 @@ class JobCardValve(TypedDict):
     wanted_width: NotRequired[QuantityLike]
     sink_cut: NotRequired[QuantityLike]
     sink_now: NotRequired[QuantityLike]
-    adjuster: NotRequired[Literal["shim_or_screw", "hydraulic"]]
     lash_found: NotRequired[QuantityLike]
     ratio_lash_per_stem_rise: NotRequired[float]
     thinnest_shim: NotRequired[QuantityLike]
@@ -1514,9 +1510,12 @@ class JobCardLash(TypedDict):
         largest lash of the maker's range, cold
     target : QuantityLike
         lash aimed at; without it the middle of the range
-    gear : Literal['bucket', 'finger_or_rocker']
-        what the shim sits under (bucket: bucket: the shim moves as the lash does; finger_or_rocker:
-        finger or rocker between cam and valve)
+    adjuster : str
+        how the lash is set (shim_over_bucket: shim on the bucket: it moves as the lash does;
+        shim_under_bucket: shim under the bucket: it moves as the lash does; shim_under_finger: shim
+        under a finger or rocker between cam and valve; screw_at_valve: screw at the valve's end of
+        the rocker; screw_at_cam: screw at the cam's or pushrod's end of the rocker; hydraulic:
+        hydraulic: there is no lash; ground_stem: none: the end of the stem is ground)
     stem_movement_per_lash : float
         movement at the shim per unit of measured lash: 1 for a bucket
     shims : ReadingsLike
@@ -1531,9 +1530,6 @@ class JobCardLash(TypedDict):
         thickest shim that the maker makes
     screw_pitch : QuantityLike
         pitch of the adjusting screw
-    screw_at : Literal['valve_end', 'cam_end']
-        which end of the rocker the screw is on (valve_end: at the valve's end of the rocker;
-        cam_end: at the cam's or pushrod's end of the rocker)
     rocker_ratio : float
         ratio of the rocker, valve : cam
     pad_worn_hollow : bool
@@ -1548,7 +1544,17 @@ class JobCardLash(TypedDict):
     lash_low: NotRequired[QuantityLike]
     lash_high: NotRequired[QuantityLike]
     target: NotRequired[QuantityLike]
-    gear: NotRequired[Literal["bucket", "finger_or_rocker"]]
+    adjuster: NotRequired[
+        Literal[
+            "shim_over_bucket",
+            "shim_under_bucket",
+            "shim_under_finger",
+            "screw_at_valve",
+            "screw_at_cam",
+            "hydraulic",
+            "ground_stem",
+        ]
+    ]
     stem_movement_per_lash: NotRequired[float]
     shims: NotRequired[ReadingsLike]
     use_shims_taken_out: NotRequired[bool]
@@ -1556,7 +1562,6 @@ class JobCardLash(TypedDict):
     shim_thinnest: NotRequired[QuantityLike]
     shim_thickest: NotRequired[QuantityLike]
     screw_pitch: NotRequired[QuantityLike]
-    screw_at: NotRequired[Literal["valve_end", "cam_end"]]
     rocker_ratio: NotRequired[float]
     pad_worn_hollow: NotRequired[bool]
 
@@ -1598,7 +1603,7 @@ class JobCardCam(TypedDict):
     clay_exhaust : QuantityLike
         clearance of the exhaust valve before the change, lash set
     clay_uncertainty : QuantityLike
-        doubt of either clearance, expanded (k = 2)
+        uncertainty of either clearance, expanded (k = 2)
     valve_tilt : QuantityLike
         tilt of the valves from the cylinder axis; where not given, the whole height counts
     pocket_square : bool
@@ -2027,7 +2032,7 @@ class JobCardPricePart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2035,7 +2040,7 @@ class JobCardPricePart(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -2045,7 +2050,7 @@ class JobCardPriceMachineShopItem(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what it is
     quantity : float
         how many (default 1.0)
@@ -2053,7 +2058,7 @@ class JobCardPriceMachineShopItem(TypedDict):
         price of one, without markup and tax
     """
 
-    words: str
+    label: str
     quantity: NotRequired[float]
     price: float
 
@@ -2739,7 +2744,7 @@ class ConsequencesResult:
     choices : tuple[ConsequencesResultChoice, ...] | None
         verdicts too close to call, each with the choice that costs less on average
     not_by_cost : tuple[str | float, ...] | None
-        too close to call, and not judged by cost since doubt counts as a fail there
+        too close to call, and not judged by cost since uncertainty counts as a fail there
     """
 
     break_even_probability: float

@@ -39,9 +39,9 @@ class LeakAreaResult:
     other_leak : Quantity | None
         what the same hole reads on the other tester
     other_leak_low : Quantity | None
-        the same with the coefficient of the hole less by its doubt
+        the same with the coefficient of the hole less by its uncertainty
     other_leak_high : Quantity | None
-        the same with the coefficient of the hole more by its doubt
+        the same with the coefficient of the hole more by its uncertainty
     """
 
     air_pressure_here: Quantity
@@ -61,7 +61,8 @@ class LeakArea(Calculation[LeakAreaResult]):
 
     The hole behind a leak-down reading, and what it reads on a tester with another restrictor or
     supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation practice fixes the
-    restrictor instead (about 1.0 mm for bores up to about 127 mm, from memory).
+    restrictor instead, about 1.0 mm for bores up to about 127 mm: FAA Advisory Circular 43.13-1,
+    differential compression test (from memory).
     """
 
     NAME = "leak-area"

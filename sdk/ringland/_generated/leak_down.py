@@ -88,9 +88,9 @@ class LeakDownResult:
 class LeakDown(Calculation[LeakDownResult]):
     """Leak-down.
 
-    The share of its supply that a cylinder loses, its doubt, its grade and where the air goes. A
-    little ring leak is always there; the same hole weighs more in a small bore. Per cent of testers
-    with other restrictors or supplies do not compare: turn them into a leak area.
+    The share of its supply that a cylinder loses, its uncertainty, its grade and where the air
+    goes. A little ring leak is always there; the same hole weighs more in a small bore. Per cent of
+    testers with other restrictors or supplies do not compare: turn them into a leak area.
     """
 
     NAME = "leak-down"

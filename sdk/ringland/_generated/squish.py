@@ -44,9 +44,9 @@ class SquishResult:
     smallest_squish : Quantity
         squish clearance at its smallest point
     uncertainty_used : Quantity
-        doubt taken off the smallest point
+        uncertainty taken off the smallest point
     smallest_less_uncertainty : Quantity
-        smallest point less its doubt
+        smallest point less its uncertainty
     side_difference : Quantity | None
         difference of the solder readings
     squish_by_stack : Quantity | None
@@ -56,7 +56,7 @@ class SquishResult:
     squish_area : Quantity | None
         area of the squish band
     floor_used : Quantity | None
-        squish that must be left at the smallest point less its doubt
+        squish that must be left at the smallest point less its uncertainty
     wanted_used : Quantity | None
         squish aimed for
     gasket_wanted : Quantity | None
@@ -66,7 +66,7 @@ class SquishResult:
     squish_afters : Readings | None
         mean squish with each gasket
     less_uncertainty_afters : Readings | None
-        smallest point less its doubt with each gasket
+        smallest point less its uncertainty with each gasket
     outcomes : tuple[str | float, ...] | None
         whether each gasket keeps the floor
     reason : str
@@ -74,7 +74,7 @@ class SquishResult:
     nearest_gasket : Quantity | None
         gasket at hand nearest to the one wanted, whether it keeps the floor or not
     nearest_less_uncertainty : Quantity | None
-        smallest point less its doubt with the nearest gasket
+        smallest point less its uncertainty with the nearest gasket
     chosen_gasket : Quantity | None
         base gasket to take
     runner_up_gasket : Quantity | None
@@ -86,7 +86,7 @@ class SquishResult:
     smallest_after : Quantity | None
         smallest point with the chosen gasket
     after_less_uncertainty : Quantity | None
-        smallest point less its doubt with the chosen gasket
+        smallest point less its uncertainty with the chosen gasket
     piston_proud_after : Quantity | None
         crown edge proud of (+) or below (−) the deck with the chosen gasket
     clearance_after : Quantity | None
@@ -143,9 +143,9 @@ class Squish(Calculation[SquishResult]):
 
     Squish clearance from crushed solder or from the stack, the area of the squish band, and which
     of the base gaskets at hand comes nearest to the squish wanted while its smallest point less the
-    doubt keeps the floor; with what it does to piston height, ratio and port timing. Bearings and
-    the stretch of the rod take 0.1 to 0.3 mm at speed (common practice, no source). A maker's floor
-    is given as the limit of smallest_squish; it holds for the gasket chosen too.
+    uncertainty keeps the floor; with what it does to piston height, ratio and port timing. Bearings
+    and the stretch of the rod take 0.1 to 0.3 mm at speed (common practice, no source). A maker's
+    floor is given as the limit of smallest_squish; it holds for the gasket chosen too.
     """
 
     NAME = "squish"
@@ -222,7 +222,7 @@ class Squish(Calculation[SquishResult]):
         head_step : QuantityLike, optional
             squish band of the head recessed in (+) or standing out of (−) its gasket face
         solder_uncertainty : QuantityLike, optional
-            doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
+            uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed
             solder (common practice, no source)
         cycle : str, optional
             cycle, for the floor that shops keep (four_stroke: four-stroke; two_stroke: two-stroke)

@@ -20,7 +20,7 @@ class VerdictPart(TypedDict):
 
     Attributes
     ----------
-    words : str
+    label : str
         what this part is
     max_permissible_error : QuantityLike
         maximum error of the instrument, ± (rectangular)
@@ -34,14 +34,14 @@ class VerdictPart(TypedDict):
         whether a resolution counts twice, as in a difference of two readings (yes: a difference of
         two readings; no: one reading) (default no)
     temperature_uncertainty : QuantityLike
-        standard uncertainty of the part's temperature
+        expanded uncertainty (k = 2) of the part's temperature
     alpha : QuantityLike
-        expansion of the part, with its temperature doubt
+        expansion of the part, with its temperature uncertainty
     size : QuantityLike
-        measured size of the part, with its temperature doubt
+        measured size of the part, with its temperature uncertainty
     """
 
-    words: NotRequired[str]
+    label: NotRequired[str]
     max_permissible_error: NotRequired[QuantityLike]
     resolution: NotRequired[QuantityLike]
     standard_deviation: NotRequired[QuantityLike]

@@ -9,7 +9,7 @@ from flask import Flask, Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
 
 from ringland_service.api import problems
-from ringland_service.api.faults import Faulty
+from ringland_service.api.faults import FieldErrors
 from ringland_service.api.reading.row_budget import batch_seconds
 from ringland_service.api.routes.calculation_routes import register_calculations
 from ringland_service.api.routes.system_routes import register_system
@@ -45,7 +45,7 @@ def create_app(config: dict[str, Any] | None = None) -> Flask:
     app.url_map.merge_slashes = False
     app.before_request(_name_request)
     app.after_request(_headers)
-    app.register_error_handler(Faulty, _faulty)
+    app.register_error_handler(FieldErrors, _faulty)
     app.register_error_handler(HTTPException, _http)
     app.register_error_handler(Exception, _failed)
     register_system(app)
@@ -70,7 +70,7 @@ def _headers(response: Response) -> Response:
     return response
 
 
-def _faulty(error: Faulty) -> Response:
+def _faulty(error: FieldErrors) -> Response:
     if request.args.get("errors") == "text" and request.path.endswith(".txt"):
         text = f"#ERR {problems.summary(error.faults)}"
         return Response(text, 200, content_type="text/plain; charset=utf-8")

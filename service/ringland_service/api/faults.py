@@ -6,7 +6,7 @@ from typing import Any
 
 
 @dataclass(frozen=True)
-class Fault:
+class FieldError:
     """One entry of a problem's ``errors``.
 
     ``status`` is 400 for what cannot be read (type, unknown or missing field, unit) and 422 for
@@ -23,17 +23,17 @@ class Fault:
     given: str | None = None
     also: tuple[str, ...] = ()
 
-    def under(self, key: str | int) -> "Fault":
+    def under(self, key: str | int) -> "FieldError":
         """Return the fault as seen from one level up."""
         step = str(key).replace("~", "~0").replace("/", "~1")
         also = tuple(f"/{step}{pointer}" for pointer in self.also)
         return replace(self, pointer=f"/{step}{self.pointer}", also=also)
 
 
-class Faulty(Exception):
+class FieldErrors(Exception):
     """A request with faults, all of them at once."""
 
-    def __init__(self, faults: Iterable[Fault]) -> None:
+    def __init__(self, faults: Iterable[FieldError]) -> None:
         self.faults = tuple(faults)
         super().__init__()
 

@@ -7,7 +7,7 @@ from typing import Any
 from flask import Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.near import near
 from ringland_service.api.refusals import MOST_FAULTS, cut, refusal
 
@@ -95,19 +95,19 @@ def body(status: int, detail: str) -> dict[str, Any]:
     return found
 
 
-def of_faults(faults: Sequence[Fault]) -> dict[str, Any]:
+def of_faults(faults: Sequence[FieldError]) -> dict[str, Any]:
     """Return the members of a problem that says what is wrong with a request."""
     told = refusal(faults)
     found = body(status_of(faults), told.detail) | {"errors": told.entries}
     return found | {"more": told.more} if told.more else found
 
 
-def status_of(faults: Sequence[Fault]) -> int:
+def status_of(faults: Sequence[FieldError]) -> int:
     """Return the status of several faults: any that cannot be read makes it 400."""
     return 400 if any(fault.status == 400 for fault in faults) else 422
 
 
-def summary(faults: Sequence[Fault]) -> str:
+def summary(faults: Sequence[FieldError]) -> str:
     """Return the faults in one line."""
     return refusal(faults).detail
 
@@ -123,7 +123,7 @@ def response(problem: Mapping[str, Any], headers: Mapping[str, str] | None = Non
     return found
 
 
-def from_faults(faults: Sequence[Fault]) -> Response:
+def from_faults(faults: Sequence[FieldError]) -> Response:
     """Return the response to a request with faults."""
     return response(of_faults(faults))
 

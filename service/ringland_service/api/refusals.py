@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.near import near
 
 MOST_FAULTS = 50
@@ -44,7 +44,7 @@ class Refusal:
     more: int
 
 
-def refusal(faults: Sequence[Fault]) -> Refusal:
+def refusal(faults: Sequence[FieldError]) -> Refusal:
     """Return what a refusal says of faults, which may be any number of any length."""
     # Alike to the letter, so they tell nothing twice.
     distinct = list({_place_and_words(fault): fault for fault in faults}.values())
@@ -60,11 +60,11 @@ def refusal(faults: Sequence[Fault]) -> Refusal:
     return Refusal(said, entries, more)
 
 
-def _place_and_words(fault: Fault) -> tuple[str, str, str]:
+def _place_and_words(fault: FieldError) -> tuple[str, str, str]:
     return fault.pointer, fault.code, fault.detail
 
 
-def _in_order(fault: Fault) -> tuple[Any, ...]:
+def _in_order(fault: FieldError) -> tuple[Any, ...]:
     """Return what faults are sorted by: the place, entries of a list by number; then the words."""
     steps = tuple(map(_step_in_order, fault.pointer.split("/")))
     return steps, fault.code, fault.detail
@@ -75,7 +75,7 @@ def _step_in_order(step: str) -> tuple[int, int, str]:
     return (0, int(step), "") if number else (1, 0, step)
 
 
-def _worded(faults: Sequence[Fault]) -> Iterator[Fault]:
+def _worded(faults: Sequence[FieldError]) -> Iterator[FieldError]:
     """Yield faults with near names suggested, places and details cut."""
     hints = 0
     for fault in faults:
@@ -98,7 +98,7 @@ def _cut_pointer(pointer: str) -> str:
     return cut("/".join(cut(step, LONGEST_STEP) for step in pointer.split("/")), LONGEST_POINTER)
 
 
-def _entries(faults: Sequence[Fault]) -> Iterator[dict[str, Any]]:
+def _entries(faults: Sequence[FieldError]) -> Iterator[dict[str, Any]]:
     """Yield faults as entries of ``errors``, until they would take too many bytes.
 
     Pointers are in URI-fragment form; a fault between several fields lists them all, its own first.

@@ -1,1 +1,1 @@
-"""One question end to end: understood inputs, compute, doubt, checks, answer."""
+"""One question end to end: understood inputs, compute, uncertainty, checks, answer."""

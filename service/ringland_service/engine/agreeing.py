@@ -5,42 +5,44 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Agreement, Declared
+from ringland_service.core.declare import Agreement, Operation
 from ringland_service.core.errors import Contradiction, CoreError
-from ringland_service.engine.answer import Refused
 from ringland_service.engine.known import Known, known_values, values
-from ringland_service.engine.question import (
+from ringland_service.engine.request import (
     Path,
-    Question,
+    Request,
     on_inputs,
     present,
-    stated_influences,
+    stated_components,
 )
+from ringland_service.engine.response import DomainError
 
 
-def insist_agree(calculation: Declared, question: Question) -> None:
+def insist_agree(calculation: Operation, request: Request) -> None:
     """Raise ``Refused`` with everything told in several fields that does not agree."""
     # Mostly one of the fields is not given, and no uncertainty need be gathered.
-    due = [one for one in calculation.agreements if present(question.inputs, one.of)]
+    due = [one for one in calculation.agreements if present(request.inputs, one.of)]
     if not due:
         return
-    known = known_values(question.inputs, question.doubts)
+    known = known_values(request.inputs, request.uncertainties)
     try:
-        moved = on_inputs(stated_influences(question))
+        moved = on_inputs(stated_components(request))
     except CoreError as fault:
-        raise Refused([fault]) from fault
+        raise DomainError([fault]) from fault
     found = [fault for agreement in due for fault in faults(agreement, known, moved)]
     if found:
-        raise Refused(found)
+        raise DomainError(found)
 
 
 def faults(
     agreement: Agreement, known: Mapping[str, Known], moved: Mapping[Path, Any]
 ) -> list[Contradiction]:
     """Return the contradiction of a broken agreement, by the composite's own fields."""
-    doubts = {name: _expanded(name, one, moved) for name, one in known.items()}
-    doubts = {name: doubt for name, doubt in doubts.items() if doubt > 0.0}
-    if not agreement.broken(values(known), doubts):
+    uncertainties = {name: _expanded(name, one, moved) for name, one in known.items()}
+    uncertainties = {
+        name: uncertainty for name, uncertainty in uncertainties.items() if uncertainty > 0.0
+    }
+    if not agreement.broken(values(known), uncertainties):
         return []
     named = [known[name].path for name in agreement.fields or agreement.of if name in known]
     first, *others = dict.fromkeys(".".join(map(str, path)) for path in named)
@@ -92,7 +94,7 @@ def _worked_out(name: str, known: Mapping[str, Known]) -> bool:
 def _expanded(name: str, one: Known, moved: Mapping[Path, Any]) -> float:
     """Return the expanded uncertainty (k = 2) of a field or a result; of a list, its largest."""
     if "." in name:
-        stated = one.doubts.get((name.split(".")[1],))
+        stated = one.uncertainties.get((name.split(".")[1],))
         return 0.0 if stated is None else float(np.max(stated.uncertainty))
     of = [u for path, u in moved.items() if path[: len(one.path)] == one.path]
     return 2.0 * float(max((np.max(u) for u in of), default=0.0))

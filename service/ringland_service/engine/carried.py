@@ -6,7 +6,7 @@ share stays shared: one bore reading that enters a part in two results moves bot
 
 References
 ----------
-JCGM 100:2008 (from memory), 5.2: correlated inputs, here by the components that they share. A
+JCGM 100:2008, 5.2: correlated inputs, here by the components that they share. A
 part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves its inputs by c_i.
 """
 
@@ -17,7 +17,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Step, asked
+from ringland_service.core.declare import Step, input_fields
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
@@ -27,10 +27,10 @@ from ringland_service.core.declare.fields import (
     RecordsField,
     SectionField,
 )
-from ringland_service.core.metrology.propagation import Influence, Move, budget, value_at
-from ringland_service.engine.answer import Answer
+from ringland_service.core.metrology.propagation import Component, Effect, budget, value_at
 from ringland_service.engine.known import Carried, CarriedBy, Known, values
-from ringland_service.engine.question import Path, Question, fields_given, of_temperature
+from ringland_service.engine.request import Path, Request, fields_given, of_temperature
+from ringland_service.engine.response import Response
 
 # Digits that tell two directions apart: what rounding leaves between them is nothing.
 ALIKE = 13
@@ -54,28 +54,30 @@ class _Read(dict[str, Any]):
         return super().get(name, default)
 
 
-def components(influences: Sequence[Influence]) -> list[Influence]:
-    """Return the influences on a composite's fields, each under a name of its own, in order."""
-    return [replace(one, name=f"{n:05d} {one.name}") for n, one in enumerate(influences)]
+def components(components: Sequence[Component]) -> list[Component]:
+    """Return the components on a composite's fields, each under a name of its own, in order."""
+    return [replace(one, name=f"{n:05d} {one.name}") for n, one in enumerate(components)]
 
 
-def on_fields(known: Mapping[str, Known], influences: Iterable[Influence]) -> dict[str, Known]:
+def on_fields(known: Mapping[str, Known], components: Iterable[Component]) -> dict[str, Known]:
     """Return the composite's own fields, each with what moves it or a reading inside it."""
     inside: dict[Path, dict[str, dict[Path, float]]] = {}
-    for one in influences:
-        for move in one.moves:
-            for k in range(1, len(move.path) + 1):
-                of = inside.setdefault(move.path[:k], {}).setdefault(one.name, {})
-                of[move.path[k:]] = of.get(move.path[k:], 0.0) + float(one.u * move.by)
+    for one in components:
+        for effect in one.effects:
+            for k in range(1, len(effect.path) + 1):
+                of = inside.setdefault(effect.path[:k], {}).setdefault(one.name, {})
+                of[effect.path[k:]] = of.get(effect.path[k:], 0.0) + float(
+                    one.u * effect.sensitivity
+                )
     return {name: replace(one, carried=inside.get(one.path, {})) for name, one in known.items()}
 
 
-def of_results(step: Step, part: Answer, influences: Iterable[Influence]) -> CarriedBy:
+def of_results(step: Step, part: Response, components: Iterable[Component]) -> CarriedBy:
     """Return what moves each result of a part: the components carried to it, and its own."""
-    carried = {one.name for one in influences}
+    carried = {one.name for one in components}
     found: dict[str, dict[str, dict[Path, float]]] = {}
-    for influence, share in part.shares:
-        component = influence if influence in carried else f"{step.part}: {influence}"
+    for component, share in part.shares:
+        component = component if component in carried else f"{step.part}: {component}"
         for name, c in share.items():
             moved = {place: one for place, one in _places(c).items() if one}
             if moved:
@@ -99,12 +101,12 @@ def read_out(derive: Derive, known: Mapping[str, Known]) -> dict[str, Known]:
 def _as_read(of: Known, value: Any, carried: Carried) -> Known:
     """Return a value read out, with the uncertainty as stated where it is still that of ``of``."""
     u = math.hypot(*(places.get((), 0.0) for places in carried.values()))
-    doubts = {
+    uncertainties = {
         path: stated
-        for path, stated in of.doubts.items()
+        for path, stated in of.uncertainties.items()
         if stated.exact is None or math.isclose(float(stated.exact / 2), u)
     }
-    return replace(of, value=value, doubts=doubts, carried=carried)
+    return replace(of, value=value, uncertainties=uncertainties, carried=carried)
 
 
 def _read_out(
@@ -113,12 +115,12 @@ def _read_out(
     bare: Mapping[str, Any],
     found: Mapping[str, tuple[Any, str]],
 ) -> CarriedBy:
-    moves = _moves(read)
-    if not found or not moves:
+    effects = _moves(read)
+    if not found or not effects:
         return {}
-    influences = [
+    components = [
         _influence(component, [(path, c, _size(value_at(bare, path))) for path, c in on])
-        for component, on in moves.items()
+        for component, on in effects.items()
     ]
     outputs = {name: value for name, (value, _) in found.items()}
 
@@ -126,8 +128,8 @@ def _read_out(
         return {name: value for name, (value, _) in derive(moved).items()}
 
     carried: dict[str, dict[str, dict[Path, float]]] = {}
-    shares = budget(compute, bare, influences, outputs)
-    for one, share in zip(influences, shares, strict=True):
+    shares = budget(compute, bare, components, outputs)
+    for one, share in zip(components, shares, strict=True):
         for name, c in share.items():
             carried.setdefault(name, {})[one.name] = _places(c)
     return carried
@@ -144,7 +146,7 @@ def _size(value: Any) -> float:
     return abs(value) or 1.0
 
 
-def onto(inputs: Any, given: Mapping[str, Known], question: Question) -> tuple[Influence, ...]:
+def onto(inputs: Any, given: Mapping[str, Known], request: Request) -> tuple[Component, ...]:
     """Return how the components move a part's inputs, each all that it moves together."""
     found = [
         _influence(component, [(path, c, _scale(inputs, path)) for path, c in on])
@@ -155,33 +157,33 @@ def onto(inputs: Any, given: Mapping[str, Known], question: Question) -> tuple[I
         if path[0] not in given:
             found += [
                 replace(one, name=f"usual {one.name}")
-                for one in of_temperature(question, path, field)
+                for one in of_temperature(request, path, field)
             ]
     return tuple(found)
 
 
 def _moves(given: Mapping[str, Known]) -> dict[str, list[tuple[Path, float]]]:
     """Return, by component in order, the places that it moves, and by how much."""
-    moves: dict[str, list[tuple[Path, float]]] = {}
+    effects: dict[str, list[tuple[Path, float]]] = {}
     for name, known in given.items():
         for component, places in known.carried.items():
             on = [((name, *place), c) for place, c in places.items() if c]
             if on:
-                moves.setdefault(component, []).extend(on)
-    return dict(sorted(moves.items()))
+                effects.setdefault(component, []).extend(on)
+    return dict(sorted(effects.items()))
 
 
-def _influence(name: str, on: Sequence[tuple[Path, float, float]]) -> Influence:
-    """Return the influence of a component on places, given with contribution and scale.
+def _influence(name: str, on: Sequence[tuple[Path, float, float]]) -> Component:
+    """Return the component of a component on places, given with contribution and scale.
 
     It is put so that the step of the derivative is small against the scale of each place.
     """
     largest = max(scale for *_, scale in on)
     u = max(abs(c) * (largest / scale) for _, c, scale in on)
-    return Influence(
+    return Component(
         name,
         u,
-        tuple(Move(path, scale, float(f"{c / u:.{ALIKE}g}")) for path, c, scale in on),
+        tuple(Effect(path, scale, float(f"{c / u:.{ALIKE}g}")) for path, c, scale in on),
     )
 
 
@@ -191,7 +193,7 @@ def _scale(inputs: Any, path: Path) -> float:
     field: Field | None = None
     for key in path:
         if isinstance(key, str):
-            field = asked(record)[key]
+            field = input_fields(record)[key]
             if not isinstance(field, (SectionField, RecordsField)):
                 break
             record = field.record

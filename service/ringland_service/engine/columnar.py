@@ -20,12 +20,12 @@ from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.metrology.conformity import is_column
-from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.deadline import Deadline, never
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import all_influences, present
+from ringland_service.engine.request import all_components, present
+from ringland_service.engine.response import DomainError, Response, Verdict
 from ringland_service.engine.rows import Rows, groups, question_of, single_question
-from ringland_service.engine.scalar import LOUD, answer, contradiction, doubt
+from ringland_service.engine.scalar import LOUD, answer, contradiction, uncertainty
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out
 from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field, value_alone
@@ -46,7 +46,7 @@ class RowVerdicts:
 
 
 @dataclass
-class ColumnAnswer:
+class ColumnResponse:
     """What a batch answers; every list has one entry a row, None where there is nothing.
 
     Rows are counted from 0 here; what a caller sees counts from 1.
@@ -84,10 +84,10 @@ def scatter(column: list[Any], rows: Sequence[int], values: Any) -> None:
 
 def answer_rows(
     calculation: Calculation, rows: Rows, deadline: Deadline | None = None
-) -> ColumnAnswer:
+) -> ColumnResponse:
     """Answer every row that can be answered before the deadline."""
     deadline = deadline or never()
-    found = ColumnAnswer(calculation, rows.count)
+    found = ColumnResponse(calculation, rows.count)
     found.problems.update({row: list(faults) for row, faults in rows.faults.items()})
     for group in groups(rows):
         if deadline.passed():
@@ -104,32 +104,32 @@ def answer_rows(
 
 
 def _uses_instruments(rows: Rows) -> bool:
-    return any(stated.instrument is not None for stated in rows.question.doubts.values())
+    return any(stated.instrument is not None for stated in rows.request.uncertainties.values())
 
 
 def _answer_group(
-    calculation: Calculation, rows: Rows, group: list[int], found: ColumnAnswer
+    calculation: Calculation, rows: Rows, group: list[int], found: ColumnResponse
 ) -> None:
-    question = question_of(rows, calculation, group)
-    if any(present(question.inputs, agreement.of) for agreement in calculation.agreements):
+    request = question_of(rows, calculation, group)
+    if any(present(request.inputs, agreement.of) for agreement in calculation.agreements):
         raise NeedsRows
-    bad = _broken(calculation.rules, question.inputs, group, found)
+    bad = _broken(calculation.rules, request.inputs, group, found)
     if bad:
         group = [row for row in group if row not in bad]
         if group:
             _answer_group(calculation, rows, group, found)
         return
-    outputs = calculation.compute(question.inputs)
-    influences = all_influences(question, calculation)
-    u, moved, _ = doubt(calculation, question.inputs, outputs, influences)
-    left = kept(calculation, question, outputs, moved)
-    gone = None if question.defaults else left.gone
+    outputs = calculation.compute(request.inputs)
+    components = all_components(request, calculation)
+    u, moved, _ = uncertainty(calculation, request.inputs, outputs, components)
+    left = kept(calculation, request, outputs, moved)
+    gone = None if request.defaults else left.gone
     # Worked out before any of it is put: where one raises, all its rows go singly.
-    noticed = list(noticed_rows(calculation, question.inputs, outputs, moved, len(group), gone))
-    judged = list(verdicts(calculation, question, left.outputs, u))
+    noticed = list(noticed_rows(calculation, request.inputs, outputs, moved, len(group), gone))
+    judged = list(verdicts(calculation, request, left.outputs, u))
     names = {verdict.check.name for verdict in judged}
-    needs = (*left.needs, *needs_limits(calculation, question, names, left.outputs))
-    unstated = left_out(calculation, question, outputs, u, moved)
+    needs = (*left.needs, *needs_limits(calculation, request, names, left.outputs))
+    unstated = left_out(calculation, request, outputs, u, moved)
     _put_results(left, group, u, found)
     for warned, where in noticed:
         found.warn(warned, [group[i] for i in where])
@@ -151,7 +151,7 @@ def _rows_where(holds: Any, group: Sequence[int]) -> list[int]:
 
 
 def _broken(
-    rules: Sequence[Rule], inputs: Any, group: Sequence[int], found: ColumnAnswer
+    rules: Sequence[Rule], inputs: Any, group: Sequence[int], found: ColumnResponse
 ) -> set[int]:
     bad: set[int] = set()
     for rule in rules:
@@ -167,7 +167,7 @@ def _put_results(
     left: Kept,
     group: Sequence[int],
     u: Mapping[str, Any],
-    found: ColumnAnswer,
+    found: ColumnResponse,
 ) -> None:
     """Put the results of a group; raise where one is not finite, so that rows go singly."""
     shown = left.outputs
@@ -179,19 +179,22 @@ def _put_results(
         value = getattr(shown, result.name)
         if value is not None:
             found.put(found.results, result.name, group, value)
-    for name, doubted in u.items():
+    for name, uncertain in u.items():
         if hasattr(shown, name) and name not in left.gone:
-            found.put(found.u, name, group, _where_doubted(doubted, doubted))
+            found.put(found.u, name, group, _where_uncertain(uncertain, uncertain))
 
 
-def _where_doubted(values: Any, u: Any) -> Any:
-    """Return the values of a column, None in rows without doubt: a single answer has none there."""
+def _where_uncertain(values: Any, u: Any) -> Any:
+    """Return the values of a column, None in rows without uncertainty, as in a single answer."""
     if not is_column(u):
         return values
-    return [v if doubt else None for v, doubt in zip(values.tolist(), u.tolist(), strict=True)]
+    return [
+        v if uncertainty else None
+        for v, uncertainty in zip(values.tolist(), u.tolist(), strict=True)
+    ]
 
 
-def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) -> None:
+def _put_verdict(found: ColumnResponse, verdict: Verdict, group: Sequence[int]) -> None:
     if verdict.check.name not in found.verdicts:
         empty: list[Any] = [None] * found.count
         columns = (list(empty) for _ in range(6))
@@ -200,7 +203,7 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)
     scatter(column.margin, group, verdict.judged.margin)
-    scatter(column.u, group, _where_doubted(verdict.u, verdict.u))
+    scatter(column.u, group, _where_uncertain(verdict.u, verdict.u))
     scatter(column.probability, group, _probability(verdict))
     whys = verdict.why
     scatter(
@@ -210,7 +213,7 @@ def _put_verdict(found: ColumnAnswer, verdict: Verdict, group: Sequence[int]) ->
 
 def _probability(verdict: Verdict) -> Any:
     """Return the probability within; None in rows without uncertainty or without a verdict."""
-    found = _where_doubted(verdict.judged.probability, verdict.u)
+    found = _where_uncertain(verdict.judged.probability, verdict.u)
     if isinstance(verdict.why, np.ndarray) and isinstance(found, list):
         return [None if why else p for p, why in zip(found, verdict.why.tolist(), strict=True)]
     return None if isinstance(verdict.why, str) else found
@@ -220,7 +223,7 @@ def _answer_singly(
     calculation: Calculation,
     rows: Rows,
     group: Sequence[int],
-    found: ColumnAnswer,
+    found: ColumnResponse,
     deadline: Deadline,
 ) -> None:
     for row in group:
@@ -229,7 +232,7 @@ def _answer_singly(
             continue
         try:
             put_answer(found, answer(calculation, single_question(rows, calculation, row)), row)
-        except Refused as refused:
+        except DomainError as refused:
             found.problems[row] = list(refused.faults)
 
 
@@ -241,15 +244,15 @@ def _with_kind(of: Field, value: Any, inputs: Any) -> Any:
     return Quantified(value, UnitGiven(kind.unit, kind, Fraction(1), 0.0))
 
 
-def put_answer(found: ColumnAnswer, single: Answer, row: int) -> None:
+def put_answer(found: ColumnResponse, single: Response, row: int) -> None:
     """Put the answer of one row into the columns."""
     for name, field_ in declared(single.calculation.outputs).items():
         value = getattr(single.outputs, name)
         if value is not None:
             found.put(found.results, name, [row], [_with_kind(field_, value, single.inputs)])
-    for name, doubted in single.u.items():
+    for name, uncertain in single.u.items():
         if hasattr(single.outputs, name):
-            found.put(found.u, name, [row], [doubted])
+            found.put(found.u, name, [row], [uncertain])
     for verdict in single.verdicts:
         _put_verdict(found, verdict, [row])
     for warned in single.warnings:

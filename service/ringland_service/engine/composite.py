@@ -10,13 +10,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from ringland_service.core.declare import Composite, Step, asked, declared
+from ringland_service.core.declare import Composite, Step, declared, input_fields
 from ringland_service.core.declare.fields import FindingsField
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.engine.agreeing import as_told, faults
-from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.carried import components, of_results, on_fields, onto, read_out
 from ringland_service.engine.findings import findings_of
 from ringland_service.engine.known import (
@@ -28,30 +27,31 @@ from ringland_service.engine.known import (
     values,
 )
 from ringland_service.engine.opening import Open, least_ways, missing, wanted
-from ringland_service.engine.question import (
+from ringland_service.engine.request import (
     Path,
-    Question,
+    Request,
     Stated,
     as_stated,
     on_inputs,
-    stated_influences,
+    stated_components,
 )
+from ringland_service.engine.response import DomainError, Response, Verdict
 from ringland_service.engine.scalar import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)
-class CompositeAnswer:
+class CompositeResponse:
     """What a composite answers: the parts that could be worked out, and what is still open.
 
     ``taken`` says, per part, where the fields came from that are not the composite's own of the
     same name; ``joint`` which of its results stand for those of several works together;
     ``fallen_out`` says of each part that is not worked out for this engine why; ``moved`` is u of
-    each input that doubt moves, by path.
+    each input that uncertainty moves, by path.
     """
 
     calculation: Composite
     inputs: Any
-    parts: Mapping[str, Answer]
+    parts: Mapping[str, Response]
     taken: Mapping[str, Mapping[str, Path]]
     open: tuple[Open, ...]
     warnings: tuple[Warned, ...]
@@ -66,7 +66,7 @@ class CompositeAnswer:
         return tuple(v for part in self.parts.values() for v in part.verdicts)
 
 
-def answer_composite(composite: Composite, question: Question) -> CompositeAnswer:
+def answer_composite(composite: Composite, request: Request) -> CompositeResponse:
     """Answer every part whose inputs are known.
 
     Raises
@@ -74,25 +74,25 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
     Refused
         Where the inputs contradict each other; the fault names the composite's own field.
     """
-    insist_on(composite.rules, question.inputs)
-    card = _Card(composite, question)
+    insist_on(composite.rules, request.inputs)
+    card = _Card(composite, request)
     card.agree()
     for step in composite.steps:
         card.work_out(step)
         card.rule_out(step.rules_out(values(card.known)))
     if card.faults:
-        raise Refused(_once(as_told(card.faults, card.rests_on, card.known)))
+        raise DomainError(_once(as_told(card.faults, card.rests_on, card.known)))
     parts = {s.part: _joint(s, card) for s in composite.steps if s.part in card.parts}
     warnings = [w for step, part in _with_steps(composite, parts) for w in _warned(step, part)]
-    return CompositeAnswer(
+    return CompositeResponse(
         composite,
-        question.inputs,
+        request.inputs,
         parts,
         {part: _elsewhere(taken) for part, taken in card.taken.items()},
         tuple(o for opened in card.open.values() for o in opened),
         tuple(dict.fromkeys(warnings)),
         _cautions(composite, parts),
-        as_stated(question.doubts, card.moved),
+        as_stated(request.uncertainties, card.moved),
         card.fallen_out,
         card.replaced,
     )
@@ -101,18 +101,18 @@ def answer_composite(composite: Composite, question: Question) -> CompositeAnswe
 class _Card:
     """What is known and worked out so far, step by step."""
 
-    def __init__(self, composite: Composite, question: Question) -> None:
-        self.composite, self.question = composite, question
+    def __init__(self, composite: Composite, request: Request) -> None:
+        self.composite, self.request = composite, request
         try:
-            stated = components(stated_influences(question))
+            stated = components(stated_components(request))
         except CoreError as fault:
-            raise Refused([fault]) from fault
+            raise DomainError([fault]) from fault
         self.moved = on_inputs(stated)
-        self.known = on_fields(known_values(question.inputs, question.doubts), stated)
+        self.known = on_fields(known_values(request.inputs, request.uncertainties), stated)
         if composite.derive is not None:
             self.known |= read_out(composite.derive, self.known)
         self.where = paths(composite.inputs)
-        self.parts: dict[str, Answer] = {}
+        self.parts: dict[str, Response] = {}
         self.taken: dict[str, dict[str, Known | None]] = {}
         # Names that each part rests on: fields, and results of earlier parts.
         self.rests_on: dict[str, set[str]] = {}
@@ -146,7 +146,7 @@ class _Card:
         if why:
             self.fallen_out[step.part] = why
             return
-        keys = {n: source_key(step, n, self.known) for n in asked(step.calculation.inputs)}
+        keys = {n: source_key(step, n, self.known) for n in input_fields(step.calculation.inputs)}
         keys |= dict.fromkeys(step.without(known), None)
         taken = {n: None if key is None else self.known[key] for n, key in keys.items()}
         taken |= {name: Known(value, (name,)) for name, value in step.fixed.items()}
@@ -155,16 +155,16 @@ class _Card:
             ways = least_ways([need for need in needs if need])
             self.open[step.part] = [Open(step.part, step.purpose, ways)] if ways else []
             return
-        question = _part_question(step, taken, self.question, self.findings)
+        request = _part_question(step, taken, self.request, self.findings)
         try:
-            part = answer(step.calculation, question)
-        except Refused as refused:
+            part = answer(step.calculation, request)
+        except DomainError as refused:
             self.faults += [_named_here(fault, taken) for fault in refused.faults]
             return
         self.parts[step.part], self.taken[step.part] = part, taken
         self.rests_on[step.part] = {key for key in keys.values() if key is not None}
         self.findings += findings_of(part)
-        carried = of_results(step, part, question.carried or ())
+        carried = of_results(step, part, request.carried or ())
         self.known |= results_of(step, part, carried)
         self.open[step.part] = wanted(step, part, self.known, self.where)
         self.agree()
@@ -213,7 +213,7 @@ def _once(faults: Sequence[CoreError]) -> list[CoreError]:
     return list({(f.field, f.also, f.message): f for f in faults}.values())
 
 
-def _joint(step: Step, card: _Card) -> Answer:
+def _joint(step: Step, card: _Card) -> Response:
     """Return the part's answer, with what several works change together in its place."""
     part = card.parts[step.part]
     joint = {
@@ -241,15 +241,15 @@ def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
     return {n: k.path for n, k in taken.items() if k is not None and k.path[-1] != n}
 
 
-def _with_steps(composite: Composite, parts: Mapping[str, Answer]) -> list[tuple[Step, Answer]]:
+def _with_steps(composite: Composite, parts: Mapping[str, Response]) -> list[tuple[Step, Response]]:
     return [(step, parts[step.part]) for step in composite.steps if step.part in parts]
 
 
-def _warned(step: Step, part: Answer) -> list[Warned]:
+def _warned(step: Step, part: Response) -> list[Warned]:
     return [replace(w, field=f"{step.part}.{w.field}") for w in part.warnings]
 
 
-def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, ...]:
+def _cautions(composite: Composite, parts: Mapping[str, Response]) -> tuple[str, ...]:
     lines = list(cautions_of(composite))
     for part in parts.values():
         lines += part.cautions
@@ -259,13 +259,13 @@ def _cautions(composite: Composite, parts: Mapping[str, Answer]) -> tuple[str, .
 def _part_question(
     step: Step,
     taken: Mapping[str, Known | None],
-    question: Question,
+    request: Request,
     findings: Sequence[Finding],
-) -> Question:
+) -> Request:
     given = {name: k for name, k in taken.items() if k is not None}
-    doubts: dict[Path, Stated] = {}
+    uncertainties: dict[Path, Stated] = {}
     for name, k in given.items():
-        doubts |= {(name, *p[1:]): stated for p, stated in k.doubts.items()}
+        uncertainties |= {(name, *p[1:]): stated for p, stated in k.uncertainties.items()}
     values = {name: k.value for name, k in given.items()}
     for name, field_ in declared(step.calculation.inputs).items():
         if isinstance(field_, FindingsField):
@@ -275,12 +275,12 @@ def _part_question(
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
     }
     return replace(
-        question,
+        request,
         inputs=inputs,
-        doubts=doubts,
+        uncertainties=uncertainties,
         left_out=left,
-        told=question.weigh,
-        carried=onto(inputs, given, question),
+        told=request.weigh,
+        carried=onto(inputs, given, request),
     )
 
 

@@ -2,18 +2,18 @@
 
 from typing import Any
 
-from ringland_service.core.declare import asked, declared
+from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.metrology.conformity import CLOSE, WORDS
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import WHY
-from ringland_service.engine.answer import Answer, Verdict
+from ringland_service.engine.response import Response, Verdict
 
 
-def findings_of(part: Answer) -> tuple[Finding, ...]:
+def findings_of(part: Response) -> tuple[Finding, ...]:
     """Return the verdicts of a part as findings, in canonical units."""
-    known = {**asked(part.calculation.inputs), **declared(part.calculation.outputs)}
+    known = {**input_fields(part.calculation.inputs), **declared(part.calculation.outputs)}
     remarks = {w.field: w.message for w in part.warnings if w.code == UNSTATED}
     return tuple(
         _finding(verdict, remarks.get(known[verdict.check.value].public(verdict.check.value)))
@@ -43,7 +43,7 @@ def said(verdict: Verdict, remark: str | None = None) -> str:
     them out.
     """
     told = verdict.u is not None and remark is None
-    doubt = f" ± {_number(verdict, 2.0 * verdict.u)}" if told else ""
+    uncertainty = f" ± {_number(verdict, 2.0 * verdict.u)}" if told else ""
     unit = f" {verdict.kind.unit}" if verdict.kind else ""
     word = WORDS[verdict.judged.verdict]
     if verdict.why is not None:
@@ -55,7 +55,7 @@ def said(verdict: Verdict, remark: str | None = None) -> str:
     limit = f"{_sides(verdict, verdict.limit)}{unit} ({standing})"
     words = f"{verdict.check.words}, {verdict.of}" if verdict.of else verdict.check.words
     beside = f" ({remark})" if remark else ""
-    return f"{words}: {value}{doubt}{unit}{beside} against {limit}: {word}"
+    return f"{words}: {value}{uncertainty}{unit}{beside} against {limit}: {word}"
 
 
 def _number(verdict: Verdict, value: Any) -> str:

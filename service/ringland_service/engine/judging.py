@@ -5,15 +5,15 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, Check, asked, declared
+from ringland_service.core.declare import Calculation, Check, declared, input_fields
 from ringland_service.core.declare.fields import Field
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.significant import kind_and_digits
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, judge
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import NOT_JUDGED, reasons
-from ringland_service.engine.answer import Verdict
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import Verdict
 
 
 def judged_field(
@@ -21,21 +21,21 @@ def judged_field(
 ) -> tuple[Kind | None, int | None]:
     """Return kind and digits of the result or input that a check judges."""
     outputs = declared(calculation.outputs)
-    judged: Field = outputs[name] if name in outputs else asked(calculation.inputs)[name]
+    judged: Field = outputs[name] if name in outputs else input_fields(calculation.inputs)[name]
     return kind_and_digits(judged, inputs)
 
 
 def limit_in_force(
-    check: Check, question: Question, inputs: Any, outputs: Any
+    check: Check, request: Request, inputs: Any, outputs: Any
 ) -> Limit | tuple[Limit, ...] | None:
     """Return the request's limit, else the default one (of each member its own), else None."""
-    limit = question.limits.get(check.name)
+    limit = request.limits.get(check.name)
     if limit is None and check.default is not None:
         default = check.default(inputs, outputs)
         if isinstance(default, tuple):
             return default or None
         limit = default
-        if limit and not question.defaults and limit.standing == "common_practice":
+        if limit and not request.defaults and limit.standing == "common_practice":
             return None
     if limit is None or (limit.low is None and limit.high is None):
         return None
@@ -49,38 +49,52 @@ def value_judged(check: Check, inputs: Any, outputs: Any) -> Any:
 
 
 def verdicts(
-    calculation: Calculation, question: Question, outputs: Any, u: Mapping[str, Any]
+    calculation: Calculation, request: Request, outputs: Any, u: Mapping[str, Any]
 ) -> Iterator[Verdict]:
     """Yield the verdict of each check that has a value and a limit."""
     for check in calculation.checks:
-        value = value_judged(check, question.inputs, outputs)
+        value = value_judged(check, request.inputs, outputs)
         if value is None:
             # A default limit may be reckoned from what is absent with it.
             continue
-        limit = limit_in_force(check, question, question.inputs, outputs)
+        limit = limit_in_force(check, request, request.inputs, outputs)
         if limit is None:
             continue
-        kind, digits = judged_field(calculation, check.value, question.inputs)
-        for place, (of, one, doubt) in enumerate(_each(check, value, u.get(check.value), outputs)):
+        kind, digits = judged_field(calculation, check.value, request.inputs)
+        for place, (of, one, uncertainty) in enumerate(
+            _each(check, value, u.get(check.value), outputs)
+        ):
             own = limit[place] if isinstance(limit, tuple) else limit
-            rule = question.rule if doubt is not None else "simple"
-            judged = judge(one, doubt, own, rule)
+            rule = request.rule if uncertainty is not None else "simple"
+            judged = judge(one, uncertainty, own, rule)
             word = _word(check, judged.verdict)
-            why = reasons(check.unjudged, question.inputs, outputs, own, word == PASS)
+            why = reasons(check.unjudged, request.inputs, outputs, own, word == PASS)
             yield Verdict(
-                check, kind, digits, one, doubt, own, rule, judged, _or_none(word, why), of, why
+                check,
+                kind,
+                digits,
+                one,
+                uncertainty,
+                own,
+                rule,
+                judged,
+                _or_none(word, why),
+                of,
+                why,
             )
 
 
-def _each(check: Check, value: Any, doubt: Any, outputs: Any) -> Iterator[tuple[str, Any, Any]]:
+def _each(
+    check: Check, value: Any, uncertainty: Any, outputs: Any
+) -> Iterator[tuple[str, Any, Any]]:
     """Yield what a check judges: the value, or each member of a list with its name."""
     if not check.each:
-        yield "", value, doubt
+        yield "", value, uncertainty
         return
     names = getattr(outputs, check.each)
-    # A member that no doubt moves has none, as a single value has.
-    doubts = [None] * len(value) if doubt is None else [u or None for u in doubt]
-    yield from zip(names, value, doubts, strict=True)
+    # A member that no uncertainty moves has none, as a single value has.
+    uncertainties = [None] * len(value) if uncertainty is None else [u or None for u in uncertainty]
+    yield from zip(names, value, uncertainties, strict=True)
 
 
 def _or_none(word: Any, why: Any) -> Any:
@@ -91,7 +105,7 @@ def _or_none(word: Any, why: Any) -> Any:
 
 
 def _word(check: Check, verdict: Any) -> Any:
-    """Return the word of the verdict; where doubt means fail, too close is a fail."""
+    """Return the word of the verdict; where uncertainty means fail, too close is a fail."""
     if not check.inconclusive_fails:
         return verdict
     if isinstance(verdict, str):

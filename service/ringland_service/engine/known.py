@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from ringland_service.core.declare import Step, asked, declared
+from ringland_service.core.declare import Step, declared, input_fields
 from ringland_service.core.declare.fields import SectionField
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Path, Stated
+from ringland_service.engine.request import Path, Stated
+from ringland_service.engine.response import Response
 
 # By component of the uncertainty, by place inside a value: the contribution of one standard
 # uncertainty of that component, with its sign.
@@ -17,38 +17,40 @@ CarriedBy = Mapping[str, Carried]
 
 @dataclass(frozen=True)
 class Known:
-    """A value that a part can take, with its doubt, what that leaves out, and its origin.
+    """A value that a part can take, with its uncertainty, what that leaves out, and its origin.
 
     ``carried`` is how each component of the uncertainty moves it, ``carried.py``.
     """
 
     value: Any
     path: Path
-    doubts: Mapping[Path, Stated] = field(default_factory=dict)
+    uncertainties: Mapping[Path, Stated] = field(default_factory=dict)
     left_out: Mapping[str, Any] = field(default_factory=dict)
     carried: Carried = field(default_factory=dict)
 
 
-def known_values(inputs: Any, doubts: Mapping[Path, Stated], path: Path = ()) -> dict[str, Known]:
+def known_values(
+    inputs: Any, uncertainties: Mapping[Path, Stated], path: Path = ()
+) -> dict[str, Known]:
     """Return the values given, by field name; the fields of a section by their own names too."""
     found: dict[str, Known] = {}
     record: type = type(inputs)
-    for name, f in asked(record).items():
+    for name, f in input_fields(record).items():
         value = getattr(inputs, name)
         if value is None:
             continue
         here = (*path, name)
-        stated = {p[len(path) :]: d for p, d in doubts.items() if p[: len(here)] == here}
+        stated = {p[len(path) :]: d for p, d in uncertainties.items() if p[: len(here)] == here}
         found[name] = Known(value, here, stated)
         if isinstance(f, SectionField):
-            found |= known_values(value, doubts, here)
+            found |= known_values(value, uncertainties, here)
     return found
 
 
 def paths(record: type, path: Path = ()) -> dict[str, Path]:
     """Return where each field of a record, or of its sections, stands."""
     found: dict[str, Path] = {}
-    for name, f in asked(record).items():
+    for name, f in input_fields(record).items():
         found[name] = (*path, name)
         if isinstance(f, SectionField):
             found |= paths(f.record, (*path, name))
@@ -70,7 +72,7 @@ def source_key(step: Step, name: str, known: Mapping[str, Known]) -> str | None:
     return next((s for s in sources_of(step, name) if s in known), None)
 
 
-def results_of(step: Step, part: Answer, carried: CarriedBy) -> dict[str, Known]:
+def results_of(step: Step, part: Response, carried: CarriedBy) -> dict[str, Known]:
     """Return a part's results as sources for later parts, under ``part.result``.
 
     ``carried`` is what moves each result, by its name.
@@ -80,13 +82,13 @@ def results_of(step: Step, part: Answer, carried: CarriedBy) -> dict[str, Known]
         value = getattr(part.outputs, name)
         if value is not None:
             u = part.u.get(name)
-            doubts: dict[Path, Stated] = {}
+            uncertainties: dict[Path, Stated] = {}
             if u is not None:
-                doubts[(name,)] = Stated(uncertainty=2.0 * u)
+                uncertainties[(name,)] = Stated(uncertainty=2.0 * u)
             found[f"{step.part}.{name}"] = Known(
                 value,
                 (step.part, name),
-                doubts,
+                uncertainties,
                 part.left_out.get(name, {}),
                 carried.get(name, {}),
             )

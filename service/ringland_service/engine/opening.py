@@ -4,11 +4,11 @@ import itertools
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from ringland_service.core.declare import Step, Way, asked, defaults
+from ringland_service.core.declare import Step, Way, defaults, input_fields
 from ringland_service.core.engines.materials import UNKNOWN
-from ringland_service.engine.answer import Answer
 from ringland_service.engine.known import Known, sources_of
-from ringland_service.engine.question import Path
+from ringland_service.engine.request import Path
+from ringland_service.engine.response import Response
 
 
 @dataclass(frozen=True)
@@ -49,8 +49,10 @@ def missing(
     """Return what the part still waits for: per need, the sets of fields of which one will do."""
     calculation = step.calculation
     optional = defaults(calculation.inputs)
-    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
-    needs += [*calculation.one_of, *besides]
+    needs: list[tuple[Way, ...]] = [
+        ((n,),) for n in input_fields(calculation.inputs) if n not in optional
+    ]
+    needs += [*calculation.any_of, *besides]
     found, through = [], []
     for ways in needs:
         lacking = [[name for name in way if taken[name] is None] for way in ways]
@@ -83,7 +85,7 @@ def _field_sets(
 
 
 def wanted(
-    step: Step, part: Answer, known: Mapping[str, Known], where: Mapping[str, Path]
+    step: Step, part: Response, known: Mapping[str, Known], where: Mapping[str, Path]
 ) -> list[Open]:
     """Return what the part itself asks for besides, less what is known already."""
     found = []

@@ -10,7 +10,7 @@ import numpy as np
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
 from ringland_service.engine.scalar import with_limit_sides
 
 
@@ -37,7 +37,7 @@ class Rows:
     count: int
     columns: Mapping[str, Sequence[Any]]
     shared: Mapping[str, Any]
-    question: Question
+    request: Request
     uncertainty: Mapping[str, Any] = field(default_factory=dict)
     limits: Mapping[tuple[str, str], Sequence[Any]] = field(default_factory=dict)
     faults: Mapping[int, Sequence[CoreError]] = field(default_factory=dict)
@@ -77,12 +77,12 @@ def _taken(column: Sequence[Any], group: Sequence[int]) -> Any:
     return np.array([column[row] for row in group], dtype=float)
 
 
-def question_of(rows: Rows, calculation: Calculation, group: Sequence[int]) -> Question:
+def question_of(rows: Rows, calculation: Calculation, group: Sequence[int]) -> Request:
     """Return the question of a group of rows, its numbers as columns."""
     return _question(rows, calculation, lambda column: _taken(column, group))
 
 
-def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:
+def single_question(rows: Rows, calculation: Calculation, row: int) -> Request:
     """Return the question of one row, its numbers as floats."""
 
     def cell(column: Sequence[Any]) -> Any:
@@ -94,23 +94,25 @@ def single_question(rows: Rows, calculation: Calculation, row: int) -> Question:
 
 def _question(
     rows: Rows, calculation: Calculation, take: Callable[[Sequence[Any]], Any]
-) -> Question:
+) -> Request:
     """Return the question that ``take`` leaves of the columns, beside what all rows share."""
     values = dict(rows.shared) | {n: take(c) for n, c in rows.columns.items()}
     given = {name: value for name, value in values.items() if value is not None}
-    doubts = dict(rows.question.doubts)
+    uncertainties = dict(rows.request.uncertainties)
     for name, column in rows.uncertainty.items():
         stated = take(column) if isinstance(column, list) else column
         if isinstance(values.get(name), tuple) and np.ndim(stated):
             stated = float(stated[0])
         if stated is not None:
-            doubts[(name,)] = Stated(uncertainty=stated)
-    limits = dict(rows.question.limits)
+            uncertainties[(name,)] = Stated(uncertainty=stated)
+    limits = dict(rows.request.limits)
     for (check, side), column in rows.limits.items():
         stated = take(column)
         if stated is not None:
             limits[check] = dataclasses.replace(limits.get(check, Limit()), **{side: stated})
     inputs = calculation.inputs(**given)
-    question = dataclasses.replace(rows.question, inputs=inputs, doubts=doubts, limits=limits)
-    filled = with_limit_sides(calculation, question)
-    return question if filled is inputs else dataclasses.replace(question, inputs=filled)
+    request = dataclasses.replace(
+        rows.request, inputs=inputs, uncertainties=uncertainties, limits=limits
+    )
+    filled = with_limit_sides(calculation, request)
+    return request if filled is inputs else dataclasses.replace(request, inputs=filled)

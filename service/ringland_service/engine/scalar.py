@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
+from ringland_service.core.declare import Calculation, Operation, Rule, declared, input_fields
 from ringland_service.core.declare.fields import (
     LimitSideField,
     UncertaintyOfField,
@@ -16,29 +16,29 @@ from ringland_service.core.declare.fields import (
 )
 from ringland_service.core.declare.notices import CAUTIONS, FIRST
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
-from ringland_service.core.metrology.propagation import Influence, budget, combined
+from ringland_service.core.metrology.propagation import Component, budget, combined
 from ringland_service.engine.agreeing import insist_agree
-from ringland_service.engine.answer import Answer, Refused, Shares
 from ringland_service.engine.judging import verdicts
-from ringland_service.engine.question import (
+from ringland_service.engine.request import (
     Path,
-    Question,
-    all_influences,
+    Request,
+    all_components,
     as_stated,
     on_inputs,
     present,
-    stated_influences,
+    stated_components,
 )
+from ringland_service.engine.response import DomainError, Response, Shares
 from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out
-from ringland_service.engine.warnings import doubt_notices, noticed
+from ringland_service.engine.warnings import noticed, uncertainty_notices
 
 # A number too large to hold, or a division by nothing, is a refusal and never an answer.
 LOUD: dict[str, Any] = {"over": "raise", "divide": "raise", "invalid": "raise"}
 NOT_FINITE = "the arithmetic has no finite answer for these inputs"
 
 
-def answer(calculation: Calculation, question: Question) -> Answer:
+def answer(calculation: Calculation, request: Request) -> Response:
     """Answer one question.
 
     Raises
@@ -46,43 +46,43 @@ def answer(calculation: Calculation, question: Question) -> Answer:
     Refused
         Where inputs contradict each other or lie where the arithmetic does not hold.
     """
-    inputs = with_limit_sides(calculation, question)
-    if inputs is not question.inputs:
-        question = dataclasses.replace(question, inputs=inputs)
+    inputs = with_limit_sides(calculation, request)
+    if inputs is not request.inputs:
+        request = dataclasses.replace(request, inputs=inputs)
     insist_on(calculation.rules, inputs)
-    insist_agree(calculation, question)
+    insist_agree(calculation, request)
     try:
         with np.errstate(**LOUD):
-            return _answer(calculation, question)
+            return _answer(calculation, request)
     except CoreError as fault:
-        raise Refused([fault]) from fault
+        raise DomainError([fault]) from fault
     except ArithmeticError as error:
-        first = next(iter(asked(calculation.inputs)))
-        raise Refused([OutOfBounds(first, NOT_FINITE, "check the readings")]) from error
+        first = next(iter(input_fields(calculation.inputs)))
+        raise DomainError([OutOfBounds(first, NOT_FINITE, "check the readings")]) from error
 
 
-def _answer(calculation: Calculation, question: Question) -> Answer:
-    inputs = question.inputs
+def _answer(calculation: Calculation, request: Request) -> Response:
+    inputs = request.inputs
     outputs = calculation.compute(inputs)
     insist_finite(outputs)
-    influences = all_influences(question, calculation)
-    u, moved, shares = doubt(calculation, inputs, outputs, influences)
-    shown = as_stated(question.doubts, moved)
+    components = all_components(request, calculation)
+    u, moved, shares = uncertainty(calculation, inputs, outputs, components)
+    shown = as_stated(request.uncertainties, moved)
     u |= _one_for_one(calculation, inputs, shown)
-    unstated = left_out(calculation, question, outputs, u, moved)
-    left = kept(calculation, question, outputs, moved)
-    passed = tuple(verdicts(calculation, question, left.outputs, u))
+    unstated = left_out(calculation, request, outputs, u, moved)
+    left = kept(calculation, request, outputs, moved)
+    passed = tuple(verdicts(calculation, request, left.outputs, u))
     warnings = (
-        *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
-        *doubt_notices(calculation, inputs, outputs, influences, passed),
+        *noticed(calculation, inputs, outputs, moved, None if request.defaults else left.gone),
+        *uncertainty_notices(calculation, inputs, outputs, components, passed),
         *left.needs,
-        *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
-        *needs_errors(question),
+        *needs_limits(calculation, request, {v.check.name for v in passed}, left.outputs),
+        *needs_errors(request),
         *(warned for warned, _ in false_precision(calculation, outputs, u, unstated)),
     )
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
-    return Answer(
+    return Response(
         calculation,
         left.inputs,
         left.outputs,
@@ -96,18 +96,18 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     )
 
 
-def doubt(
-    calculation: Calculation, inputs: Any, outputs: Any, influences: Sequence[Influence]
+def uncertainty(
+    calculation: Calculation, inputs: Any, outputs: Any, components: Sequence[Component]
 ) -> tuple[dict[str, Any], dict[Path, Any], Shares]:
     """Return u of each result and single input by name, and of each input moved by its path.
 
-    Last what each influence contributes to each result.
+    Last what each component contributes to each result.
     """
-    if not influences:
+    if not components:
         return {}, {}, ()
-    moved = on_inputs(influences)
+    moved = on_inputs(components)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
-    working = _working(calculation, inputs, influences)
+    working = _working(calculation, inputs, components)
     shares = budget(calculation.compute, inputs, working, outputs)
     u = single | combined(shares)
     for name, value in u.items():
@@ -115,7 +115,7 @@ def doubt(
             raise OutOfBounds(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
-    names = [influence.name for influence in working]
+    names = [component.name for component in working]
     return u, moved, tuple(zip(names, shares, strict=True))
 
 
@@ -134,20 +134,20 @@ def _one_for_one(
 
 
 def _working(
-    calculation: Calculation, inputs: Any, influences: Sequence[Influence]
-) -> Sequence[Influence]:
-    """Return the influences less the readings that no result rests on."""
+    calculation: Calculation, inputs: Any, components: Sequence[Component]
+) -> Sequence[Component]:
+    """Return the components less the readings that no result rests on."""
     gone = calculation.left_out(inputs) if calculation.left_out is not None else ()
     if not gone:
-        return influences
+        return components
     working = [
-        dataclasses.replace(one, moves=tuple(m for m in one.moves if m.path not in gone))
-        for one in influences
+        dataclasses.replace(one, effects=tuple(m for m in one.effects if m.path not in gone))
+        for one in components
     ]
-    return [one for one in working if one.moves]
+    return [one for one in working if one.effects]
 
 
-def cautions_of(calculation: Declared) -> tuple[str, ...]:
+def cautions_of(calculation: Operation) -> tuple[str, ...]:
     """Return the cautions that ride with the calculation, the general one first."""
     lines = tuple(CAUTIONS[step] for step in calculation.cautions)
     return (FIRST, *lines) if lines else ()
@@ -169,31 +169,31 @@ def _uncertainties(record: type) -> tuple[tuple[str, str], ...]:
     return tuple((n, f.of) for n, f in found if isinstance(f, UncertaintyOfField))
 
 
-def _stated(record: type, question: Question) -> dict[str, Any]:
+def _stated(record: type, request: Request) -> dict[str, Any]:
     """Return the standard uncertainties that the record asks of its own inputs."""
     asked_for = _uncertainties(record)
     if not asked_for:
         return {}
-    moved = on_inputs(stated_influences(question))
+    moved = on_inputs(stated_components(request))
     found = {name: moved.get((of,), moved.get((of, "value"))) for name, of in asked_for}
     return {name: u for name, u in found.items() if u is not None}
 
 
-def with_limit_sides(calculation: Calculation, question: Question) -> Any:
+def with_limit_sides(calculation: Calculation, request: Request) -> Any:
     """Return the inputs with what the compute asks of the request itself filled in.
 
     That is the request's own limits, the uncertainty of an input, and whether common-practice
     figures may stand in.
     """
     filled: dict[str, Any] = {
-        name: getattr(question.limits[f.check], f.side) if f.side else question.limits[f.check]
+        name: getattr(request.limits[f.check], f.side) if f.side else request.limits[f.check]
         for name, f in _limit_sides(calculation.inputs)
-        if f.check in question.limits
+        if f.check in request.limits
     }
-    filled |= _stated(calculation.inputs, question)
-    if not question.defaults:
+    filled |= _stated(calculation.inputs, request)
+    if not request.defaults:
         filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
-    return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
+    return dataclasses.replace(request.inputs, **filled) if filled else request.inputs
 
 
 def contradiction(rule: Rule) -> Contradiction:
@@ -210,7 +210,7 @@ def insist_on(rules: Sequence[Rule], inputs: Any) -> None:
         if present(inputs, rule.fields) and bool(rule.broken(inputs))
     ]
     if faults:
-        raise Refused(faults)
+        raise DomainError(faults)
 
 
 def _numbers(value: Any) -> Iterator[float]:

@@ -7,14 +7,14 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, Check, asked, declared
+from ringland_service.core.declare import Calculation, Check, declared, input_fields
 from ringland_service.core.declare.expressions import names_in
 from ringland_service.core.declare.fields import LimitSideField, ResultField
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.declare.usual import ALL, Figure, Usual
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.question import Path, Question
+from ringland_service.engine.request import Path, Request
 
 CODE = "needs_figure"
 OFF = "common-practice figures are switched off (defaults: off)"
@@ -82,7 +82,7 @@ def _stands_in(figure: Figure, inputs: Any, moved: Collection[str]) -> bool:
 
 
 def kept(
-    calculation: Calculation, question: Question, outputs: Any, moved: Mapping[Path, Any]
+    calculation: Calculation, request: Request, outputs: Any, moved: Mapping[Path, Any]
 ) -> Kept:
     """Return what is left of an answer where common practice is switched off; all where it is on.
 
@@ -91,8 +91,8 @@ def kept(
     NeedsRows
         Where rows of a column differ in what stands in.
     """
-    inputs = question.inputs
-    if question.defaults:
+    inputs = request.inputs
+    if request.defaults:
         return Kept(inputs, outputs)
     names = {str(path[0]) for path in moved}
     used = [f for f in calculation.figures if _stands_in(f, inputs, names)]
@@ -104,7 +104,7 @@ def kept(
         if lost:
             needs.append(_need(calculation, figure, lost))
     return Kept(
-        _without(inputs, [n for n in asked(calculation.inputs) if _is_usual(inputs, n)]),
+        _without(inputs, [n for n in input_fields(calculation.inputs) if _is_usual(inputs, n)]),
         _without(outputs, gone & declared(calculation.outputs).keys()),
         frozenset(gone),
         tuple(needs),
@@ -158,13 +158,13 @@ def _of_results(calculation: Calculation, outputs: Any) -> Iterator[Warned]:
 
 
 def needs_limits(
-    calculation: Calculation, question: Question, passed: Collection[str], outputs: Any
+    calculation: Calculation, request: Request, passed: Collection[str], outputs: Any
 ) -> Iterator[Warned]:
     """Yield which limits would judge what common practice is not let to judge."""
-    if question.defaults:
+    if request.defaults:
         return
     for check in calculation.checks:
-        if check.name not in passed and _would_judge(check, question.inputs, outputs):
+        if check.name not in passed and _would_judge(check, request.inputs, outputs):
             place = f"limits.{check.name}"
             message = f"{OFF}: no verdict on the {check.words}; give {place}, the maker's limit"
             yield Warned(CODE, place, message)
@@ -178,12 +178,12 @@ def _would_judge(check: Check, inputs: Any, outputs: Any) -> bool:
     return isinstance(limit, Limit) and limit.standing == "common_practice"
 
 
-def needs_errors(question: Question) -> Iterator[Warned]:
+def needs_errors(request: Request) -> Iterator[Warned]:
     """Yield which instruments would have to state their own errors."""
-    if question.defaults:
+    if request.defaults:
         return
-    known = question.measuring.instruments
-    used = {stated.instrument for stated in question.doubts.values()}
+    known = request.measuring.instruments
+    used = {stated.instrument for stated in request.uncertainties.values()}
     used |= {instrument.zero_set_in for instrument in known.values() if instrument.id in used}
     for instrument in known.values():
         if instrument.id in used and instrument.typical:

@@ -18,8 +18,8 @@ from ringland_service.core.declare.fields import Field, QuantityField, ResultFie
 from ringland_service.core.declare.notices import UNSTATED, Warned
 from ringland_service.core.metrology.propagation import value_at
 from ringland_service.core.quantities.typical import typical_uncertainty
-from ringland_service.engine.question import Path, Question, fields_given, places
-from ringland_service.engine.slopes import Reading, leaf_of, slopes
+from ringland_service.engine.request import Path, Request, fields_given, places
+from ringland_service.engine.sensitivities import Reading, leaf_of, slopes
 
 # √(U² + share²) reaches 1.1·U where the share reaches this times U.
 WEIGHT = math.sqrt(1.1**2 - 1.0)
@@ -57,7 +57,7 @@ LeftOut = Mapping[str, Any]
 
 def left_out(
     calculation: Calculation,
-    question: Question,
+    request: Request,
     outputs: Any,
     u: Mapping[str, Any],
     stated: Mapping[Path, Any],
@@ -69,7 +69,7 @@ def left_out(
     u, stated : mapping
         Standard uncertainty of the results by name, and of the inputs that are moved by path.
     """
-    if not u or not question.weigh:
+    if not u or not request.weigh:
         return {}
     fields = declared(calculation.outputs).items()
     here = {n: leaf_of(outputs, n) for n, f in fields if n in u and isinstance(f, ResultField)}
@@ -77,8 +77,8 @@ def left_out(
     if not here:
         return {}
     squares: dict[str, dict[str, Any]] = {name: {} for name in here}
-    unstated = list(_unstated(question, stated))
-    followed = slopes(calculation, question.inputs, here, [reading for reading, _ in unstated])
+    unstated = list(_unstated(request, stated))
+    followed = slopes(calculation, request.inputs, here, [reading for reading, _ in unstated])
     for (_, out), by_result in zip(unstated, followed, strict=True):
         for name, slope in by_result.items():
             if isinstance(slope, float) and not slope:
@@ -109,17 +109,17 @@ def false_precision(
             yield Warned(UNSTATED, public, message), where
 
 
-def _unstated(question: Question, stated: Mapping[Path, Any]) -> Iterator[tuple[Reading, LeftOut]]:
+def _unstated(request: Request, stated: Mapping[Path, Any]) -> Iterator[tuple[Reading, LeftOut]]:
     """Yield each reading that states no uncertainty, or leaves something out, with how much."""
     readings: list[Any] = []
     found: list[tuple[Path, Field, Any, LeftOut]] = []
-    for path, field, value in fields_given(question.inputs):
+    for path, field, value in fields_given(request.inputs):
         for place, reading in places(path, value):
             readings.append(reading)
-            if place in question.left_out:
-                out = question.left_out[place]
+            if place in request.left_out:
+                out = request.left_out[place]
             else:
-                usual = None if place in stated else _typical(question.inputs, path, field, reading)
+                usual = None if place in stated else _typical(request.inputs, path, field, reading)
                 out = {} if usual is None else {short(field.words): usual}
             if out:
                 found.append((place, field, reading, out))

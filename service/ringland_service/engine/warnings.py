@@ -1,4 +1,4 @@
-"""What an answer warns of: unusual readings, the calculation's own notices, doubt."""
+"""What an answer warns of: unusual readings, the calculation's own notices, uncertainty."""
 
 from collections.abc import Collection, Iterator, Sequence
 from functools import cache
@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.declare import Calculation, declared, input_fields
 from ringland_service.core.declare.fields import (
     Field,
     NumberField,
@@ -17,19 +17,21 @@ from ringland_service.core.declare.fields import (
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.declare.usual import Usual
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.metrology.propagation import Influence
+from ringland_service.core.metrology.propagation import Component
 from ringland_service.core.metrology.undecided import undecided
-from ringland_service.engine.answer import Verdict
-from ringland_service.engine.question import Path, fields_given
+from ringland_service.engine.request import Path, fields_given
+from ringland_service.engine.response import Verdict
 
 NOT_STATED = "no uncertainty was stated, so the value alone decides (rule simple)"
-WITHIN_DOUBT = "the leading readings lie within their doubt: which of them leads is not settled"
+WITHIN_UNCERTAINTY = (
+    "the leading readings lie within their uncertainty: which of them leads is not settled"
+)
 
 
 @cache
 def public_field(calculation: Calculation, name: str) -> str:
     """Return the public name of an input or a result."""
-    known = {**declared(calculation.outputs), **asked(calculation.inputs)}
+    known = {**declared(calculation.outputs), **input_fields(calculation.inputs)}
     return known[name].public(name) if name in known else name
 
 
@@ -38,7 +40,7 @@ def _watched(record: type) -> tuple[tuple[str, Field], ...]:
     """Return the fields that have usual bounds, and the sections that may hold some."""
     return tuple(
         (name, f)
-        for name, f in asked(record).items()
+        for name, f in input_fields(record).items()
         if isinstance(f, SectionField)
         or (isinstance(f, (QuantityField, NumberField)) and any(_bounds(f)[:2]))
     )
@@ -89,7 +91,7 @@ def _noticed(
     gone: Collection[str] | None,
 ) -> Iterator[tuple[Warned, Any]]:
     for notice in calculation.notices:
-        if notice.unless_uncertainty and _all_doubted(inputs, notice.unless_uncertainty, moved):
+        if notice.unless_uncertainty and _all_uncertain(inputs, notice.unless_uncertainty, moved):
             continue
         if gone is not None and (notice.common_practice or notice.field in gone):
             continue
@@ -99,8 +101,8 @@ def _noticed(
             yield Warned(notice.code, name, notice.message), holds
 
 
-def _all_doubted(inputs: Any, name: str, moved: Collection[Path]) -> bool:
-    """Return whether doubt moves every quantity of that name."""
+def _all_uncertain(inputs: Any, name: str, moved: Collection[Path]) -> bool:
+    """Return whether uncertainty moves every quantity of that name."""
     return all(path in moved for path, _, _ in fields_given(inputs) if path[-1] == name)
 
 
@@ -150,19 +152,23 @@ def value_alone(verdict: Verdict) -> Any:
     return verdict.why == "" if isinstance(verdict.why, np.ndarray) else verdict.why is None
 
 
-def doubt_notices(
+def uncertainty_notices(
     calculation: Calculation,
     inputs: Any,
     outputs: Any,
-    influences: Sequence[Influence],
+    components: Sequence[Component],
     passed: Sequence[Verdict],
 ) -> Iterator[Warned]:
-    """Yield what doubt calls for: none stated, or readings that lie within it."""
+    """Yield what uncertainty calls for: none stated, or readings that lie within it."""
     for name in dict.fromkeys(v.check.value for v in passed if value_alone(v)):
         yield Warned("no_uncertainty_stated", public_field(calculation, name), NOT_STATED)
     names = _extremes(calculation)
-    if names and influences:
-        found = undecided(calculation.compute, inputs, influences, names, outputs)
+    if names and components:
+        found = undecided(calculation.compute, inputs, components, names, outputs)
         for name, open_ in found.items():
             if open_:
-                yield Warned("readings_within_doubt", public_field(calculation, name), WITHIN_DOUBT)
+                yield Warned(
+                    "readings_within_uncertainty",
+                    public_field(calculation, name),
+                    WITHIN_UNCERTAINTY,
+                )

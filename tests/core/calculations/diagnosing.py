@@ -7,7 +7,7 @@ from typing import Any
 from reference_cases import filled
 
 from ringland_service.core.calculations.diagnosis import diagnosis
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
 from ringland_service.engine.scalar import answer
 
 DESCRIBED = Path(__file__).parents[2] / "reference" / "data" / "described_engines.toml"
@@ -17,8 +17,8 @@ ENGINES: list[dict[str, Any]] = tomllib.loads(DESCRIBED.read_text("utf-8"))["eng
 def diagnosed(*evidence: str, defaults: bool = True, **more: Any) -> Any:
     """Return the outputs for a four-stroke without decompressor, unless told otherwise."""
     known = {"cycle": "four_stroke", "decompressor": "none", "evidence": list(evidence), **more}
-    question = Question(filled(diagnosis.Inputs, known), defaults=defaults)
-    return answer(diagnosis.CALCULATION, question).outputs
+    request = Request(filled(diagnosis.Inputs, known), defaults=defaults)
+    return answer(diagnosis.CALCULATION, request).outputs
 
 
 def scores(found: Any) -> dict[str, float]:

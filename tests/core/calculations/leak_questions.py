@@ -4,8 +4,8 @@ from typing import Any
 
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer
 
 
@@ -14,18 +14,19 @@ def ask(
     inputs: dict[str, Any],
     limits: dict[str, Limit] | None = None,
     defaults: bool = True,
-    **doubts: float,
-) -> Answer:
-    stated = {(name,): Stated(uncertainty=u) for name, u in doubts.items()}
+    **uncertainties: float,
+) -> Response:
+    stated = {(name,): Stated(uncertainty=u) for name, u in uncertainties.items()}
     given = calculation.inputs(**inputs)
     return answer(
-        calculation, Question(inputs=given, doubts=stated, limits=limits or {}, defaults=defaults)
+        calculation,
+        Request(inputs=given, uncertainties=stated, limits=limits or {}, defaults=defaults),
     )
 
 
-def codes(found: Answer) -> set[str]:
+def codes(found: Response) -> set[str]:
     return {warned.code for warned in found.warnings}
 
 
-def words(found: Answer) -> dict[str, str]:
+def words(found: Response) -> dict[str, str]:
     return {verdict.check.name: verdict.word for verdict in found.verdicts}

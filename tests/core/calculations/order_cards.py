@@ -6,7 +6,7 @@ from hypothesis import event
 from hypothesis import strategies as st
 
 from ringland_service.core.calculations.order_card import order_card
-from ringland_service.core.declare import asked, defaults
+from ringland_service.core.declare import defaults, input_fields
 from ringland_service.core.declare.fields import (
     ChoiceField,
     CountField,
@@ -17,8 +17,8 @@ from ringland_service.core.declare.fields import (
     ReadingsField,
     SectionField,
 )
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 CARD = order_card.CALCULATION
@@ -57,8 +57,8 @@ TEXTS = {
 }
 
 
-def asked_for(inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(CARD, Question(inputs=CARD.inputs(**inputs), **about))
+def asked_for(inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(CARD, Request(inputs=CARD.inputs(**inputs), **about))
 
 
 def lines_of(inputs: dict[str, Any], **about: Any) -> dict[int, Any]:
@@ -94,7 +94,7 @@ def values_of(name: str, field: Field) -> st.SearchStrategy[Any]:
 
 def records_of(record: type) -> st.SearchStrategy[dict[str, Any]]:
     """Return the values of a record: each optional one given or not."""
-    cells = {name: values_of(name, field) for name, field in asked(record).items()}
+    cells = {name: values_of(name, field) for name, field in input_fields(record).items()}
     optional = {name: cells.pop(name) for name in defaults(record) if name in cells}
     return st.fixed_dictionaries(cells, optional=optional)
 
@@ -112,7 +112,7 @@ def in_order(values: dict[str, Any]) -> dict[str, Any]:
 
 
 @st.composite
-def cards(draw: st.DrawFn) -> tuple[dict[str, Any], Answer]:
+def cards(draw: st.DrawFn) -> tuple[dict[str, Any], Response]:
     """Return the inputs of a card, and its answer; where it is refused, of one that is not."""
     values = in_order(draw(records_of(CARD.inputs)))
     if draw(st.booleans()):
@@ -131,6 +131,6 @@ def cards(draw: st.DrawFn) -> tuple[dict[str, Any], Answer]:
         values.pop("piston_mark", None)
     try:
         return values, asked_for(values, defaults=draw(st.booleans()))
-    except Refused:
+    except DomainError:
         event("refused")
         return BORED, asked_for(BORED)

@@ -11,18 +11,18 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.general.convert import ends
 from ringland_service.core.calculations.general.verdict import Part
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Path, Question, Stated
+from ringland_service.engine.request import Path, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 
-def asked(name: str, doubts: dict[str, float] | None = None, **inputs: Any) -> Answer:
+def asked(name: str, uncertainties: dict[str, float] | None = None, **inputs: Any) -> Response:
     calculation = BY_NAME[name]
     assert isinstance(calculation, Calculation)
     stated: dict[Path, Stated] = {
-        (field,): Stated(uncertainty=u) for field, u in (doubts or {}).items()
+        (field,): Stated(uncertainty=u) for field, u in (uncertainties or {}).items()
     }
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), doubts=stated))
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), uncertainties=stated))
 
 
 def part(**stated: Any) -> Part:
@@ -38,12 +38,12 @@ CLEARANCE = {"value": mm(0.0745), "high": mm(0.08)}
 
 def test_gauge_to_absolute_takes_the_air_pressure() -> None:
     gauge = quantified(900.0, "kPa(g)", "pressure_gauge")
-    with pytest.raises(Refused, match="takes the air pressure on the spot"):
+    with pytest.raises(DomainError, match="takes the air pressure on the spot"):
         asked("convert", value=gauge, to=unit_given("kPa(a)", "pressure_absolute"))
 
 
-def test_a_doubt_is_converted_as_a_difference() -> None:
-    """1 psi of doubt is 6.894757 kPa, at gauge and absolute alike; no offset (by hand)."""
+def test_a_uncertainty_is_converted_as_a_difference() -> None:
+    """1 psi of uncertainty is 6.894757 kPa, at gauge and absolute alike; no offset (by hand)."""
     gauge = quantified(100.0, "psi", "pressure_gauge")
     limit = quantified(1e3, "kPa", "pressure_gauge")
     found = asked("verdict", {"value": 6.894757293168361}, value=gauge, high=limit)
@@ -70,13 +70,13 @@ BAD_PARTS = [
 
 @pytest.mark.parametrize("stated", BAD_PARTS, ids=["nothing", "two", "no_size", "zero"])
 def test_a_part_states_one_thing(stated: dict[str, Any]) -> None:
-    with pytest.raises(Refused, match="each part states one of"):
+    with pytest.raises(DomainError, match="each part states one of"):
         asked("verdict", **CLEARANCE, parts=(part(**stated),))
 
 
 def test_a_part_of_another_kind() -> None:
     wrong = part(max_permissible_error=quantified(5.0, "kPa", "pressure_gauge"))
-    with pytest.raises(Refused, match="not of the value's kind"):
+    with pytest.raises(DomainError, match="not of the value's kind"):
         asked("verdict", **CLEARANCE, parts=(wrong,))
 
 
@@ -102,13 +102,13 @@ def test_a_pressure_part_in_any_pressure_of_a_difference() -> None:
     assert found.outputs.expanded_uncertainty == pytest.approx(20.0 / math.sqrt(3.0), rel=1e-12)
 
 
-def test_doubt_is_stated_once() -> None:
-    with pytest.raises(Refused, match="stated twice"):
+def test_uncertainty_is_stated_once() -> None:
+    with pytest.raises(DomainError, match="stated twice"):
         asked(
             "verdict", {"value": 0.008}, **CLEARANCE, parts=(part(max_permissible_error=mm(0.005)),)
         )
 
 
 def test_a_low_limit_above_the_high_one() -> None:
-    with pytest.raises(Refused, match="the lower limit is above the upper one"):
+    with pytest.raises(DomainError, match="the lower limit is above the upper one"):
         asked("verdict", value=mm(0.05), low=mm(0.08), high=mm(0.03))

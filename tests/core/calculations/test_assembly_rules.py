@@ -14,8 +14,8 @@ from ringland_service.core.calculations.assembly.estimate import Line, rounded
 from ringland_service.core.calculations.assembly.fastener_order import Fastener
 from ringland_service.core.calculations.assembly.run_in import RunInStep
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
 
 
@@ -56,9 +56,9 @@ BASE: dict[str, dict[str, Any]] = {
 ALL = (TORQUE, ORDER, CLOCKING, PREMIX, RUN_IN, ESTIMATE)
 
 
-def asked(of: Calculation, **changes: Any) -> Question:
+def asked(of: Calculation, **changes: Any) -> Request:
     given = {n: v for n, v in (BASE[of.name] | changes).items() if v is not None}
-    return Question(inputs=of.inputs(**given))
+    return Request(inputs=of.inputs(**given))
 
 
 @pytest.mark.parametrize("of", ALL, ids=lambda of: of.name)
@@ -140,7 +140,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 def test_refused_in_words_of_the_trade(
     of: Calculation, changes: dict[str, Any], words: str
 ) -> None:
-    with pytest.raises(Refused, match=words):
+    with pytest.raises(DomainError, match=words):
         answer(of, asked(of, **changes))
 
 
@@ -213,17 +213,17 @@ def test_even_circle_goes_across(half: int, radius: float) -> None:
 def test_proposed_places_break_no_limit(bore: float, thrust: float, count: int) -> None:
     rings = [(f"ring {n}", "compression", 0.0) for n in range(count)]
     rings += [("expander", "expander", 0.0), ("upper", "rail", 0.0), ("lower", "rail", 0.0)]
-    question = asked(
+    request = asked(
         CLOCKING,
         bore_mm=bore,
         thrust_axis_deg=thrust,
         gaps=gaps(*rings),
         **dict.fromkeys(("ring_pins", "port_windows", "ring_end_half_width_mm")),
     )
-    proposed = answer(CLOCKING, question).outputs.proposed_gaps_deg
+    proposed = answer(CLOCKING, request).outputs.proposed_gaps_deg
     assert proposed is not None
     placed = gaps(*((name, kind, a) for (name, kind, _), a in zip(rings, proposed, strict=True)))
-    again = Question(inputs=CLOCKING.inputs(bore_mm=bore, thrust_axis_deg=thrust, gaps=placed))
+    again = Request(inputs=CLOCKING.inputs(bore_mm=bore, thrust_axis_deg=thrust, gaps=placed))
     found = answer(CLOCKING, again)
     assert found.outputs.clocked_well
     assert {v.word for v in found.verdicts} == {"pass"}

@@ -1,4 +1,4 @@
-"""What crank torque, crankcase and oil use refuse, warn of, and how doubt and limits judge."""
+"""What crank torque, crankcase and oil use refuse, warn of, and how they are judged."""
 
 from typing import Any
 
@@ -12,7 +12,7 @@ from ringland_service.core.calculations.engine_tests import (
 )
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.response import DomainError
 
 CRANK = charged_crank_torque.CALCULATION
 CASE = crankcase_leak.CALCULATION
@@ -41,7 +41,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("calculation", "inputs", "message"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], message: str) -> None:
-    with pytest.raises(Refused, match=message) as refused:
+    with pytest.raises(DomainError, match=message) as refused:
         ask(calculation, inputs)
     assert len(refused.value.faults) == 1
 
@@ -56,7 +56,7 @@ def test_the_peak_judges_whatever_angle_is_held() -> None:
     assert "harmless_only_here" not in codes(ask(CRANK, BIG | {"held_at_deg": 45.0}))
 
 
-def test_doubt_about_the_peak_counts_as_fail() -> None:
+def test_uncertainty_about_the_peak_counts_as_fail() -> None:
     """At 190 kPa the peak is 39.05 N.m: U of 2.06 N.m reaches past 40, U of 0.21 does not."""
     low = BIG | {"supply_pressure_kpa": 190.0}
     assert words(ask(CRANK, low, supply_pressure_kpa=10.0)) == {"charged_peak_torque": "fail"}
@@ -120,8 +120,8 @@ def test_half_a_degree_turns_a_verdict() -> None:
     warm = {"start_temperature_c": 22.0, "end_temperature_c": 21.5}
     assert words(ask(CASE, PRESSURE, own))["crankcase_pressure_loss"] == "fail"
     assert words(ask(CASE, PRESSURE | warm, own))["crankcase_pressure_loss"] == "pass"
-    doubtful = ask(CASE, PRESSURE | warm, own, end_temperature_c=0.5)
-    assert words(doubtful)["crankcase_pressure_loss"] == "too_close_to_call"
+    uncertain = ask(CASE, PRESSURE | warm, own, end_temperature_c=0.5)
+    assert words(uncertain)["crankcase_pressure_loss"] == "too_close_to_call"
 
 
 @pytest.mark.parametrize(

@@ -12,8 +12,8 @@ from ringland_service.core.calculations import BY_NAME, PARTS
 from ringland_service.core.declare import Calculation, Composite
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.composite import CompositeResponse, answer_composite
+from ringland_service.engine.request import Request, Stated
 from ringland_service.engine.scalar import answer
 
 ONE, CARD, PART = BY_NAME["choice-by-consequence"], BY_NAME["job-card"], PARTS["consequences"]
@@ -26,7 +26,7 @@ share = st.floats(0.0, 1.0)
 
 def weighed(**given_: Any) -> Any:
     """Return the results for a probability that is told."""
-    return answer(ONE, Question(inputs=ONE.inputs(currency="EUR", **given_))).outputs
+    return answer(ONE, Request(inputs=ONE.inputs(currency="EUR", **given_))).outputs
 
 
 @given(reuse=money, repair=money, comeback=st.floats(0.01, 1e5), within=share)
@@ -68,13 +68,13 @@ def test_the_probability_is_that_of_a_normal_distribution(
     high = width + (low or 0.05)
     sides = {"high": high} if low is None else {"low": low, "high": high}
     given_ = {n: quantified(v, "mm", "length") for n, v in {"value": value, **sides}.items()}
-    question = Question(
+    request = Request(
         inputs=ONE.inputs(
             currency="EUR", cost_of_reuse=1.0, cost_of_repair=2.0, cost_of_comeback=3.0, **given_
         ),
-        doubts={("value",): Stated(uncertainty=expanded)},
+        uncertainties={("value",): Stated(uncertainty=expanded)},
     )
-    found = answer(ONE, question)
+    found = answer(ONE, request)
     outside = norm(value, expanded / 2.0)
     within = outside.cdf(high) - (0.0 if low is None else outside.cdf(low))
     assert found.outputs.conformance_probability == pytest.approx(within, abs=2e-9)
@@ -85,7 +85,7 @@ def finding(check: str, **more: Any) -> Finding:
     return Finding(check, "too_close_to_call", f"{check} said", close=True, **more)
 
 
-def test_what_counts_doubt_as_a_fail_is_not_offered() -> None:
+def test_what_counts_uncertainty_as_a_fail_is_not_offered() -> None:
     """And neither is what is settled, or what has no uncertainty."""
     findings = (
         finding("clearance", probability=0.75),
@@ -109,7 +109,7 @@ def test_what_counts_doubt_as_a_fail_is_not_offered() -> None:
     assert [choice.cheaper for choice in hurts.choices] == [None, None]
 
 
-def card(price: dict[str, Any], clearance_doubt: float = 0.01) -> CompositeAnswer:
+def card(price: dict[str, Any], clearance_uncertainty: float = 0.01) -> CompositeResponse:
     """Return a card whose clearance of 0.121 mm stands against a maker's limit of 0.120 mm."""
     job = {
         "cylinder": {"bore_largest_mm": 73.052},
@@ -118,9 +118,11 @@ def card(price: dict[str, Any], clearance_doubt: float = 0.01) -> CompositeAnswe
     }
     return answer_composite(
         CARD,
-        Question(
+        Request(
             inputs=filled(CARD.inputs, job),
-            doubts={("cylinder", "bore_largest_mm"): Stated(uncertainty=clearance_doubt)},
+            uncertainties={
+                ("cylinder", "bore_largest_mm"): Stated(uncertainty=clearance_uncertainty)
+            },
             limits={"piston_clearance_max": Limit(None, 0.12)},
         ),
     )
@@ -144,7 +146,7 @@ def test_the_card_offers_the_choice_where_prices_are_told() -> None:
 
 def test_the_card_offers_none_where_it_is_not_asked_or_settled() -> None:
     assert "consequences" not in card({}).parts
-    settled = card(COSTS, clearance_doubt=0.0005)
+    settled = card(COSTS, clearance_uncertainty=0.0005)
     assert settled.parts["consequences"].outputs.choices is None
     half_told = card({"cost_of_reuse": 40.0})
     assert "consequences" not in half_told.parts

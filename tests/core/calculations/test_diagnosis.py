@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from diagnosing import ENGINES, at_hand, counted, diagnosed, scores
 
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.response import DomainError
 
 FOR_RB_AND_PS = {"rings_or_bore": 2.0, "piston_damage": 1.1}
 
@@ -343,7 +343,7 @@ REFUSED = [
 def test_what_cannot_be_is_refused(
     evidence: tuple[str, ...], engine: dict[str, Any], message: str
 ) -> None:
-    with pytest.raises(Refused, match=message):
+    with pytest.raises(DomainError, match=message):
         diagnosed(*evidence, **engine)
 
 

@@ -15,7 +15,7 @@ from ringland_service.core.calculations.diagnosis.tables import (
     SUSPECTS,
     WEIGHTS,
 )
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.response import DomainError
 
 CYCLES = ("four_stroke", "two_stroke")
 ENGINE = {"decompressor": "manual_lifter", "decompressor_state": "manual_not_used"}
@@ -38,7 +38,7 @@ def told(draw: Any, least: int = 1) -> tuple[str, list[str]]:
     evidence = draw(names)
     try:
         ask(cycle, evidence)
-    except Refused:
+    except DomainError:
         assume(False)
     return cycle, evidence
 
@@ -71,7 +71,7 @@ def test_evidence_for_a_suspect_never_lowers_it(of: Any, data: Any) -> None:
     before = scores(ask(cycle, evidence))
     try:
         after = scores(ask(cycle, [*evidence, more]))
-    except Refused:
+    except DomainError:
         assume(False)
     for line in EVIDENCE[more].lines:
         if line.suspect in after:

@@ -1,4 +1,4 @@
-"""What piston clearance, ring gap and the compression tests refuse, and the doubt they carry."""
+"""What piston clearance, ring gap and the compression tests refuse, and their uncertainty."""
 
 from typing import Any
 
@@ -15,8 +15,8 @@ from ringland_service.core.calculations.engine_tests import (
 from ringland_service.core.declare import Calculation
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.instruments import Instrument
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 FIT = piston_clearance.CALCULATION
@@ -111,13 +111,13 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), **about))
+def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), **about))
 
 
 @pytest.mark.parametrize(("calculation", "inputs", "why"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(calculation, inputs)
 
 
@@ -130,10 +130,12 @@ def clearance_u(
         if "bore_largest_mm" in inputs
         else [("bore_survey", "pin_axis_mm"), ("bore_survey", "thrust_axis_mm")]
     )
-    doubts = {path: Stated(instrument="gauge") for path in bores}
-    doubts[("piston_size_mm",)] = Stated(instrument="micrometer")
+    uncertainties = {path: Stated(instrument="gauge") for path in bores}
+    uncertainties[("piston_size_mm",)] = Stated(instrument="micrometer")
     measuring = Measuring({"gauge": gauge, "micrometer": micrometer}, each, kelvin)
-    return float(2 * ask(FIT, inputs, doubts=doubts, measuring=measuring).u["clearance_max_mm"])
+    return float(
+        2 * ask(FIT, inputs, uncertainties=uncertainties, measuring=measuring).u["clearance_max_mm"]
+    )
 
 
 ORDINARY = Instrument(
@@ -170,7 +172,7 @@ def test_clearance_by_a_gauge_set_in_the_same_micrometer() -> None:
     assert clearance_u(SET_IN, SAME, 5, 0.5, **PAIR) == pytest.approx(0.0032818, rel=2e-6)
 
 
-def test_clearance_at_20c_takes_its_doubt_from_the_table_of_materials() -> None:
+def test_clearance_at_20c_takes_its_uncertainty_from_the_table_of_materials() -> None:
     plain = {name: PAIR[name] for name in ("bore_largest_mm", "piston_size_mm")}
     assert clearance_u(SET_IN, SAME, 5, 0.5, **plain) == pytest.approx(0.0032818, rel=2e-6)
 
@@ -204,7 +206,7 @@ def test_compression_at_700_kpa(gauge: float, weather: float | None, expanded: f
         },
     )
     assert found.outputs.reading_uncertainty_kpa_diff == pytest.approx(expanded, rel=2e-6)
-    # The formula and the propagation are two ways to the same doubt.
+    # The formula and the propagation are two ways to the same uncertainty.
     assert 2 * found.u["reading_at_sea_level_kpa"] == pytest.approx(expanded, rel=2e-6)
 
 

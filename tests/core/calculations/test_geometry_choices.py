@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations.geometry import squish
 from ringland_service.core.calculations.geometry._squish_floor import floor_in_force, squish_floor
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
 from ringland_service.engine.scalar import answer
 
 SQUISH = squish.CALCULATION
@@ -27,7 +27,7 @@ JOB: dict[str, Any] = {
 def asked(limit: float | None = None, *, defaults: bool = True, **changed: Any) -> Any:
     limits = {} if limit is None else {"smallest_squish": Limit(limit)}
     inputs = squish.Inputs(**{**JOB, **changed})
-    return answer(SQUISH, Question(inputs, limits=limits, defaults=defaults))
+    return answer(SQUISH, Request(inputs, limits=limits, defaults=defaults))
 
 
 def hundredths(low: int, high: int) -> st.SearchStrategy[int]:
@@ -40,10 +40,10 @@ def hundredths(low: int, high: int) -> st.SearchStrategy[int]:
     at_hand=st.lists(hundredths(0, 150), min_size=1, max_size=8),
     wanted=hundredths(60, 200),
     floor=hundredths(50, 150),
-    doubt=hundredths(1, 10),
+    uncertainty=hundredths(1, 10),
 )
 def test_the_choice_against_counting_in_hundredths(
-    solder: list[int], fitted: int, at_hand: list[int], wanted: int, floor: int, doubt: int
+    solder: list[int], fitted: int, at_hand: list[int], wanted: int, floor: int, uncertainty: int
 ) -> None:
     """Outside: whole numbers, every gasket tried one by one, with no rounding anywhere."""
     found = asked(
@@ -52,9 +52,9 @@ def test_the_choice_against_counting_in_hundredths(
         base_gasket_fitted_mm=fitted / 100,
         base_gaskets_mm=tuple(g / 100 for g in at_hand),
         squish_wanted_mm=wanted / 100,
-        solder_uncertainty_mm=doubt / 100,
+        solder_uncertainty_mm=uncertainty / 100,
     ).outputs
-    keep = [g for g in at_hand if min(solder) - (fitted - g) - doubt >= floor]
+    keep = [g for g in at_hand if min(solder) - (fitted - g) - uncertainty >= floor]
     # Distances times the number of readings are whole; on a tie the thicker.
     count, total = len(solder), sum(solder)
 
@@ -77,7 +77,7 @@ def test_the_requests_own_floor_decides() -> None:
     assert chosen == {0.9: 0.2, 1.0: 0.3, 1.2: 0.5}
 
 
-def test_doubt_of_the_reading_does_not_tip_the_choice() -> None:
+def test_uncertainty_of_the_reading_does_not_tip_the_choice() -> None:
     """U of what follows from the reading is that of the reading, though 0.3 is on the floor."""
     found = asked(1.08)
     assert found.outputs.chosen_gasket_mm == 0.3
@@ -86,11 +86,11 @@ def test_doubt_of_the_reading_does_not_tip_the_choice() -> None:
     assert verdicts["smallest_squish_after"] == "pass"
 
 
-def test_doubt_stated_on_each_solder_averages_in_the_mean() -> None:
+def test_uncertainty_stated_on_each_solder_averages_in_the_mean() -> None:
     """Two readings of U = 0.04 each: 0.04/sqrt(2) in the mean (JCGM 100:2008, from memory)."""
     inputs = squish.Inputs(solder_mm=(1.32, 1.36))
-    doubts: dict[Any, Stated] = {("solder_mm",): Stated(0.04)}
-    found = answer(SQUISH, Question(inputs, doubts=doubts))
+    uncertainties: dict[Any, Stated] = {("solder_mm",): Stated(0.04)}
+    found = answer(SQUISH, Request(inputs, uncertainties=uncertainties))
     assert 2 * found.u["squish_mm"] == pytest.approx(0.04 / 2**0.5, rel=1e-6)
     assert 2 * found.u["smallest_squish_mm"] == pytest.approx(0.04, rel=1e-6)
 

@@ -12,8 +12,8 @@ from ringland_service.core.calculations.geometry import (
 )
 from ringland_service.core.calculations.head import cam_check, flatness
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 POSITION = piston_position.CALCULATION
@@ -106,17 +106,17 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def asked(calculation: Calculation, values: dict[str, Any], **more: Any) -> Answer:
-    return answer(calculation, Question(calculation.inputs(**values), **more))
+def asked(calculation: Calculation, values: dict[str, Any], **more: Any) -> Response:
+    return answer(calculation, Request(calculation.inputs(**values), **more))
 
 
 @pytest.mark.parametrize(("calculation", "values", "words"), REFUSED)
 def test_refused_in_words(calculation: Calculation, values: dict[str, Any], words: str) -> None:
-    with pytest.raises(Refused, match=words):
+    with pytest.raises(DomainError, match=words):
         asked(calculation, values)
 
 
-# A doubt said on the reading and by the field that states it for all.
+# An uncertainty said on the reading and by the field that states it for all.
 TWICE: list[tuple[Calculation, dict[str, Any], str]] = [
     (SQUISH, {**SOLDER, "solder_uncertainty_mm": 0.04}, "solder_mm"),
     (
@@ -135,9 +135,11 @@ TWICE: list[tuple[Calculation, dict[str, Any], str]] = [
 
 
 @pytest.mark.parametrize(("calculation", "values", "field"), TWICE)
-def test_doubt_is_said_once(calculation: Calculation, values: dict[str, Any], field: str) -> None:
-    with pytest.raises(Refused, match=f"{field}: its doubt is stated twice"):
-        asked(calculation, values, doubts={(field,): Stated(0.05)})
+def test_uncertainty_is_said_once(
+    calculation: Calculation, values: dict[str, Any], field: str
+) -> None:
+    with pytest.raises(DomainError, match=f"{field}: its uncertainty is stated twice"):
+        asked(calculation, values, uncertainties={(field,): Stated(0.05)})
 
 
 def test_a_face_that_rocks_and_is_told_to_be_flat() -> None:

@@ -1,4 +1,4 @@
-"""Choosing lash shims: against every way to share them out, ties, doubt, and what is refused."""
+"""Choosing lash shims: against every way to share them out, ties, uncertainty, refusals."""
 
 import itertools
 from typing import Any
@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations.head import lash_shim
 from ringland_service.core.calculations.head._shim_inputs import Inputs, Valve
 from ringland_service.core.calculations.head._shim_jobs import pieces
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 SHIM = lash_shim.CALCULATION
@@ -20,8 +20,8 @@ ONE: dict[str, Any] = {"shim_mm": 2.648, "found_mm": 0.06, **RANGE}
 STEPS = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
 
 
-def ask(inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(SHIM, Question(inputs=Inputs(**inputs), **about))
+def ask(inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(SHIM, Request(inputs=Inputs(**inputs), **about))
 
 
 def valve(name: str, old: float, lash: float, **more: Any) -> Valve:
@@ -131,11 +131,11 @@ def test_the_steps_made_end_where_the_maker_says() -> None:
     assert (made[0], made[1], made[-1], len(made)) == (1.2, 1.25, 3.5, 47)
 
 
-def test_doubt_near_a_tie_does_not_tip_the_choice() -> None:
-    """Aims of 0.25 missed by 0.025 either way: the doubt is the readings' own, no step of 0.05."""
+def test_uncertainty_near_a_tie_does_not_tip_the_choice() -> None:
+    """Aims of 0.25 missed by 0.025 either way: uncertainty is the readings', no step of 0.05."""
     inputs = {**ONE, "shim_mm": 2.6, "found_mm": 0.125, **STEPS}
-    doubts = {("found_mm",): Stated(uncertainty=0.0141421)}
-    found = ask(inputs, doubts=doubts)
+    uncertainties = {("found_mm",): Stated(uncertainty=0.0141421)}
+    found = ask(inputs, uncertainties=uncertainties)
     assert found.outputs.shim_chosen_mm == 2.45
     assert found.outputs.lash_after_mm == pytest.approx(0.275)
     assert 2 * found.u["lash_after_mm"] == pytest.approx(0.0141421, rel=1e-6)
@@ -147,8 +147,8 @@ def test_doubt_near_a_tie_does_not_tip_the_choice() -> None:
 def test_each_of_several_valves_is_judged() -> None:
     several = (valve("intake", 2.6, 0.1), valve("exhaust", 2.7, 0.05, lash_low_mm=0.25))
     inputs = {**RANGE, "valves": several, "shims_mm": (2.41, 2.46)}
-    doubts = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
-    found = ask(inputs, doubts=doubts)
+    uncertainties = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
+    found = ask(inputs, uncertainties=uncertainties)
     judged = {v.of: (v.word, v.u) for v in found.verdicts if v.check.name == "lash_after_each"}
     # By hand: 2.7 - 2.41 = 0.29 or 2.7 - 2.46 = 0.24 for the intake, 2.75 - 2.46 = 0.29 for the
     # exhaust alone; margins 0.01 each, both within 0.0141421.
@@ -181,7 +181,7 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("inputs", "why"), REFUSED)
 def test_refused(inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(inputs)
 
 
@@ -235,8 +235,8 @@ def test_each_valve_is_judged_by_its_own_range_as_found_and_after() -> None:
 def test_uncertainty_at_the_edge_of_the_range_does_not_tip_who_is_left() -> None:
     several = (valve("A", 2.5, 0.2), valve("B", 2.7, 0.05))
     inputs = {**RANGE, "valves": several, "use_shims_taken_out": True, "shims_mm": (2.49,)}
-    doubts = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
-    found = ask(inputs, doubts=doubts)
+    uncertainties = {("valves", k, "found_mm"): Stated(uncertainty=0.0141421) for k in range(2)}
+    found = ask(inputs, uncertainties=uncertainties)
     words = {(v.check.name, v.of): v.word for v in found.verdicts}
     assert words[("lash_found_each", "A")] == "too_close_to_call"
     assert found.outputs.valves_shimmed == ("B",)
@@ -252,6 +252,6 @@ def test_uncertainty_at_the_edge_of_the_range_does_not_tip_who_is_left() -> None
     ],
 )
 def test_what_is_wrong_with_the_lash_is_said_of_the_lash(more: dict[str, Any], field: str) -> None:
-    with pytest.raises(Refused) as refused:
+    with pytest.raises(DomainError) as refused:
         ask(more)
     assert [fault.field for fault in refused.value.faults] == [field]

@@ -1,4 +1,4 @@
-"""What leak-down and leak area refuse, warn of, and how their doubt and limits judge."""
+"""What leak-down and leak area refuse, warn of, and how their uncertainty and limits judge."""
 
 from typing import Any
 
@@ -8,7 +8,7 @@ from leak_questions import ask, codes, words
 from ringland_service.core.calculations.engine_tests import leak_area, leak_down
 from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Refused
+from ringland_service.engine.response import DomainError
 
 LEAK = leak_down.CALCULATION
 AREA = leak_area.CALCULATION
@@ -32,7 +32,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     ),
     (LEAK, READ | {"gauge_full_scale_kpa": 1000.0}, "says nothing without their error"),
     (LEAK, READ | {"gauge_error_pct": 1.6}, "full scale, which is missing"),
-    (LEAK, READ | DIAL | COMPARED, "doubt of the gauges is stated twice"),
+    (LEAK, READ | DIAL | COMPARED, "uncertainty of the gauges is stated twice"),
     (LEAK, READ | {"gauge_residual_kpa_diff": 3.0}, "once the difference of the gauges is taken"),
     (LEAK, READ | {"good_to_pct": 10.0}, "part of the tester maker's scale"),
     (
@@ -59,12 +59,12 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("calculation", "inputs", "message"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], message: str) -> None:
-    with pytest.raises(Refused, match=message) as refused:
+    with pytest.raises(DomainError, match=message) as refused:
         ask(calculation, inputs)
     assert len(refused.value.faults) == 1
 
 
-def test_the_gauges_are_the_doubt_of_the_leak() -> None:
+def test_the_gauges_are_the_uncertainty_of_the_leak() -> None:
     """Bench uncertainty table, 6 digits: 1.78951 points for two unmatched gauges of 1.6 %."""
     found = ask(LEAK, TESTER | DIAL)
     assert found.u["leak_pct"] == pytest.approx(1.78951, rel=1e-5)
@@ -81,8 +81,8 @@ def test_one_gauge_moves_all_readings_of_the_cylinder() -> None:
     assert found.u["leak_spread_pct"] == pytest.approx(spread * 16 / 3**0.5 / 690, rel=1e-6)
 
 
-def test_doubt_is_not_said_twice() -> None:
-    with pytest.raises(Refused, match="stated twice"):
+def test_uncertainty_is_not_said_twice() -> None:
+    with pytest.raises(DomainError, match="stated twice"):
         ask(LEAK, TESTER | DIAL, supply_pressure_kpa=5.0)
 
 
@@ -183,7 +183,7 @@ def test_an_area_is_never_judged() -> None:
     assert "for_comparison_only" in codes(ask(AREA, TESTER))
 
 
-def test_the_doubt_of_a_converted_reading() -> None:
+def test_the_uncertainty_of_a_converted_reading() -> None:
     """About as the square root of the loss: 5 kPa of 78 are 6.4 %, half of it on the area."""
     found = ask(AREA, TESTER | {"other_restrictor_mm": 1.5}, cylinder_pressure_kpa=5.0)
     relative = 2 * found.u["leak_area_mm2"] / found.outputs.leak_area_mm2

@@ -1,4 +1,4 @@
-"""What the orders for the machinist refuse, and the doubt that they carry."""
+"""What the orders for the machinist refuse, and the uncertainty that they carry."""
 
 from typing import Any
 
@@ -16,8 +16,8 @@ from ringland_service.core.calculations.machining import (
 from ringland_service.core.calculations.machining.clean_up import Score
 from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question, Stated
+from ringland_service.engine.request import Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 CLEAN_UP = clean_up.CALCULATION
@@ -97,14 +97,14 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def ask(calculation: Calculation, inputs: dict[str, Any], **doubts: float) -> Answer:
-    stated = {path_of(name): Stated(uncertainty=u) for name, u in doubts.items()}
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), doubts=stated))
+def ask(calculation: Calculation, inputs: dict[str, Any], **uncertainties: float) -> Response:
+    stated = {path_of(name): Stated(uncertainty=u) for name, u in uncertainties.items()}
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), uncertainties=stated))
 
 
 @pytest.mark.parametrize(("calculation", "inputs", "words"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], words: str) -> None:
-    with pytest.raises(Refused, match=words) as refused:
+    with pytest.raises(DomainError, match=words) as refused:
         ask(calculation, inputs)
     assert len(refused.value.faults) == 1
 
@@ -130,19 +130,19 @@ def test_the_depth_of_a_score_counts_twice() -> None:
     found = ask(CLEAN_UP, WORN | {"scores": scores}, **depths)
     assert 2 * found.u["clean_up_mm"] == pytest.approx(0.04, rel=1e-6)
     assert 2 * found.u["score_diameters_mm"] == pytest.approx([0.04, 0.04], rel=1e-6)
-    # Of one score alone the other stays as it is; so does what is said of a doubtful depth.
-    assert "score_depth_doubtful" not in {w.code for w in found.warnings}
+    # Of one score alone the other stays as it is; so does what is said of a uncertain depth.
+    assert "score_depth_uncertain" not in {w.code for w in found.warnings}
     one = ask(CLEAN_UP, WORN | {"scores": scores}, **{"scores.1.depth_radial_mm": 0.02})
     assert 2 * one.u["score_diameters_mm"] == pytest.approx([0.0, 0.04], rel=1e-6)
     assert "clean_up_mm" not in one.u
-    assert "score_depth_doubtful" in {w.code for w in one.warnings}
+    assert "score_depth_uncertain" in {w.code for w in one.warnings}
 
 
-def test_the_local_bore_of_a_score_carries_its_doubt() -> None:
+def test_the_local_bore_of_a_score_carries_its_uncertainty() -> None:
     # By hand: 2·(share·local + depth), share 1: 2·sqrt(0.006² + 0.02²).
     scores = (Score(local_mm=68.076, depth_radial_mm=0.06, side="worn_side"),)
-    doubts = {"scores.0.local_mm": 0.006, "scores.0.depth_radial_mm": 0.02}
-    found = ask(CLEAN_UP, WORN | {"wear_side_share": 1.0, "scores": scores}, **doubts)
+    uncertainties = {"scores.0.local_mm": 0.006, "scores.0.depth_radial_mm": 0.02}
+    found = ask(CLEAN_UP, WORN | {"wear_side_share": 1.0, "scores": scores}, **uncertainties)
     assert 2 * found.u["clean_up_mm"] == pytest.approx(2 * (0.006**2 + 0.02**2) ** 0.5, rel=1e-6)
 
 
@@ -152,7 +152,7 @@ def test_one_sided_wear_counts_twice() -> None:
     assert 2 * found.u["clean_up_mm"] == pytest.approx(0.004 * 5**0.5, rel=1e-6)
 
 
-def test_the_margin_carries_the_doubt_of_both_sizes() -> None:
+def test_the_margin_carries_the_uncertainty_of_both_sizes() -> None:
     # By hand: sqrt(0.04² + 0.003²) on each margin.
     sizes = {"pistons.0.piston_size_mm": 0.003, "pistons.1.piston_size_mm": 0.003}
     found = ask(CHOICE, PISTONS, clean_up_mm=0.04, **sizes)
@@ -161,8 +161,8 @@ def test_the_margin_carries_the_doubt_of_both_sizes() -> None:
     assert 2 * found.u["chosen_margin_mm"] == pytest.approx(expected, rel=1e-6)
 
 
-def test_each_piston_carries_its_own_doubt() -> None:
-    # By hand: the first is chosen, so its doubt is the margin's; the other's stays its own.
+def test_each_piston_carries_its_own_uncertainty() -> None:
+    # By hand: the first is chosen, so its uncertainty is the margin's; the other's stays its own.
     found = ask(
         CHOICE, PISTONS, **{"pistons.0.piston_size_mm": 0.003, "pistons.1.piston_size_mm": 0.008}
     )
@@ -172,8 +172,8 @@ def test_each_piston_carries_its_own_doubt() -> None:
 
 
 @pytest.mark.parametrize("beyond", [0.0, 1e-4, 5e-4, -1e-4, -5e-4])
-def test_doubt_does_not_choose_another_piston(beyond: float) -> None:
-    """Near no margin a step up would choose another size; its doubt stays that of one margin."""
+def test_uncertainty_does_not_choose_another_piston(beyond: float) -> None:
+    """Near no margin a step up would choose another size; its uncertainty is that of one margin."""
     clean = 68.436 + beyond
     found = ask(CHOICE, PISTONS | {"clean_up_mm": clean}, clean_up_mm=0.01)
     assert found.outputs.chosen == ("+0.75 mm" if beyond > 0 else "+0.50 mm")
@@ -181,39 +181,39 @@ def test_doubt_does_not_choose_another_piston(beyond: float) -> None:
 
 
 @pytest.mark.parametrize("beyond", [0.0, 1e-4, -1e-4])
-def test_a_doubtful_piston_on_the_edge_stays_the_choice(beyond: float) -> None:
+def test_a_uncertain_piston_on_the_edge_stays_the_choice(beyond: float) -> None:
     edge = PISTONS | {"clean_up_mm": 68.436 + beyond}
     found = ask(CHOICE, edge, **{"pistons.0.piston_size_mm": 0.01})
     assert found.outputs.chosen == ("+0.75 mm" if beyond > 0 else "+0.50 mm")
-    # Of the piston that is not chosen no doubt reaches the margin.
+    # Of the piston that is not chosen no uncertainty reaches the margin.
     assert 2 * found.u.get("chosen_margin_mm", 0.0) == pytest.approx(
         0.0 if beyond > 0 else 0.01, rel=1e-6
     )
 
 
 @pytest.mark.parametrize("beyond", [0.0, 1e-4, -1e-4])
-def test_doubt_at_the_end_of_the_sizes(beyond: float) -> None:
-    """Where the last piston is on the edge, doubt neither finds nor loses it."""
+def test_uncertainty_at_the_end_of_the_sizes(beyond: float) -> None:
+    """Where the last piston is on the edge, uncertainty neither finds nor loses it."""
     edge = PISTONS | {"pistons": (SECOND,), "clean_up_mm": 68.436 + beyond}
     found = ask(CHOICE, edge, clean_up_mm=0.01)
     assert (found.outputs.chosen_margin_mm is None) == (beyond > 0)
 
 
 def test_a_size_of_the_same_gauge_moves_all_readings() -> None:
-    # Two readings alike: the smallest is as doubtful as each of them, not less.
+    # Two readings alike: the smallest is as uncertain as each of them, not less.
     readings = {"returned_readings_mm": (68.496, 68.496), "size_uncertainty_mm": 0.005}
     found = ask(ORDER, SIZES | readings)
     assert 2 * found.u["returned_smallest_mm"] == pytest.approx(0.005, rel=1e-6)
 
 
-def test_doubt_stated_twice_is_refused() -> None:
+def test_uncertainty_stated_twice_is_refused() -> None:
     readings = {"returned_readings_mm": (68.496,), "size_uncertainty_mm": 0.005}
-    with pytest.raises(Refused, match="stated twice"):
+    with pytest.raises(DomainError, match="stated twice"):
         ask(ORDER, SIZES | readings, returned_readings_mm=0.005)
 
 
-def test_two_readings_alike_are_as_doubtful_as_each() -> None:
-    # By hand: each reading with a doubt of its own; the smallest is one of them.
+def test_two_readings_alike_are_as_uncertain_as_each() -> None:
+    # By hand: each reading with an uncertainty of its own; the smallest is one of them.
     for readings in ((68.496, 68.496), (68.496, 68.497)):
         found = ask(ORDER, SIZES | {"returned_readings_mm": readings}, returned_readings_mm=0.005)
         assert 2 * found.u["returned_smallest_mm"] == pytest.approx(0.005, rel=1e-6)

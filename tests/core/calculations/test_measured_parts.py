@@ -1,4 +1,4 @@
-"""Survey, hot clearance, ring sides, pin and rod: doubt of the bench, and what is refused."""
+"""Survey, hot clearance, ring sides, pin and rod: uncertainty of the bench, and what is refused."""
 
 import dataclasses
 from typing import Any
@@ -16,8 +16,8 @@ from ringland_service.core.calculations.cylinder import (
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 SURVEY, HOT = bore_survey.CALCULATION, hot_clearance.CALCULATION
@@ -89,26 +89,26 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), **about))
+def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), **about))
 
 
 @pytest.mark.parametrize(("calculation", "inputs", "why"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(calculation, inputs)
 
 
-def surveyed(inputs: dict[str, Any]) -> Answer:
+def surveyed(inputs: dict[str, Any]) -> Response:
     """Return the answer to a survey by the ordinary bore gauge, three readings each."""
     fields = ("pin_axis_mm", "thrust_axis_mm", "unworn_mm")
-    doubts = {(name,): Stated(instrument="gauge") for name in fields if name in inputs}
+    uncertainties = {(name,): Stated(instrument="gauge") for name in fields if name in inputs}
     measuring = Measuring({"gauge": GAUGE}, 3, 1.0)
     maker = {"bore_largest": Limit(high=68.1), "out_of_round": Limit(high=0.05)}
-    return ask(SURVEY, inputs, doubts=doubts, measuring=measuring, limits=maker)
+    return ask(SURVEY, inputs, uncertainties=uncertainties, measuring=measuring, limits=maker)
 
 
-def test_doubt_of_one_gauge_on_one_setting() -> None:
+def test_uncertainty_of_one_gauge_on_one_setting() -> None:
     # Source: bench table of the trade brief, 6 digits: a bore √(0.00289² + 0.00115² + 0.00115² +
     # 0.000748² + 0.000289²); a difference √(0.00163² + 0.000408² + 0.000866²); k = 2.
     found = surveyed(WORN | {"bore_alpha_per_k": 1.1e-5})
@@ -129,19 +129,19 @@ def test_doubt_of_one_gauge_on_one_setting() -> None:
     assert verdicts["taper_pin_axis"].judged.probability == pytest.approx(0.5, rel=1e-6)
 
 
-def test_where_an_extreme_stands_carries_no_doubt() -> None:
+def test_where_an_extreme_stands_carries_no_uncertainty() -> None:
     # Three readings of 56.013 share the smallest bore: moving one must not move its depth.
     found = surveyed(PLATED)
     places = {"largest_at_depth_mm", "smallest_at_depth_mm", "out_of_round_at_depth_mm"}
     assert not places & found.u.keys()
     assert found.outputs.smallest_at_depth_mm == 27.0
-    assert "readings_within_doubt" in {w.code for w in found.warnings}
+    assert "readings_within_uncertainty" in {w.code for w in found.warnings}
 
 
 def test_a_clear_lead_is_settled() -> None:
     steep = two((68.0, 68.2), (68.1, 68.4), 8.0, 25.0)
     found = surveyed(steep)
-    assert "readings_within_doubt" not in {w.code for w in found.warnings}
+    assert "readings_within_uncertainty" not in {w.code for w in found.warnings}
 
 
 @pytest.mark.parametrize(

@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations.cylinder import ring_gap
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
-from ringland_service.engine.answer import Answer
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer
 
 RINGS = {
@@ -20,14 +20,14 @@ RINGS = {
 }
 
 
-def ask(bore: float, ring: str, gap: float, own: Limit | None = None, **more: Any) -> Answer:
+def ask(bore: float, ring: str, gap: float, own: Limit | None = None, **more: Any) -> Response:
     field, check, _ = RINGS[ring]
     inputs = ring_gap.Inputs(bore_mm=bore, **{field: gap}, **more)
     limits = {} if own is None else {check: own}
-    return answer(ring_gap.CALCULATION, Question(inputs, limits=limits))
+    return answer(ring_gap.CALCULATION, Request(inputs, limits=limits))
 
 
-def told(found: Answer, ring: str) -> tuple[str, str, float]:
+def told(found: Response, ring: str) -> tuple[str, str, float]:
     check = RINGS[ring][1]
     word = next(v.word for v in found.verdicts if v.check.name == check)
     outputs = found.outputs

@@ -105,7 +105,7 @@ def test_what_has_been_done_is_not_asked_for_again() -> None:
 
 
 def test_where_the_table_has_no_pair_the_evidence_that_would_part_them_is_sought() -> None:
-    """Joint and exhaust valve of an air-cooled single: these weights differ most."""
+    """Joint or exhaust valve of an air-cooled single: of the unknown, these weights differ most."""
     found = diagnosed(
         "compression_low_one_cylinder",
         "wet_gain_none",

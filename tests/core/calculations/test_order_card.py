@@ -18,7 +18,7 @@ from order_cards import (
 )
 
 from ringland_service.core.calculations.order_card._order_heads import Heads
-from ringland_service.engine.answer import Answer, Refused
+from ringland_service.engine.response import DomainError, Response
 
 LIGHT = {**HONED, "work": "light_hone"}
 TWO_STROKE = {**BORED, "cycle": "two_stroke"}
@@ -182,12 +182,12 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("inputs", "why"), REFUSED)
 def test_refused(inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         asked_for(inputs)
 
 
 def test_of_a_plated_bore_no_piston_is_asked_for() -> None:
-    with pytest.raises(Refused) as refused:
+    with pytest.raises(DomainError) as refused:
         asked_for({"work": "bore_and_hone", "bore_kind": "plated_aluminium"})
     assert len(refused.value.faults) == 1
 
@@ -228,7 +228,7 @@ def test_without_common_practice_no_line_has_any() -> None:
 
 @settings(max_examples=150, deadline=None)
 @given(cards())
-def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Answer]) -> None:
+def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Response]) -> None:
     inputs, found = card
     outputs = found.outputs
     assert [line.point for line in outputs.lines] == list(range(1, 18))
@@ -250,7 +250,7 @@ def test_every_card_keeps_the_rules_of_the_trade(card: tuple[dict[str, Any], Ans
 @settings(max_examples=100, deadline=None)
 @given(cards())
 def test_no_bore_that_must_not_be_bored_is_ordered_bored(
-    card: tuple[dict[str, Any], Answer],
+    card: tuple[dict[str, Any], Response],
 ) -> None:
     inputs, found = card
     if inputs["bore_kind"] in ("plated_aluminium", "chromed", "bare_silicon_aluminium"):

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 from order_cards import cards
 
 from ringland_service.core.calculations.order_card import order_card_check
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 CHECK = order_card_check.CALCULATION
@@ -19,8 +19,8 @@ SOUND = (
 )
 
 
-def read(written: str, **known: Any) -> Answer:
-    return answer(CHECK, Question(inputs=CHECK.inputs(written=written, **known)))
+def read(written: str, **known: Any) -> Response:
+    return answer(CHECK, Request(inputs=CHECK.inputs(written=written, **known)))
 
 
 def objected(written: str, **known: Any) -> dict[str, Any]:
@@ -191,12 +191,12 @@ def test_each_kind_has_its_own_way_out() -> None:
 
 @pytest.mark.parametrize("written", ["", "   ", "\n\t\n"])
 def test_an_empty_card_is_refused(written: str) -> None:
-    with pytest.raises(Refused, match="nothing is written"):
+    with pytest.raises(DomainError, match="nothing is written"):
         read(written)
 
 
 def test_a_clearance_the_wrong_way_round_is_refused() -> None:
-    with pytest.raises(Refused, match="least clearance is not under"):
+    with pytest.raises(DomainError, match="least clearance is not under"):
         read(SOUND, clearance_low_mm=0.04, clearance_high_mm=0.03)
 
 
@@ -236,7 +236,7 @@ def test_any_text_is_read_and_read_alike(written: str) -> None:
 @settings(max_examples=200, deadline=None)
 @given(cards(), st.sampled_from(["\n", " "]))
 def test_a_card_of_our_own_passes_its_check(
-    card: tuple[dict[str, Any], Answer], between: str
+    card: tuple[dict[str, Any], Response], between: str
 ) -> None:
     inputs, printed = card
     written = between.join(line.text for line in printed.outputs.lines)
@@ -248,7 +248,7 @@ def test_a_card_of_our_own_passes_its_check(
 
 @settings(max_examples=60, deadline=None)
 @given(cards())
-def test_what_our_own_card_orders_is_read_off_it(card: tuple[dict[str, Any], Answer]) -> None:
+def test_what_our_own_card_orders_is_read_off_it(card: tuple[dict[str, Any], Response]) -> None:
     inputs, printed = card
     if printed.outputs.finish_low_mm is None:
         return

@@ -6,9 +6,9 @@ from typing import Any
 import pytest
 
 from ringland_service.core.declare import Calculation
-from ringland_service.engine.answer import Refused
 from ringland_service.engine.columnar import answer_rows
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
@@ -69,7 +69,7 @@ BASE: dict[str, dict[str, Any]] = {
 PLUG = {"plug_diameter_mm": 13.35, "plug_reach_mm": 19.0}
 
 
-def question(of: Calculation, changes: dict[str, Any]) -> dict[str, Any]:
+def request(of: Calculation, changes: dict[str, Any]) -> dict[str, Any]:
     """Return the sound question with some fields changed; None leaves a field out."""
     asked = BASE[of.name] | changes
     return {name: value for name, value in asked.items() if value is not None}
@@ -77,7 +77,7 @@ def question(of: Calculation, changes: dict[str, Any]) -> dict[str, Any]:
 
 @pytest.mark.parametrize("of", [RATIO, OVERBORE, DYNAMIC, PORTS, AIR, LENGTH])
 def test_the_sound_question_is_answered(of: Calculation) -> None:
-    assert answer(of, Question(inputs=of.inputs(**question(of, {})))).outputs
+    assert answer(of, Request(inputs=of.inputs(**request(of, {})))).outputs
 
 
 REFUSED: list[tuple[Calculation, dict[str, Any], str, str]] = [
@@ -153,14 +153,14 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str, str]] = [
 def test_refused_singly_and_in_a_column(
     of: Calculation, changes: dict[str, Any], field: str, text: str
 ) -> None:
-    asked = question(of, changes)
-    with pytest.raises(Refused) as refused:
-        answer(of, Question(inputs=of.inputs(**asked)))
+    asked = request(of, changes)
+    with pytest.raises(DomainError) as refused:
+        answer(of, Request(inputs=of.inputs(**asked)))
     assert [text in f.message for f in refused.value.faults if f.field == field].count(True) == 1
 
     words = {name: value for name, value in asked.items() if isinstance(value, str)}
     columns = {name: [value, value] for name, value in asked.items() if name not in words}
-    rows = Rows(count=2, columns=columns, shared=words, question=Question(inputs=None))
+    rows = Rows(count=2, columns=columns, shared=words, request=Request(inputs=None))
     problems = answer_rows(of, rows).problems
     told = [(f.field, f.message) for f in refused.value.faults]
     assert [[(f.field, f.message) for f in problems[row]] for row in (0, 1)] == [told, told]
@@ -181,4 +181,4 @@ TAKEN: list[tuple[Calculation, dict[str, Any]]] = [
 
 @pytest.mark.parametrize(("of", "changes"), TAKEN)
 def test_taken_just_inside(of: Calculation, changes: dict[str, Any]) -> None:
-    assert answer(of, Question(inputs=of.inputs(**question(of, changes)))).outputs
+    assert answer(of, Request(inputs=of.inputs(**request(of, changes)))).outputs

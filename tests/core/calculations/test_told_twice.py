@@ -9,8 +9,8 @@ from ringland_service.core.calculations.machining import oversize_choice
 from ringland_service.core.calculations.machining._marks import oversizes_mm
 from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.engines.survey import Survey
-from ringland_service.engine.answer import Refused
-from ringland_service.engine.question import Question
+from ringland_service.engine.request import Request
+from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
 
 
@@ -22,18 +22,18 @@ def survey(*depths: float) -> dict[str, Any]:
 @pytest.mark.parametrize("depths", [(10.0, 10.0, 40.0), (10.0, 40.0, 10.049), (40.0, 40.02)])
 def test_depths_less_than_a_twentieth_apart_are_one_told_twice(depths: tuple[float, ...]) -> None:
     """Common practice, no source: no gauge is held closer than 0.05 mm."""
-    alone = Question(bore_survey.Inputs(**survey(*depths)))
-    inside = Question(
+    alone = Request(bore_survey.Inputs(**survey(*depths)))
+    inside = Request(
         piston_clearance.Inputs(piston_size_mm=67.9, bore_survey=Survey(**survey(*depths)))
     )
-    with pytest.raises(Refused, match="twice"):
+    with pytest.raises(DomainError, match="twice"):
         answer(bore_survey.CALCULATION, alone)
-    with pytest.raises(Refused, match="twice"):
+    with pytest.raises(DomainError, match="twice"):
         answer(piston_clearance.CALCULATION, inside)
 
 
 def test_depths_a_twentieth_apart_are_two() -> None:
-    found = answer(bore_survey.CALCULATION, Question(bore_survey.Inputs(**survey(10.0, 10.05))))
+    found = answer(bore_survey.CALCULATION, Request(bore_survey.Inputs(**survey(10.0, 10.05))))
     assert found.outputs.largest_at_depth_mm == 10.05
 
 
@@ -77,5 +77,5 @@ def test_a_piston_that_is_not_what_it_is_marked(mark: str, piston: float, warned
         hone_stock_mm=0.06,
         nominal_bore_mm=68.0,
     )
-    found = answer(oversize_choice.CALCULATION, Question(inputs))
+    found = answer(oversize_choice.CALCULATION, Request(inputs))
     assert ("piston_not_as_marked" in {w.code for w in found.warnings}) == warned

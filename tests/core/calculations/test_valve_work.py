@@ -1,4 +1,4 @@
-"""Guides, seats, sink, springs and screws: doubt of the bench, what is refused, columns."""
+"""Guides, seats, sink, springs and screws: uncertainty of the bench, what is refused, columns."""
 
 import dataclasses
 from typing import Any
@@ -18,8 +18,8 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.declare.notices import CAUTIONS
 from ringland_service.core.metrology.instruments import TYPICAL, Instrument
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.question import Measuring, Question, Stated
+from ringland_service.engine.request import Measuring, Request, Stated
+from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.scalar import answer
 
 GUIDE, SEAT, SINK = guide_clearance.CALCULATION, valve_seat.CALCULATION, valve_sink.CALCULATION
@@ -44,8 +44,8 @@ STEPS = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
 ONE = {"shim_mm": 2.648, "found_mm": 0.06, "lash_low_mm": 0.2, "lash_high_mm": 0.3}
 
 
-def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Answer:
-    return answer(calculation, Question(inputs=calculation.inputs(**inputs), **about))
+def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Response:
+    return answer(calculation, Request(inputs=calculation.inputs(**inputs), **about))
 
 
 def typical(kind: str) -> Instrument:
@@ -54,9 +54,9 @@ def typical(kind: str) -> Instrument:
     )
 
 
-def by_instruments(doubts: dict[str, str], readings_each: int) -> dict[str, Any]:
-    bench = {kind: typical(kind) for kind in doubts.values()}
-    stated = {(name,): Stated(instrument=kind) for name, kind in doubts.items()}
+def by_instruments(uncertainties: dict[str, str], readings_each: int) -> dict[str, Any]:
+    bench = {kind: typical(kind) for kind in uncertainties.values()}
+    stated = {(name,): Stated(instrument=kind) for name, kind in uncertainties.items()}
     return {"doubts": stated, "measuring": Measuring(bench, readings_each)}
 
 
@@ -95,8 +95,8 @@ def test_lash_of_the_bench_table(
     assert found.u[name] == of_table(0.00707107, 0.0141421)
 
 
-def test_lash_with_a_new_shim_carries_the_feelers_doubt() -> None:
-    """Under a bucket the lash moves one for one with the shim, so the doubt is the feeler's."""
+def test_lash_with_a_new_shim_carries_the_feelers_uncertainty() -> None:
+    """Under a bucket the lash moves one for one with the shim, so U is the feeler's."""
     found = ask(SHIM, ONE | STEPS, **by_instruments({"found_mm": "lash_feeler"}, 1))
     assert found.u["lash_after_mm"] == pytest.approx(0.00707107, rel=SIX_DIGITS)
     assert found.u["exact_shim_mm"] == pytest.approx(0.00707107, rel=SIX_DIGITS)
@@ -106,8 +106,8 @@ def test_one_micrometer_on_both_shims_cancels_in_the_lash() -> None:
     """A shared error of the micrometer drops out of old − new."""
     one = Instrument("micrometer", max_permissible_error=0.004, short_range_error=0.0)
     inputs = ONE | {"shims_mm": (2.4, 2.452, 2.5)}
-    doubts = {(n,): Stated(instrument="micrometer") for n in ("shim_mm", "shims_mm")}
-    found = ask(SHIM, inputs, doubts=doubts, measuring=Measuring({"micrometer": one}))
+    uncertainties = {(n,): Stated(instrument="micrometer") for n in ("shim_mm", "shims_mm")}
+    found = ask(SHIM, inputs, uncertainties=uncertainties, measuring=Measuring({"micrometer": one}))
     assert found.u.get("lash_after_mm", 0.0) < 1e-9
     assert found.u["exact_shim_mm"] == pytest.approx(0.004 / 3**0.5, rel=1e-6)
 
@@ -179,7 +179,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 
 @pytest.mark.parametrize(("calculation", "inputs", "why"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], why: str) -> None:
-    with pytest.raises(Refused, match=why):
+    with pytest.raises(DomainError, match=why):
         ask(calculation, inputs)
 
 
@@ -258,10 +258,10 @@ def test_the_rim_of_a_column_is_judged_by_each_head() -> None:
         assert one.low == low
 
 
-def test_where_readings_tie_their_doubt_is_told() -> None:
+def test_where_readings_tie_their_uncertainty_is_told() -> None:
     readings = {"guide_along_mm": (4.53, 4.51, 4.53), "stem_size_mm": 4.468, "valve_kind": "intake"}
     found = ask(GUIDE, readings, **by_instruments({"guide_along_mm": "small_hole_gauge"}, 3))
-    assert "readings_within_doubt" in {w.code for w in found.warnings}
+    assert "readings_within_uncertainty" in {w.code for w in found.warnings}
 
 
 def test_the_makers_limit_wins() -> None:
@@ -293,9 +293,9 @@ def test_cautions_ride_along(calculation: Calculation, steps: set[str]) -> None:
 
 
 @pytest.mark.parametrize(("u", "word"), [(0.01, "pass"), (0.1, "fail")])
-def test_a_rim_in_doubt_fails(u: float, word: str) -> None:
+def test_a_rim_in_uncertainty_fails(u: float, word: str) -> None:
     rim = CONTACT | {"valve_head_diameter_mm": 26.5, "rim_mm": 0.52}
-    found = ask(SEAT, rim, doubts={("rim_mm",): Stated(uncertainty=u)})
+    found = ask(SEAT, rim, uncertainties={("rim_mm",): Stated(uncertainty=u)})
     verdict = next(v for v in found.verdicts if v.check.name == "valve_rim")
     assert verdict.judged.verdict == ("pass" if word == "pass" else "too_close_to_call")
     assert verdict.word == word

@@ -155,7 +155,7 @@ FORMULAS: dict[Callable[..., Any], tuple[list[Bounds], float]] = {
     machining.wall_mean_mm: ([BORE, BORE], 0),
     machining.wall_thinnest_mm: ([BORE, BORE, GAP], 160),
     machining.largest_bore_for_wall_mm: ([BORE, (0.8, 6), GAP], 0),
-    machining.zone_over_doubt: ([GAP, (0.0005, 0.05)], 0),
+    machining.zone_over_uncertainty: ([GAP, (0.0005, 0.05)], 0),
     machining.circumferential_speed_m_s: ([BORE, (20, 1000)], 0),
     machining.axial_speed_m_s: ([(20, 300), (5, 300)], 0),
     machining.included_angle_deg: ([(0.003, 3), (0.02, 9)], 0),

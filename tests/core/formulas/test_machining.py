@@ -44,8 +44,8 @@ def test_worked_order() -> None:
     assert machining.finish_bore_mm(68.461, 0.035) == near(68.496)
     assert machining.bore_to_mm(68.496, 0.06) == near(68.436)
     # By hand: 0.010 / (2·0.005) = 1; by the wider 0.015 and 0.0025: 3.
-    assert machining.zone_over_doubt(0.010, 0.005) == near(1.0)
-    assert machining.zone_over_doubt(0.015, 0.0025) == near(3.0)
+    assert machining.zone_over_uncertainty(0.010, 0.005) == near(1.0)
+    assert machining.zone_over_uncertainty(0.015, 0.0025) == near(3.0)
     # Bored to "0.020 over" as 0.508 mm (ISO inch of 25.4 mm) the same piston has 0.047 mm.
     assert fits.clearance_mm(68.0 + 0.020 * 25.4, 68.461) == near(0.047)
 
@@ -112,7 +112,7 @@ def test_equal_speeds_cross_at_a_right_angle(speed: float) -> None:
 
 def test_what_is_refused() -> None:
     with pytest.raises(OutOfBounds, match="expanded_mm: must be above zero"):
-        machining.zone_over_doubt(0.01, 0.0)
+        machining.zone_over_uncertainty(0.01, 0.0)
     with pytest.raises(OutOfBounds, match="travel_mm: must be above zero"):
         machining.cycles_for_angle_rpm(0.7, 0.0, 45.0)
     # By hand: 0.7·tan(0.25°)·60000 / (2·92) = 0.7·0.00436335·326.087.

@@ -10,9 +10,9 @@ from ringland_service.api.openapi.shapes import object_of as _object
 from ringland_service.core.declare import (
     Calculation,
     Composite,
-    Declared,
-    asked,
+    Operation,
     defaults,
+    input_fields,
     result_shapes,
 )
 from ringland_service.core.declare import declared as declared_fields
@@ -190,11 +190,11 @@ _LISTED = {"type": ["string", "number"]}
 def shown_record(record: type) -> dict[str, Any]:
     """Return the schema of a record as an answer shows it; absent where not known."""
     shapes = result_shapes(record)
-    properties = {f.public(n): shown_schema(f, shapes[n]) for n, f in asked(record).items()}
+    properties = {f.public(n): shown_schema(f, shapes[n]) for n, f in input_fields(record).items()}
     return {"type": "object", "properties": properties}
 
 
-def answer_component(calculation: Declared, components: Components) -> str:
+def answer_component(calculation: Operation, components: Components) -> str:
     """Add the components of a calculation's answer and return the answer's name."""
     for name, schema in _shared().items():
         components.setdefault(name, schema)
@@ -219,7 +219,7 @@ def answer_component(calculation: Declared, components: Components) -> str:
     return name
 
 
-def _uncertainties(calculation: Declared) -> dict[str, Any]:
+def _uncertainties(calculation: Operation) -> dict[str, Any]:
     """Return the schema of the uncertainties of results without a unit, by name."""
     of = "part and name" if isinstance(calculation, Composite) else "name"
     about = f"expanded uncertainties (k = 2) of results without a unit, by {of}; a list for a list"
@@ -227,7 +227,7 @@ def _uncertainties(calculation: Declared) -> dict[str, Any]:
     return {"type": "object", "description": about, "additionalProperties": one}
 
 
-def _results(calculation: Declared, components: Components) -> dict[str, Any]:
+def _results(calculation: Operation, components: Components) -> dict[str, Any]:
     if isinstance(calculation, Composite):
         parts: dict[str, Any] = {
             step.part: ref(result_component(step.calculation, components))

@@ -2,18 +2,18 @@
 
 from typing import Any
 
-from ringland_service.api.openapi.envelope import envelope_schema
+from ringland_service.api.openapi.common_fields import envelope_schema
 from ringland_service.api.openapi.fields import Components, record, ref
 from ringland_service.api.openapi.problem import faults_schema
 from ringland_service.api.openapi.shapes import NUMBER_OR_NULL
 from ringland_service.api.openapi.shapes import object_of as _object
 from ringland_service.api.reading.batch_status import STATUSES
-from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.reading.list_text import ListField, list_example
 from ringland_service.api.reading.query import has_text
 from ringland_service.api.reading.row_budget import most_rows
 from ringland_service.api.writing.batch_render import MOST_PROBLEMS
-from ringland_service.core.declare import Calculation, Declared, asked
+from ringland_service.core.declare import Calculation, Operation, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field
 from ringland_service.units import every_symbol, symbols
@@ -103,7 +103,7 @@ def _line_problem() -> dict[str, Any]:
     return {**found, "properties": {**found["properties"], **faults_schema()}}
 
 
-def lines_request(calculation: Declared) -> dict[str, Any]:
+def lines_request(calculation: Operation) -> dict[str, Any]:
     """Return the schema of a batch in lines."""
     most = most_rows(calculation)
     return {"description": f"1 to {most} lines, each a JSON object as a single request; rows count"
@@ -120,7 +120,7 @@ def batch_request(calculation: Calculation, components: Components) -> dict[str,
     most = most_rows(calculation)
     columns = {
         field.public(name): column_schema(field, most)
-        for name, field in asked(calculation.inputs).items()
+        for name, field in input_fields(calculation.inputs).items()
         if has_text(field)
     }
     for check, kind in kinds_judged(calculation).items():
@@ -168,11 +168,11 @@ def _column(words: str, more: dict[str, Any], most: int) -> dict[str, Any]:
     }
 
 
-DOUBTS = {"description": "one number for all rows, or a list of one a row"}
+UNCERTAINTIES = {"description": "one number for all rows, or a list of one a row"}
 
 
-def _doubts(exact: bool) -> dict[str, Any]:
-    return {} if exact else {"uncertainty": DOUBTS}
+def _uncertainties(exact: bool) -> dict[str, Any]:
+    return {} if exact else {"uncertainty": UNCERTAINTIES}
 
 
 def _list_column(field: ListField, most: int) -> dict[str, Any]:
@@ -182,7 +182,7 @@ def _list_column(field: ListField, most: int) -> dict[str, Any]:
         return _column(f"a list, or its text such as {text},", {}, most)
     unit = {"type": "string", "enum": list(symbols(field.type.kind))}
     words = f"a list of numbers, or its text such as {text.rpartition(' ')[0]},"
-    return _column(words, {"unit": unit, **_doubts(field.exact)}, most)
+    return _column(words, {"unit": unit, **_uncertainties(field.exact)}, most)
 
 
 def column_schema(field: Field, most: int) -> dict[str, Any]:
@@ -191,12 +191,12 @@ def column_schema(field: Field, most: int) -> dict[str, Any]:
         return _list_column(field, most)
     if isinstance(field, declared.QuantityField):
         unit = {"type": "string", "enum": list(symbols(field.type.kind))}
-        return _column("a number", {"unit": unit, **_doubts(field.exact)}, most)
+        return _column("a number", {"unit": unit, **_uncertainties(field.exact)}, most)
     if isinstance(field, (declared.NumberField, declared.CountField)):
         return _column("a number", {}, most)
     if isinstance(field, declared.FlagField):
         return _column("true or false", {}, most)
     if isinstance(field, declared.AnyQuantityField):
         unit = {"type": "string", "enum": list(every_symbol())}
-        return _column("a number", {"unit": unit, **_doubts(field.exact)}, most)
+        return _column("a number", {"unit": unit, **_uncertainties(field.exact)}, most)
     return _column("a text", {}, most)

@@ -9,7 +9,7 @@ from ringland_service import __version__
 from ringland_service.api import problems
 from ringland_service.api.openapi.answers import answer_component
 from ringland_service.api.openapi.batch import batch_request, lines_answer, lines_request
-from ringland_service.api.openapi.envelope import envelope_schema, instrument_components
+from ringland_service.api.openapi.common_fields import envelope_schema, instrument_components
 from ringland_service.api.openapi.fields import Components, pascal, record, ref
 from ringland_service.api.openapi.parameters import (
     field_parameters,
@@ -21,7 +21,7 @@ from ringland_service.api.reading import query
 from ringland_service.api.shapes.examples import example
 from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Declared, asked
+from ringland_service.core.declare import Calculation, Operation, input_fields
 from ringland_service.core.declare.notices import FIRST
 
 DESCRIPTION = (
@@ -60,6 +60,7 @@ SYSTEM = {
     "/v1/limits": "The common-practice limits and grades, each with its standing",
     "/v1/units": "The units of each kind of quantity",
     "/v1/materials": "Materials and their expansion coefficients",
+    "/v1/sources": "The standards and books that figures rest on, what uses each, what was checked",
     "/v1/evidence": "Evidence of the diagnosis, what it says of each suspect and why, the rules",
     "/version": "Version of the service and of each calculation's arithmetic",
     "/health/live": "Whether the process is alive",
@@ -93,7 +94,7 @@ def _failure(status: int) -> dict[str, Any]:
     }
 
 
-def calculation_paths(calculation: Declared, components: Components) -> dict[str, Any]:
+def calculation_paths(calculation: Operation, components: Components) -> dict[str, Any]:
     """Return the paths of a calculation with their operations."""
     answer = answer_component(calculation, components)
     path = f"/v1/{calculation.name}"
@@ -108,7 +109,7 @@ def calculation_paths(calculation: Declared, components: Components) -> dict[str
     return paths
 
 
-def _about(calculation: Declared, operation: str) -> dict[str, Any]:
+def _about(calculation: Operation, operation: str) -> dict[str, Any]:
     return {
         "operationId": operation,
         "tags": [calculation.stage],
@@ -124,13 +125,13 @@ CELLS = (
 STRING = {"schema": {"type": "string"}}
 
 
-def _answers(calculation: Declared, answer: str) -> dict[str, Any]:
+def _answers(calculation: Operation, answer: str) -> dict[str, Any]:
     """Return the content of an answer in every form that Accept can ask for."""
     as_text = dict.fromkeys(forms.media_types(calculation)[1:], STRING)
     return {"application/json": {"schema": ref(answer)}, **as_text}
 
 
-def _further(calculation: Declared, form: forms.Form) -> dict[str, Any]:
+def _further(calculation: Operation, form: forms.Form) -> dict[str, Any]:
     """Return the operations of a suffix that only some calculations have."""
     name = f"{pascal(calculation.name)}{pascal(form.suffix.strip('.'))}"
     body = {"application/json": {"schema": ref(f"{pascal(calculation.name)}Request")}}
@@ -151,7 +152,7 @@ def _further(calculation: Declared, form: forms.Form) -> dict[str, Any]:
     return found
 
 
-def _post(calculation: Declared, answer: str, components: Components) -> dict[str, Any]:
+def _post(calculation: Operation, answer: str, components: Components) -> dict[str, Any]:
     request = f"{pascal(calculation.name)}Request"
     components[request] = request_schema(calculation, components)
     content = {
@@ -169,28 +170,28 @@ def _post(calculation: Declared, answer: str, components: Components) -> dict[st
     }
 
 
-def request_schema(calculation: Declared, components: Components) -> dict[str, Any]:
+def request_schema(calculation: Operation, components: Components) -> dict[str, Any]:
     """Return the schema of a request's body."""
     found = record(calculation.inputs, components)
     found["description"] = calculation.summary
     found["properties"] = {**found["properties"], **envelope_schema(calculation)}
     some = [
         {"anyOf": [{"required": [_public(calculation, name) for name in way]} for way in ways]}
-        for ways in calculation.one_of
+        for ways in calculation.any_of
     ]
     return {**found, "allOf": some} if some else found
 
 
-def _public(calculation: Declared, name: str) -> str:
-    return asked(calculation.inputs)[name].public(name)
+def _public(calculation: Operation, name: str) -> str:
+    return input_fields(calculation.inputs)[name].public(name)
 
 
-def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[str, Any]:
-    shaping = query.options_of(suffix)
+def _get(calculation: Operation, content: dict[str, Any], suffix: str) -> dict[str, Any]:
+    response_options = query.options_of(suffix)
     # What the document calls an error is a 200 with it, so it is told in words alone.
-    names = [name for name in query.SHAPING if name in shaping and name != "errors"]
+    names = [name for name in query.SHAPING if name in response_options and name != "errors"]
     about = _about(calculation, f"get{pascal(calculation.name)}{pascal(suffix.strip('.'))}")
-    if "errors" in shaping:
+    if "errors" in response_options:
         about["description"] += CELLS
     return {
         **about,
@@ -207,7 +208,7 @@ def _get(calculation: Declared, content: dict[str, Any], suffix: str) -> dict[st
     }
 
 
-def _batch(calculation: Declared, components: Components) -> dict[str, Any]:
+def _batch(calculation: Operation, components: Components) -> dict[str, Any]:
     lines = "application/x-ndjson"
     content: dict[str, Any] = {lines: {"schema": lines_request(calculation)}}
     answers: dict[str, Any] = {lines: {"schema": lines_answer()}}

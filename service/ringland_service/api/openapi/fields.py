@@ -4,9 +4,9 @@ from functools import singledispatch
 from typing import Any
 
 from ringland_service.api.reading.bounds import bounds
-from ringland_service.api.reading.quantity_fields import LARGEST, SMALLEST_DOUBT
+from ringland_service.api.reading.quantity_fields import LARGEST, SMALLEST_UNCERTAINTY
 from ringland_service.api.shapes.examples import example_of
-from ringland_service.core.declare import asked, defaults
+from ringland_service.core.declare import defaults, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field, QuantityType
 from ringland_service.core.declare.kinds import Kind
@@ -101,8 +101,8 @@ def schema_of(field: Field, components: Components) -> dict[str, Any]:
 def _(field: declared.QuantityField, components: Components) -> dict[str, Any]:
     found = {**ref(quantity_component(field.type, components)), "description": field.words}
     if field.exact:
-        doubted = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
-        found["not"] = {"anyOf": doubted}
+        uncertain = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
+        found["not"] = {"anyOf": uncertain}
     return {**found, **_examples(field)}
 
 
@@ -152,7 +152,7 @@ def any_quantity(allowed: list[str]) -> dict[str, Any]:
         "properties": {
             "value": {"type": "number", "minimum": -LARGEST, "maximum": LARGEST},
             "unit": {"type": "string", "enum": allowed},
-            "uncertainty": {"type": "number", "minimum": SMALLEST_DOUBT, "maximum": LARGEST},
+            "uncertainty": {"type": "number", "minimum": SMALLEST_UNCERTAINTY, "maximum": LARGEST},
         },
     }
 
@@ -233,12 +233,14 @@ def record(of: type, components: Components) -> dict[str, Any]:
     """Return the schema of a record's fields."""
     optional = defaults(of)
     properties = {}
-    for name, field in asked(of).items():
+    for name, field in input_fields(of).items():
         shape = schema_of(field, components)
         if optional.get(name) is not None:
             shape = {**shape, **_default(field, optional[name])}
         properties[field.public(name)] = shape
-    required = [field.public(name) for name, field in asked(of).items() if name not in optional]
+    required = [
+        field.public(name) for name, field in input_fields(of).items() if name not in optional
+    ]
     found: dict[str, Any] = {
         "type": "object",
         "additionalProperties": False,

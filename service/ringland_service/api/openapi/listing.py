@@ -3,7 +3,7 @@
 from dataclasses import asdict
 from typing import Any
 
-from ringland_service.api.reading.envelope import checks_of
+from ringland_service.api.reading.common_fields import checks_of
 from ringland_service.api.reading.list_text import list_example
 from ringland_service.api.reading.query import offers_get
 from ringland_service.api.reading.row_budget import MOST_ROWS, most_rows
@@ -20,14 +20,14 @@ from ringland_service.core.calculations.diagnosis.tables import (
     Evidence,
 )
 from ringland_service.core.calculations.diagnosis.tables import RULES as RULES_OF_ADDITION
-from ringland_service.core.declare import Composite, Declared, asked, defaults
+from ringland_service.core.declare import Composite, Operation, defaults, input_fields
 from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field, ResultField
 from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.engines.materials import MATERIALS
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
 from ringland_service.core.metrology.limits import GRADES, LIMITS, STANDINGS
-from ringland_service.core.tables import read_table
 from ringland_service.units import TABLE, symbols
 from ringland_service.vocabulary import ALIASES
 
@@ -43,7 +43,7 @@ def calculations() -> dict[str, Any]:
     }
 
 
-def calculation(of: Declared) -> dict[str, Any]:
+def calculation(of: Operation) -> dict[str, Any]:
     """Return one calculation: path, methods, fields, results, checks."""
     found: dict[str, Any] = {
         "name": of.name,
@@ -57,7 +57,7 @@ def calculation(of: Declared) -> dict[str, Any]:
         "forms": list(forms.media_types(of)),
         "formulas": of.formulas,
         "one_of": [
-            [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.one_of
+            [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.any_of
         ],
         "fields": fields(of.inputs),
         "checks": [{"name": c.name, "label": c.words} for c in checks_of(of)],
@@ -71,7 +71,7 @@ def calculation(of: Declared) -> dict[str, Any]:
 
 
 def _public(record: type, name: str) -> str:
-    return asked(record)[name].public(name)
+    return input_fields(record)[name].public(name)
 
 
 def fields(record: type) -> list[dict[str, Any]]:
@@ -86,7 +86,7 @@ def fields(record: type) -> list[dict[str, Any]]:
             "example": _example(field),
             **_shape(field),
         }
-        for name, field in asked(record).items()
+        for name, field in input_fields(record).items()
     ]
 
 
@@ -192,7 +192,7 @@ def units() -> dict[str, Any]:
 
 def materials() -> dict[str, Any]:
     """Return the materials with their expansion coefficients."""
-    return {"materials": read_table("materials")}
+    return {"materials": [asdict(material) for material in MATERIALS.values()]}
 
 
 def evidence() -> dict[str, Any]:

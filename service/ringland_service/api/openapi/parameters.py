@@ -4,7 +4,7 @@ from typing import Any
 
 from ringland_service.api.openapi.fields import Components, pascal, ref
 from ringland_service.api.reading import query
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.reading.common_fields import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
     checks_of,
@@ -20,7 +20,7 @@ from ringland_service.api.reading.list_text import (
 from ringland_service.api.reading.number_text import LONGEST, plain_pattern, quantity_pattern
 from ringland_service.api.reading.quantity_fields import LARGEST
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Declared, asked, defaults
+from ringland_service.core.declare import Operation, defaults, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field
 from ringland_service.core.declare.kinds import KINDS, Kind
@@ -29,7 +29,7 @@ from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.units import every_symbol
 
 
-def field_parameters(calculation: Declared) -> list[dict[str, Any]]:
+def field_parameters(calculation: Operation) -> list[dict[str, Any]]:
     """Return the query parameters of a calculation's fields."""
     optional = defaults(calculation.inputs)
     return [
@@ -41,7 +41,7 @@ def field_parameters(calculation: Declared) -> list[dict[str, Any]]:
             "schema": _text_schema(field),
             **_example(field),
         }
-        for name, field in asked(calculation.inputs).items()
+        for name, field in input_fields(calculation.inputs).items()
         if query.has_text(field)
     ]
 
@@ -112,7 +112,7 @@ def _text_schema(field: Field) -> dict[str, Any]:
     return {"type": "string", "maxLength": field.longest}
 
 
-def limit_parameters(calculation: Declared) -> list[dict[str, Any]]:
+def limit_parameters(calculation: Operation) -> list[dict[str, Any]]:
     """Return the query parameters of rule, defaults and the checks' limits."""
     found = [
         _parameter("rule", {"type": "string", "enum": list(RULES)}, "decision rule"),

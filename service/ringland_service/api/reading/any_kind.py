@@ -3,14 +3,14 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading.hints import MARKED
 from ringland_service.api.reading.quantity_fields import AnyRead, UnitRead
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import Quantified, UnitGiven
 from ringland_service.core.declare.kinds import KINDS, Kind
 from ringland_service.core.declare.significant import as_written
-from ringland_service.engine.question import Path, Stated
+from ringland_service.engine.request import Path, Stated
 from ringland_service.units import canonical_symbols, spoken, unit
 from ringland_service.vocabulary import AMBIGUOUS
 
@@ -18,7 +18,7 @@ PRESSURES = frozenset({"pressure_gauge", "pressure_absolute"})
 TEMPERATURES = frozenset({"temperature", "temperature_difference"})
 
 
-def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated]) -> None:
+def settle_kinds(record: type, values: dict[str, Any], uncertainties: dict[Path, Stated]) -> None:
     """Put quantities and units of one kind in the place of those whose kind is open.
 
     The kind is the one that the record's ``kind`` names, else the first that all share. Gauge
@@ -30,7 +30,7 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
         Where they share no kind.
     """
     # In the declared order, so that a refusal does not hang on the order of a set.
-    given = {n: values[n] for n in asked(record) if n in values}
+    given = {n: values[n] for n in input_fields(record) if n in values}
     open_ = {n: v for n, v in given.items() if isinstance(v, (AnyRead, UnitRead))}
     if not open_:
         return
@@ -52,7 +52,7 @@ def settle_kinds(record: type, values: dict[str, Any], doubts: dict[Path, Stated
         values[name] = Quantified(measure.to_canonical(read.number), told, read.number)
         if read.uncertainty is not None:
             exact = as_written(read.uncertainty) * measure.ratio
-            doubts[(name,)] = Stated(uncertainty=float(exact), exact=exact)
+            uncertainties[(name,)] = Stated(uncertainty=float(exact), exact=exact)
 
 
 def _settled(
@@ -66,7 +66,7 @@ def _settled(
     pressures = {n: [k for k in read.kinds if k.name in PRESSURES] for n, read in open_.items()}
     if wanted is None and all(pressures.values()):
         return {name: kinds[0] for name, kinds in pressures.items()}
-    raise Faulty([_no_kind(record, open_, wanted)])
+    raise FieldErrors([_no_kind(record, open_, wanted)])
 
 
 def _taken(read: AnyRead | UnitRead, kind: Kind, all_: Sequence[AnyRead | UnitRead]) -> bool:
@@ -85,8 +85,10 @@ def _pressures(read: AnyRead | UnitRead) -> frozenset[str]:
     return PRESSURES & {kind.name for kind in read.kinds}
 
 
-def _no_kind(record: type, open_: Mapping[str, AnyRead | UnitRead], wanted: str | None) -> Fault:
-    names = [asked(record)[name].public(name) for name in open_]
+def _no_kind(
+    record: type, open_: Mapping[str, AnyRead | UnitRead], wanted: str | None
+) -> FieldError:
+    names = [input_fields(record)[name].public(name) for name in open_]
     listed = " and ".join(names)
     kind = KINDS[wanted] if wanted else next(iter(open_.values())).kinds[0]
     each = ", ".join(
@@ -98,4 +100,4 @@ def _no_kind(record: type, open_: Mapping[str, AnyRead | UnitRead], wanted: str 
     hints = "".join(f"; {s}: {AMBIGUOUS[s]}" for s in symbols if s in AMBIGUOUS)
     of = spoken(kind) if wanted else "one kind"
     detail = f"{listed}: not all quantities of {of}: {each}; write all in {right}{hints}"
-    return Fault("kinds_differ", detail, right, 422, f"/{names[0]}")
+    return FieldError("kinds_differ", detail, right, 422, f"/{names[0]}")

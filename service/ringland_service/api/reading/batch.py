@@ -6,7 +6,7 @@ from typing import Any
 import numpy as np
 from marshmallow import ValidationError
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Draft, Unreadable
 from ringland_service.api.reading.batch_limits import crossed_limits, limit_column
@@ -30,7 +30,7 @@ from ringland_service.api.reading.request import (
     spoken_ways,
 )
 from ringland_service.api.reading.row_budget import most_rows
-from ringland_service.core.declare import Calculation, Way, asked, defaults
+from ringland_service.core.declare import Calculation, Way, defaults, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.errors import CoreError, OutOfBounds
@@ -52,19 +52,22 @@ def split(data: Any) -> tuple[dict[str, Any], dict[str, Any]]:
     Faulty
     """
     if not isinstance(data, dict):
-        raise Faulty([Fault("wrong_type", "a JSON object is needed here")])
+        raise FieldErrors([FieldError("wrong_type", "a JSON object is needed here")])
     unknown = [name for name in data if name not in ("shared", "columns")]
     if unknown:
         allowed = ["shared", "columns"]
-        raise Faulty(
-            Fault("unknown_field", "not known here", allowed, given=n).under(n) for n in unknown
+        raise FieldErrors(
+            FieldError("unknown_field", "not known here", allowed, given=n).under(n)
+            for n in unknown
         )
     columns, shared = data.get("columns"), data.get("shared", {})
     if not isinstance(columns, dict) or not columns:
         detail = f'columns are needed: {{"bore": {RIGHT_COLUMN}}}'
-        raise Faulty([Fault("missing_field", detail, pointer="/columns")])
+        raise FieldErrors([FieldError("missing_field", detail, pointer="/columns")])
     if not isinstance(shared, dict):
-        raise Faulty([Fault("wrong_type", "a JSON object is needed here", pointer="/shared")])
+        raise FieldErrors(
+            [FieldError("wrong_type", "a JSON object is needed here", pointer="/shared")]
+        )
     return shared, columns
 
 
@@ -81,26 +84,26 @@ def count_rows(calculation: Calculation, columns: Mapping[str, Any]) -> int:
         values = column.get("values") if isinstance(column, dict) else None
         if not isinstance(values, list) or not values:
             detail = f"a column is needed: {RIGHT_COLUMN}"
-            faults.append(Fault("wrong_type", detail).under(name).under("columns"))
+            faults.append(FieldError("wrong_type", detail).under(name).under("columns"))
         else:
             lengths[name] = len(values)
     if len(set(lengths.values())) > 1:
         detail = f"columns differ in length: {lengths}"[:300]
-        faults.append(Fault("wrong_count", detail, None, 422, "/columns"))
+        faults.append(FieldError("wrong_count", detail, None, 422, "/columns"))
     if lengths:
         faults += too_many(calculation, max(lengths.values()), "/columns")
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return next(iter(lengths.values()))
 
 
-def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[Fault]:
+def too_many(calculation: Calculation, count: int, pointer: str = "") -> list[FieldError]:
     """Return the fault of too many rows, none where the calculation takes as many."""
     most = most_rows(calculation)
     if count <= most:
         return []
     detail = f"{count} rows; at most {most} in one request of {calculation.name}"
-    return [Fault("wrong_count", detail, {"most": most}, 422, pointer)]
+    return [FieldError("wrong_count", detail, {"most": most}, 422, pointer)]
 
 
 def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, Any]) -> Rows:
@@ -112,29 +115,29 @@ def read(calculation: Calculation, shared: dict[str, Any], columns: dict[str, An
         Where the batch as a whole cannot be read; a single bad row is not a fault of the whole.
     """
     draft = Draft(count_rows(calculation, columns))
-    question, given = check_shared(calculation, shared, columns)
+    request, given = check_shared(calculation, shared, columns)
     core = {public: name for name, public in public_names(calculation).items()}
     known = sorted(core)
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
                 limit_column(calculation, draft, name, column)
             elif name not in core:
-                raise fail(Fault("unknown_field", "no such column here", known, given=name))
+                raise fail(FieldError("unknown_field", "no such column here", known, given=name))
             else:
                 _column(calculation, draft, core[name], column)
         except ValidationError as error:
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
-        raise Faulty(faults)
-    crossed_limits(draft, question.limits)
+        raise FieldErrors(faults)
+    crossed_limits(draft, request.limits)
     _missing(calculation, draft, given)
     return Rows(
         count=draft.count,
         columns=draft.columns,
         shared=given,
-        question=question,
+        request=request,
         uncertainty=draft.uncertainty,
         limits=draft.limits,
         faults=draft.faults,
@@ -153,19 +156,19 @@ def check_shared(
     both = sorted(shared.keys() & columns.keys())
     if both:
         detail = "given as a column and as shared"
-        fault = Fault("given_twice", detail, None, 422)
-        raise Faulty(fault.under(name).under("shared") for name in both)
+        fault = FieldError("given_twice", detail, None, 422)
+        raise FieldErrors(fault.under(name).under("shared") for name in both)
     try:
         return partly_understood(calculation, shared)
-    except Faulty as error:
-        raise Faulty([fault.under("shared") for fault in error.faults]) from error
+    except FieldErrors as error:
+        raise FieldErrors([fault.under("shared") for fault in error.faults]) from error
 
 
 def _column(calculation: Calculation, draft: Draft, name: str, column: dict[str, Any]) -> None:
     """Read one column; its bad values are faults of their rows."""
-    known = asked(calculation.inputs)[name]
+    known = input_fields(calculation.inputs)[name]
     if not query.has_text(known):
-        raise fail(Fault("wrong_type", "this field takes no column; send it as shared"))
+        raise fail(FieldError("wrong_type", "this field takes no column; send it as shared"))
     if isinstance(known, ListField):
         reader = request_schema(calculation).fields[name]
         read_lists(draft, name, known, reader, column)
@@ -224,25 +227,29 @@ def _uncertainties(
 ) -> None:
     given, symbol = column["uncertainty"], column["unit"]
     if isinstance(given, list) and len(given) != draft.count:
-        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
-    doubts = _numbers(draft, name, given if isinstance(given, list) else [given] * draft.count)
+        raise fail(FieldError("wrong_count", "one uncertainty a row is needed", None, 422))
+    uncertainties = _numbers(
+        draft, name, given if isinstance(given, list) else [given] * draft.count
+    )
     within = bounds(of, symbol)
     most = np.full(draft.count, within.most_uncertainty)
     if of.excludes_zero:
         shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
         most = np.fmin(most, np.abs(numbers + shift) / 4.0)
-    strays = (doubts < within.least_uncertainty) | (doubts > most)
+    strays = (uncertainties < within.least_uncertainty) | (uncertainties > most)
     for row in np.flatnonzero(strays).tolist():
-        detail = f"an expanded uncertainty of {doubts[row]:g} {symbol} cannot be meant here"
+        detail = f"an expanded uncertainty of {uncertainties[row]:g} {symbol} cannot be meant here"
         draft.bad(row, OutOfBounds(name, detail, f"above 0, at most {most[row]:g} {symbol}"))
-    draft.uncertainty[name] = _with_gaps(doubts * unit(of.kind, symbol).factor)
+    draft.uncertainty[name] = _with_gaps(uncertainties * unit(of.kind, symbol).factor)
 
 
 def _missing(calculation: Calculation, draft: Draft, shared: Mapping[str, Any]) -> None:
     """Note the rows that lack an input which the calculation needs."""
     optional = defaults(calculation.inputs)
-    needs: list[tuple[Way, ...]] = [((n,),) for n in asked(calculation.inputs) if n not in optional]
-    for ways in (*needs, *calculation.one_of):
+    needs: list[tuple[Way, ...]] = [
+        ((n,),) for n in input_fields(calculation.inputs) if n not in optional
+    ]
+    for ways in (*needs, *calculation.any_of):
         lacking = np.ones(draft.count, dtype=bool)
         for way in ways:
             lacking &= _lacks(draft, way, shared)

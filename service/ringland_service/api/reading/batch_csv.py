@@ -12,7 +12,7 @@ from typing import Any
 
 from werkzeug.datastructures import MultiDict
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch import too_many
 from ringland_service.api.reading.json_reader import MOST_MEMBERS
@@ -22,7 +22,7 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.declare import fields as declared
 
 # No two parts of it take the same characters side by side: that would be tried in every split.
-_HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<doubt>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
+_HEADER = re.compile(r"(?P<name>[a-z0-9_.]+)(?P<uncertainty>\s+U)?(?:\s*\[(?P<unit>[^\]]+)\])?")
 LONGEST_HEADER = 200
 
 
@@ -40,17 +40,17 @@ def read(
     rows = list(_rows(body))
     if len(rows) < 2:
         detail = "a header and at least one row are needed"
-        raise Faulty([Fault("wrong_count", detail, None, 422)])
+        raise FieldErrors([FieldError("wrong_count", detail, None, 422)])
     if faults := too_many(calculation, len(rows) - 1):
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     header, *cells = rows
     if len(header) > MOST_MEMBERS:
         detail = f"{len(header)} columns; at most {MOST_MEMBERS} in one table"
-        raise Faulty([Fault("too_many", detail, {"most": MOST_MEMBERS})])
+        raise FieldErrors([FieldError("too_many", detail, {"most": MOST_MEMBERS})])
     ragged = [i + 1 for i, row in enumerate(cells) if len(row) != len(header)]
     if ragged:
         detail = f"row {ragged[0]} has {len(cells[ragged[0] - 1])} cells, the header {len(header)}"
-        raise Faulty([Fault("wrong_count", detail, None, 422)])
+        raise FieldErrors([FieldError("wrong_count", detail, None, 422)])
     return {"shared": shared, "columns": _columns(calculation, header, cells)}, options
 
 
@@ -59,33 +59,33 @@ def _rows(body: bytes) -> list[list[str]]:
         text = body.decode("utf-8-sig")
         return [row for row in csv.reader(io.StringIO(text), strict=True) if row]
     except UnicodeDecodeError as error:
-        raise Faulty([Fault("not_utf8", "the body is not UTF-8 text")]) from error
+        raise FieldErrors([FieldError("not_utf8", "the body is not UTF-8 text")]) from error
     except csv.Error as error:
-        raise Faulty([Fault("not_csv", f"not CSV: {error}")]) from error
+        raise FieldErrors([FieldError("not_csv", f"not CSV: {error}")]) from error
 
 
 def _columns(calculation: Calculation, header: list[str], cells: list[list[str]]) -> dict[str, Any]:
     columns: dict[str, Any] = {}
-    doubts: dict[str, list[Any]] = {}
+    uncertainties: dict[str, list[Any]] = {}
     faults = []
     for i, title in enumerate(header):
         short = title.strip()
         match = _HEADER.fullmatch(short) if len(short) <= LONGEST_HEADER else None
         texts = [row[i].strip() for row in cells]
-        if match is None or match["name"] in (doubts if match["doubt"] else columns):
+        if match is None or match["name"] in (uncertainties if match["uncertainty"] else columns):
             detail = f"the header {title[:40]!r} is not of the form 'bore [mm]', or stands twice"
-            faults.append(Fault("wrong_header", detail, "bore [mm]"))
-        elif match["doubt"]:
-            doubts[match["name"]] = [_number(text) for text in texts]
+            faults.append(FieldError("wrong_header", detail, "bore [mm]"))
+        elif match["uncertainty"]:
+            uncertainties[match["name"]] = [_number(text) for text in texts]
         else:
             columns[match["name"]] = _column(calculation, match["name"], match["unit"], texts)
-    for name, values in doubts.items():
+    for name, values in uncertainties.items():
         if name in columns:
             columns[name]["uncertainty"] = values
         else:
-            faults.append(Fault("wrong_header", f"{name} U stands without {name}"))
+            faults.append(FieldError("wrong_header", f"{name} U stands without {name}"))
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return columns
 
 

@@ -5,9 +5,9 @@ from typing import Any
 
 from marshmallow import ValidationError
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.reading.batch_draft import RIGHT_COLUMN, Draft, Unreadable
-from ringland_service.api.reading.envelope import LOW_ABOVE_HIGH, kinds_judged, limit_side
+from ringland_service.api.reading.common_fields import LOW_ABOVE_HIGH, kinds_judged, limit_side
 from ringland_service.api.reading.quantity_fields import (
     check_exact,
     check_keys,
@@ -26,7 +26,7 @@ def limit_of_column(calculation: Calculation, name: str, column: dict[str, Any])
     kinds = kinds_judged(calculation)
     if check not in kinds or side not in ("low", "high"):
         allowed = [f"limit.{known}.{s}" for known in kinds for s in ("low", "high")]
-        raise fail(Fault("unknown_field", "no such limit here", allowed, given=name))
+        raise fail(FieldError("unknown_field", "no such limit here", allowed, given=name))
     kind = kinds[check]
     check_exact(True, column, "a limit")
     check_keys(column, frozenset({"values"} if kind is None else {"values", "unit"}), RIGHT_COLUMN)

@@ -12,11 +12,11 @@ from logging import Logger
 from typing import Any
 
 from ringland_service.api import problems
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.json_reader import read as read_json
 from ringland_service.api.reading.row_budget import most_rows
-from ringland_service.core.declare import Composite, Declared
+from ringland_service.core.declare import Composite, Operation
 from ringland_service.engine.deadline import Deadline
 
 # Made once; lines are many, so they have no blanks between members.
@@ -24,7 +24,7 @@ ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", 
 Answering = Callable[[Any], dict[str, Any]]
 
 
-def lines_of(calculation: Declared, body: bytes) -> list[bytes]:
+def lines_of(calculation: Operation, body: bytes) -> list[bytes]:
     """Return the lines of a body that are not blank.
 
     Raises
@@ -36,12 +36,12 @@ def lines_of(calculation: Declared, body: bytes) -> list[bytes]:
     most = most_rows(calculation)
     if not 1 <= len(lines) <= most:
         detail = f"1 to {most} lines are needed for {calculation.name}, {len(lines)} given"
-        raise Faulty([Fault("wrong_count", detail, {"most": most}, 422)])
+        raise FieldErrors([FieldError("wrong_count", detail, {"most": most}, 422)])
     return lines
 
 
 def answered(
-    calculation: Declared,
+    calculation: Operation,
     lines: list[bytes],
     answer: Answering,
     deadline: Deadline,
@@ -56,11 +56,11 @@ def answered(
         yield text.encode("utf-8", "replace") + b"\n"
 
 
-def _line(calculation: Declared, row: int, line: bytes, answer: Answering, logger: Logger) -> str:
+def _line(calculation: Operation, row: int, line: bytes, answer: Answering, logger: Logger) -> str:
     try:
         single = answer(read_json(line))
         return ENCODE({"row": row, "status": OK, **shortened(calculation, single)})
-    except Faulty as error:
+    except FieldErrors as error:
         problem = problems.of_faults(error.faults)
     except Exception:
         # The answer has begun, so its status can no longer say that the service failed.
@@ -72,7 +72,7 @@ def _line(calculation: Declared, row: int, line: bytes, answer: Answering, logge
     return ENCODE({"row": row, "status": REFUSED, "problem": short})
 
 
-def shortened(calculation: Declared, single: dict[str, Any]) -> dict[str, Any]:
+def shortened(calculation: Operation, single: dict[str, Any]) -> dict[str, Any]:
     """Return the answer of a single call as a line has it."""
     found = {name: value for name, value in single.items() if name != "basis"}
     if isinstance(calculation, Composite):

@@ -5,7 +5,7 @@ from typing import Any
 from marshmallow import ValidationError
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading.batch_draft import COLUMN_KEYS, Draft, Unreadable
 from ringland_service.api.reading.list_text import ListField, entries, in_words, list_example
 from ringland_service.api.reading.quantity_fields import (
@@ -20,7 +20,7 @@ from ringland_service.core.declare.fields import ReadingsField
 
 
 def check_list_column(field: ListField, column: dict[str, Any], count: int) -> None:
-    """Refuse a column of lists with unknown members, without its unit, or with too few doubts."""
+    """Refuse a column of lists with unknown members, no unit, or too few uncertainties."""
     if not isinstance(field, ReadingsField):
         check_keys(column, frozenset({"values"}), f'{{"values": ["{list_example(field)}"]}}')
         return
@@ -30,7 +30,7 @@ def check_list_column(field: ListField, column: dict[str, Any], count: int) -> N
     read_unit(column, field.type.kind)
     stated = column.get("uncertainty")
     if isinstance(stated, list) and len(stated) != count:
-        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
+        raise fail(FieldError("wrong_count", "one uncertainty a row is needed", None, 422))
 
 
 def read_lists(
@@ -51,8 +51,8 @@ def read_lists(
             continue
         try:
             found = reader.deserialize(list_cell(field, column, value, row))
-        except (Faulty, ValidationError) as error:
-            faults = error.faults if isinstance(error, Faulty) else faults_of(error)
+        except (FieldErrors, ValidationError) as error:
+            faults = error.faults if isinstance(error, FieldErrors) else faults_of(error)
             for fault in faults:
                 detail = in_words(fault.pointer) + fault.detail
                 draft.bad(row, Unreadable(name, detail, code=fault.code))

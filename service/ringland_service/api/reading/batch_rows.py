@@ -5,7 +5,7 @@ from typing import Any
 
 from marshmallow import ValidationError
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading import query
 from ringland_service.api.reading.batch_draft import COLUMN_KEYS, RIGHT_COLUMN, Unreadable
 from ringland_service.api.reading.batch_limits import limit_of_column
@@ -20,7 +20,7 @@ from ringland_service.api.reading.quantity_fields import (
     nested,
     read_unit,
 )
-from ringland_service.core.declare import Calculation, asked
+from ringland_service.core.declare import Calculation, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field
 from ringland_service.core.errors import CoreError
@@ -33,21 +33,21 @@ def check_columns(calculation: Calculation, columns: Mapping[str, Any]) -> None:
     ------
     Faulty
     """
-    known = {field.public(name): field for name, field in asked(calculation.inputs).items()}
-    faults: list[Fault] = []
+    known = {field.public(name): field for name, field in input_fields(calculation.inputs).items()}
+    faults: list[FieldError] = []
     for name, column in columns.items():
         try:
             if name.startswith("limit."):
                 limit_of_column(calculation, name, column)
             elif name not in known or not query.has_text(known[name]):
                 allowed = sorted(known)
-                raise fail(Fault("unknown_field", "no such column here", allowed, given=name))
+                raise fail(FieldError("unknown_field", "no such column here", allowed, given=name))
             else:
                 _check_members(known[name], column)
         except ValidationError as error:
             faults += [fault.under(name).under("columns") for fault in faults_of(error)]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
 def _check_members(known: Field, column: dict[str, Any]) -> None:
@@ -59,9 +59,9 @@ def _check_members(known: Field, column: dict[str, Any]) -> None:
         return
     check_exact(known.exact, column)
     check_keys(column, COLUMN_KEYS, RIGHT_COLUMN)
-    doubts = column.get("uncertainty")
-    if isinstance(doubts, list) and len(doubts) != len(column["values"]):
-        raise fail(Fault("wrong_count", "one uncertainty a row is needed", None, 422))
+    uncertainties = column.get("uncertainty")
+    if isinstance(uncertainties, list) and len(uncertainties) != len(column["values"]):
+        raise fail(FieldError("wrong_count", "one uncertainty a row is needed", None, 422))
     if isinstance(known, declared.QuantityField):
         read_unit(column, known.type.kind)
     else:
@@ -99,12 +99,12 @@ def _cell(column: Mapping[str, Any], value: Any, row: int) -> Any:
     if "unit" not in column:
         return value
     found = {"value": value, "unit": column["unit"]}
-    doubt = column.get("uncertainty")
-    doubt = doubt[row] if isinstance(doubt, list) else doubt
-    return found if doubt is None else found | {"uncertainty": doubt}
+    uncertainty = column.get("uncertainty")
+    uncertainty = uncertainty[row] if isinstance(uncertainty, list) else uncertainty
+    return found if uncertainty is None else found | {"uncertainty": uncertainty}
 
 
-def unreadable(fault: Fault) -> CoreError:
+def unreadable(fault: FieldError) -> CoreError:
     """Return a fault of one row as the row's error."""
     name, _, inner = fault.pointer.lstrip("/").partition("/")
     if name == "limits":

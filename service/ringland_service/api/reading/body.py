@@ -3,7 +3,7 @@
 from flask import request
 from werkzeug.exceptions import BadRequest, HTTPException
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 
 
 def whole_body() -> bytes:
@@ -30,13 +30,13 @@ def whole_body() -> bytes:
     # client sent is at work while it is read.
     except Exception as error:
         detail = "the chunks of the body are not framed as HTTP/1.1 has it (RFC 9112, 7.1)"
-        raise Faulty([Fault("broken_body", detail)]) from error
+        raise FieldErrors([FieldError("broken_body", detail)]) from error
     if announced is not None and len(found) < announced:
         raise _cut(announced, len(found))
     return found
 
 
-def _cut(announced: int | None, given: int | None = None) -> Faulty:
+def _cut(announced: int | None, given: int | None = None) -> FieldErrors:
     """Return the fault of a body that ends early."""
     if announced is None:
         detail = "the body ends within a chunk; send it again"
@@ -47,4 +47,4 @@ def _cut(announced: int | None, given: int | None = None) -> Faulty:
             f"the body ends after {given} bytes of the {announced} that its Content-Length"
             " announces; send it again"
         )
-    return Faulty([Fault("incomplete_body", detail)])
+    return FieldErrors([FieldError("incomplete_body", detail)])

@@ -11,10 +11,10 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.reading.bounds import apart
 from ringland_service.api.reading.quantity_fields import (
-    SMALLEST_DOUBT,
+    SMALLEST_UNCERTAINTY,
     any_unit,
     check_exact,
     check_keys,
@@ -24,7 +24,7 @@ from ringland_service.api.reading.quantity_fields import (
     show,
 )
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import QuantityField, QuantityType
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.declare.significant import as_written
@@ -70,7 +70,7 @@ class Figure:
 
 def quantities_of(record: type) -> Iterator[QuantityType]:
     """Yield the quantities of a record's fields, down to its sections and lists of records."""
-    for field in asked(record).values():
+    for field in input_fields(record).values():
         if isinstance(field, QuantityField):
             yield field.type
         elif getattr(field, "record", None) is not None:
@@ -100,7 +100,7 @@ def of_one_kind(reads: str | None, name: str, given: Any) -> dict[str, Any]:
     found = figure(name, given)
     if reads and found.get("reads", reads) != reads:
         detail = f"this instrument reads {reads}, not {found['reads']}"
-        raise fail(Fault("wrong_instrument", detail, None, 422).under("unit"))
+        raise fail(FieldError("wrong_instrument", detail, None, 422).under("unit"))
     return found
 
 
@@ -111,11 +111,11 @@ def figure(name: str, given: Any) -> dict[str, Any]:
     symbol, _ = nested("unit", any_unit, given.get("unit"))
     if symbol == PERCENT:
         if name != "max_permissible_error":
-            raise fail(Fault("unknown_unit", "only a maximum error is a share of the reading"))
+            raise fail(FieldError("unknown_unit", "only a maximum error is a share of the reading"))
         return {"relative_error": nested("value", _bounded, given, symbol, MOST_PERCENT) / 100.0}
     of = figures().get(symbol)
     if of is None:
-        raise fail(Fault("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
+        raise fail(FieldError("unknown_unit", f"no instrument here reads {symbol}").under("unit"))
     number = nested("value", _bounded, given, symbol, of.most)
     return {name: number * unit(KINDS[of.figure_kind], symbol).factor, "reads": of.reads}
 
@@ -123,12 +123,12 @@ def figure(name: str, given: Any) -> dict[str, Any]:
 def _bounded(given: dict[str, Any], symbol: str, most: float) -> float:
     number: Any = given.get("value")
     if not is_number(number):
-        raise fail(Fault("wrong_type", f"not a number: {show(number)}", "a number"))
+        raise fail(FieldError("wrong_type", f"not a number: {show(number)}", "a number"))
     if not 0 <= number <= most:
         shown, limit = apart(number, most) if number > most else (f"{number:.6g}", f"{most:.6g}")
         detail = f"{shown} {symbol} cannot be meant of an instrument: 0 to {limit} {symbol}"
         allowed = {"low": 0.0, "high": most, "unit": symbol}
-        raise fail(Fault("out_of_bounds", detail, allowed, 422))
+        raise fail(FieldError("out_of_bounds", detail, allowed, 422))
     return float(number)
 
 
@@ -140,7 +140,7 @@ def insist_on_an_error(typical: Mapping[str, Any], given: Mapping[str, Any]) -> 
     sizes = dict(typical) | {name: given[name]["value"] for name in ERRORS if name in given}
     right = "give a kind, or a figure such as max_permissible_error"
     if not typical and not given.keys() & set(FIGURES):
-        raise fail(Fault("missing_field", right))
-    if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_DOUBT:
+        raise fail(FieldError("missing_field", right))
+    if max((sizes.get(name, 0.0) for name in ERRORS), default=0.0) < SMALLEST_UNCERTAINTY:
         detail = f"no figure of this instrument is above zero: {right}, above zero"
-        raise fail(Fault("out_of_bounds", detail, {"low": SMALLEST_DOUBT}, 422))
+        raise fail(FieldError("out_of_bounds", detail, {"low": SMALLEST_UNCERTAINTY}, 422))

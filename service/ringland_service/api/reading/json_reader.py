@@ -5,7 +5,7 @@ import math
 import re
 from typing import Any, NoReturn
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 
 _SURROGATE = re.compile(rb"\\u[dD][89a-fA-F]")
 LONGEST_INTEGER = 40
@@ -15,13 +15,13 @@ MOST_MEMBERS = 2000
 
 
 def _refuse(code: str, detail: str) -> NoReturn:
-    raise Faulty([Fault(code, detail)])
+    raise FieldErrors([FieldError(code, detail)])
 
 
 def _pairs(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     if len(pairs) > MOST_MEMBERS:
         detail = f"{len(pairs)} members in one object; at most {MOST_MEMBERS} are read"
-        raise Faulty([Fault("too_many", detail, {"most": MOST_MEMBERS})])
+        raise FieldErrors([FieldError("too_many", detail, {"most": MOST_MEMBERS})])
     found = dict(pairs)
     if len(found) != len(pairs):
         seen: set[str] = set()

@@ -8,7 +8,7 @@ nothing: many sheets write it for the decimal point.
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading.number_text import (
     NUMBER,
     STATED,
@@ -64,11 +64,11 @@ def entries(field: ListField, text: str) -> list[Any]:
 def _check_whole(field: ListField, text: str) -> None:
     if len(text) > LONGEST_LIST:
         detail = f"a list of {len(text)} characters; {LONGEST_LIST} fit: send a body instead"
-        raise Faulty([Fault("out_of_bounds", detail, {"longest": LONGEST_LIST}, 422)])
+        raise FieldErrors([FieldError("out_of_bounds", detail, {"longest": LONGEST_LIST}, 422)])
     if "," in text:
         right = list_example(field)
         detail = f"a comma neither parts a list nor marks a decimal: write {right}"
-        raise Faulty([Fault("wrong_type", detail, right)])
+        raise FieldErrors([FieldError("wrong_type", detail, right)])
 
 
 def _readings(field: ReadingsField, text: str) -> dict[str, Any]:
@@ -79,11 +79,13 @@ def _readings(field: ReadingsField, text: str) -> dict[str, Any]:
     # Where places may be empty all may be: what then cannot be worked out is said by the reader.
     told = any(one.strip() for one in (*before, number or "")) or (field.gaps and before)
     if not told or (stated and not is_number_text(stated[-1].strip())):
-        raise Faulty([Fault("not_a_quantity", f"not a list of readings: write {right}", right)])
+        raise FieldErrors(
+            [FieldError("not_a_quantity", f"not a list of readings: write {right}", right)]
+        )
     numbers = _each(field, [*before, number or ""])
     if not symbol:
         detail = f"numbers alone have no unit: write {right}"
-        raise Faulty([Fault("missing_unit", detail, right)])
+        raise FieldErrors([FieldError("missing_unit", detail, right)])
     found: dict[str, Any] = {"values": numbers, "unit": symbol}
     if stated:
         found["uncertainty"] = number_of(stated[-1].strip())
@@ -93,14 +95,14 @@ def _readings(field: ReadingsField, text: str) -> dict[str, Any]:
 def _each(field: ListField, texts: list[str]) -> list[Any]:
     """Return each entry in JSON; all that cannot be read are told, each with its place."""
     found: list[Any] = []
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for place, text in enumerate(texts):
         try:
             found.append(_entry(field, text.strip()))
-        except Faulty as error:
+        except FieldErrors as error:
             faults += [fault.under(place) for fault in error.faults]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return found
 
 
@@ -109,7 +111,9 @@ def _entry(field: ListField, text: str) -> Any:
     if not text:
         if isinstance(field, ReadingsField) and field.gaps:
             return None
-        raise Faulty([Fault("wrong_type", f"an empty place in a list: write {right}", right)])
+        raise FieldErrors(
+            [FieldError("wrong_type", f"an empty place in a list: write {right}", right)]
+        )
     if isinstance(field, ChoicesField):
         return text
     if isinstance(field, NumbersField):
@@ -118,7 +122,7 @@ def _entry(field: ListField, text: str) -> Any:
         # Most likely each entry was given its own unit.
         end = ", one unit and one ± end the list" if leading_number(text)[0] else ""
         detail = f"not a number: {show(text)}{end}: write {right}"
-        raise Faulty([Fault("wrong_type", detail, right)])
+        raise FieldErrors([FieldError("wrong_type", detail, right)])
     return number_of(text)
 
 
@@ -128,14 +132,14 @@ def in_words(pointer: str) -> str:
     return f"entry {int(last) + 1}: " if last.isdecimal() else ""
 
 
-def placed(faults: Iterable[Fault], lists: Iterable[str]) -> Iterator[Fault]:
+def placed(faults: Iterable[FieldError], lists: Iterable[str]) -> Iterator[FieldError]:
     """Yield faults of a question in text: its readings have no ``values`` to point into."""
     known = tuple(f"/{name}/values" for name in lists)
     for fault in faults:
         start = next((one for one in known if f"{fault.pointer}/".startswith(f"{one}/")), "")
         rest = fault.pointer[len(start) :]
         pointer = start.removesuffix("/values") + rest if start else fault.pointer
-        yield Fault(**{**vars(fault), "pointer": pointer})
+        yield FieldError(**{**vars(fault), "pointer": pointer})
 
 
 def list_pattern(field: ListField) -> str:

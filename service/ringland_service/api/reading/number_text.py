@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterable
 from typing import Any
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.units import every_symbol, symbols
 
@@ -61,10 +61,12 @@ def quantity_text(text: str, example: str = "68.0 mm") -> dict[str, Any]:
     left, *stated = STATED.split(text, maxsplit=1) if len(text) <= LONGEST else [""]
     number, symbol = leading_number(left)
     if number is None or (stated and not is_number_text(stated[-1].strip())):
-        raise Faulty([Fault("not_a_quantity", f"not a quantity: write {example}", example)])
+        raise FieldErrors(
+            [FieldError("not_a_quantity", f"not a quantity: write {example}", example)]
+        )
     if not symbol:
         detail = f"a number alone has no unit: write {example}"
-        raise Faulty([Fault("missing_unit", detail, example)])
+        raise FieldErrors([FieldError("missing_unit", detail, example)])
     found: dict[str, Any] = {"value": number_of(number), "unit": symbol}
     if stated:
         found["uncertainty"] = number_of(stated[-1].strip())
@@ -96,5 +98,5 @@ def bare_number(text: str) -> float:
     Faulty
     """
     if not _BARE.fullmatch(text) or not math.isfinite(float(text)):
-        raise Faulty([Fault("wrong_type", f"not a number: {text[:40]!r}", "a number")])
+        raise FieldErrors([FieldError("wrong_type", f"not a number: {text[:40]!r}", "a number")])
     return number_of(text)

@@ -10,14 +10,14 @@ from typing import Any
 
 from marshmallow import ValidationError, fields
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.reading.bounds import apart, bounds, outside
 from ringland_service.api.reading.hints import hint, right_form
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.significant import as_written
-from ringland_service.engine.question import Stated
+from ringland_service.engine.request import Stated
 from ringland_service.units import (
     UnknownUnit,
     every_symbol,
@@ -32,13 +32,13 @@ READINGS_KEYS = frozenset({"values", "unit", "uncertainty", "instrument"})
 
 @dataclass(frozen=True)
 class Read:
-    """A quantity as read: canonical value, and its doubt as stated."""
+    """A quantity as read: canonical value, and its uncertainty as stated."""
 
     value: Any
     stated: Stated | None = None
 
 
-def fail(*faults: Fault) -> ValidationError:
+def fail(*faults: FieldError) -> ValidationError:
     """Return the marshmallow error that carries the faults."""
     return ValidationError(list(faults))
 
@@ -59,13 +59,15 @@ def check_keys(value: Any, keys: frozenset[str], right: str) -> None:
     """Refuse anything but an object with known keys."""
     if not isinstance(value, dict):
         detail = "a number alone has no unit" if is_number(value) else "not a quantity"
-        raise fail(Fault("not_a_quantity", f"{detail}: write {right}", right))
+        raise fail(FieldError("not_a_quantity", f"{detail}: write {right}", right))
     unknown = [name for name in value if name not in keys]
     if unknown:
         known = sorted(keys)
         raise fail(
             *(
-                Fault("unknown_field", f"unknown field {show(name)}", known, given=name).under(name)
+                FieldError("unknown_field", f"unknown field {show(name)}", known, given=name).under(
+                    name
+                )
                 for name in unknown
             )
         )
@@ -75,9 +77,9 @@ def read_unit(value: dict[str, Any], kind: Kind) -> str:
     """Return the unit symbol of a quantity, known to its kind."""
     symbol = value.get("unit")
     if symbol is None:
-        raise fail(Fault("missing_unit", f"a unit is missing, such as {kind.unit}", kind.unit))
+        raise fail(FieldError("missing_unit", f"a unit is missing, such as {kind.unit}", kind.unit))
     if not isinstance(symbol, str):
-        raise fail(Fault("wrong_type", "a unit is a text", kind.unit).under("unit"))
+        raise fail(FieldError("wrong_type", "a unit is a text", kind.unit).under("unit"))
     try:
         unit(kind, symbol)
     except UnknownUnit as error:
@@ -85,22 +87,22 @@ def read_unit(value: dict[str, Any], kind: Kind) -> str:
     return symbol
 
 
-def _unknown_unit(symbol: str, why: str, known: Sequence[str]) -> Fault:
+def _unknown_unit(symbol: str, why: str, known: Sequence[str]) -> FieldError:
     """Return the fault of a unit; a near one is suggested where ``why`` says nothing better."""
     plain = f"{symbol!r} is not a"
     given = symbol if why.startswith(plain) and "did you mean" not in why else None
-    return Fault("unknown_unit", why, list(known), given=given)
+    return FieldError("unknown_unit", why, list(known), given=given)
 
 
 def check_value(of: QuantityType, number: Any, symbol: str) -> float:
     """Return the canonical value of a number within its bounds."""
     if not is_number(number):
-        raise fail(Fault("wrong_type", f"not a number: {show(number)}", "a number"))
+        raise fail(FieldError("wrong_type", f"not a number: {show(number)}", "a number"))
     within = bounds(of, symbol)
     if not within.low <= number <= within.high:
         allowed = {"low": within.low, "high": within.high, "unit": symbol}
         raise fail(
-            Fault(
+            FieldError(
                 "out_of_bounds",
                 f"{of.words}: {outside(number, within.low, within.high, symbol)}"
                 f"{hint(of, number, symbol)}",
@@ -118,16 +120,16 @@ def check_exact(exact: bool, value: Any, what: str = "this figure") -> None:
     """Refuse the uncertainty of a figure that takes none."""
     if not exact or not isinstance(value, dict):
         return
-    doubt = next((key for key in ("uncertainty", "instrument") if key in value), None)
-    if doubt:
-        raise fail(Fault("exact", f"{what} {NO_UNCERTAINTY}", None, 422).under(doubt))
+    uncertainty = next((key for key in ("uncertainty", "instrument") if key in value), None)
+    if uncertainty:
+        raise fail(FieldError("exact", f"{what} {NO_UNCERTAINTY}", None, 422).under(uncertainty))
 
 
-def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated | None:
-    """Return the stated doubt of a quantity: an expanded uncertainty or an instrument."""
+def check_stated_uncertainty(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated | None:
+    """Return the stated uncertainty of a quantity: an expanded uncertainty or an instrument."""
     if "uncertainty" in value and "instrument" in value:
         raise fail(
-            Fault(
+            FieldError(
                 "uncertainty_twice",
                 "state an uncertainty or name an instrument, not both",
                 None,
@@ -138,22 +140,26 @@ def check_doubt(of: QuantityType, value: dict[str, Any], symbol: str) -> Stated 
         name = value["instrument"]
         if not isinstance(name, str) or not 1 <= len(name) <= 40:
             raise fail(
-                Fault("wrong_type", "an instrument is named by a text of 1 to 40 characters").under(
-                    "instrument"
-                )
+                FieldError(
+                    "wrong_type", "an instrument is named by a text of 1 to 40 characters"
+                ).under("instrument")
             )
         return Stated(instrument=name)
     if "uncertainty" in value:
-        doubt = check_uncertainty(of, value["uncertainty"], value, symbol)
+        uncertainty = check_uncertainty(of, value["uncertainty"], value, symbol)
         exact = as_written(value["uncertainty"]) * unit(of.kind, symbol).ratio
-        return Stated(uncertainty=doubt, exact=exact)
+        return Stated(uncertainty=uncertainty, exact=exact)
     return None
 
 
-def check_uncertainty(of: QuantityType, doubt: Any, value: dict[str, Any], symbol: str) -> float:
+def check_uncertainty(
+    of: QuantityType, uncertainty: Any, value: dict[str, Any], symbol: str
+) -> float:
     """Return an expanded uncertainty in the canonical unit, within what can be meant."""
-    if not is_number(doubt):
-        raise fail(Fault("wrong_type", f"not a number: {show(doubt)}").under("uncertainty"))
+    if not is_number(uncertainty):
+        raise fail(
+            FieldError("wrong_type", f"not a number: {show(uncertainty)}").under("uncertainty")
+        )
     within = bounds(of, symbol)
     most = within.most_uncertainty
     numbers = [v for v in (value.get("value"), *value.get("values", ())) if is_number(v)]
@@ -161,10 +167,12 @@ def check_uncertainty(of: QuantityType, doubt: Any, value: dict[str, Any], symbo
         # A quarter of 392 degF is not a quarter of 200 degC: the declared unit's zero counts.
         shift = unit(of.kind, symbol).offset / unit(of.kind, symbol).factor
         most = min([most, *(abs(number + shift) / 4.0 for number in numbers)])
-    if not within.least_uncertainty <= doubt <= most:
-        shown, at_most = apart(doubt, most) if doubt > most else (f"{doubt:g}", f"{most:g}")
+    if not within.least_uncertainty <= uncertainty <= most:
+        shown, at_most = (
+            apart(uncertainty, most) if uncertainty > most else (f"{uncertainty:g}", f"{most:g}")
+        )
         raise fail(
-            Fault(
+            FieldError(
                 "out_of_bounds",
                 f"an expanded uncertainty (k = 2) of {shown} {symbol} cannot be meant here:"
                 f" above 0 and at most {at_most} {symbol}; leave it out when none is known",
@@ -172,7 +180,7 @@ def check_uncertainty(of: QuantityType, doubt: Any, value: dict[str, Any], symbo
                 422,
             ).under("uncertainty")
         )
-    return float(doubt) * unit(of.kind, symbol).factor
+    return float(uncertainty) * unit(of.kind, symbol).factor
 
 
 class Quantity(fields.Field[Read]):
@@ -188,10 +196,12 @@ class Quantity(fields.Field[Read]):
         check_keys(value, QUANTITY_KEYS, right_form(of))
         check_exact(self.exact, value)
         if "value" not in value:
-            raise fail(Fault("missing_field", "a value is missing", right_form(of)).under("value"))
+            raise fail(
+                FieldError("missing_field", "a value is missing", right_form(of)).under("value")
+            )
         symbol = read_unit(value, of.kind)
         number = nested("value", check_value, of, value["value"], symbol)
-        return Read(number, check_doubt(of, value, symbol))
+        return Read(number, check_stated_uncertainty(of, value, symbol))
 
 
 def nested(key: str | int, function: Any, *args: Any) -> Any:
@@ -202,9 +212,9 @@ def nested(key: str | int, function: Any, *args: Any) -> Any:
         raise fail(*(fault.under(key) for fault in faults_of(error))) from error
 
 
-def faults_of(error: ValidationError) -> list[Fault]:
+def faults_of(error: ValidationError) -> list[FieldError]:
     """Return the faults that a marshmallow error carries."""
-    return [message for message in error.messages if isinstance(message, Fault)]
+    return [message for message in error.messages if isinstance(message, FieldError)]
 
 
 class Readings(fields.Field[Read]):
@@ -220,16 +230,16 @@ class Readings(fields.Field[Read]):
         values = value.get("values")
         if not isinstance(values, list):
             raise fail(
-                Fault("missing_field", "a list of values is missing", "values").under("values")
+                FieldError("missing_field", "a list of values is missing", "values").under("values")
             )
         if not field.least <= len(values) <= field.most:
             needed = f"{field.least} to {field.most} readings are needed, {len(values)} given"
             detail = f"{field.words}: {needed}"
             allowed = {"least": field.least, "most": field.most}
-            raise fail(Fault("wrong_count", detail, allowed, 422).under("values"))
+            raise fail(FieldError("wrong_count", detail, allowed, 422).under("values"))
         symbol = read_unit(value, field.type.kind)
         numbers = nested("values", self._numbers, values, symbol)
-        return Read(numbers, check_doubt(field.type, value, symbol))
+        return Read(numbers, check_stated_uncertainty(field.type, value, symbol))
 
     def _numbers(self, values: list[Any], symbol: str) -> tuple[float | None, ...]:
         numbers = [
@@ -239,7 +249,7 @@ class Readings(fields.Field[Read]):
             for i, number in enumerate(values)
         ]
         if all(number is None for number in numbers):
-            raise fail(Fault("wrong_count", "at least one reading is needed", None, 422))
+            raise fail(FieldError("wrong_count", "at least one reading is needed", None, 422))
         return tuple(numbers)
 
 
@@ -262,7 +272,7 @@ class UnitRead:
 
 
 LARGEST = 1e9
-SMALLEST_DOUBT = 1e-9
+SMALLEST_UNCERTAINTY = 1e-9
 
 
 class AnyQuantity(fields.Field[AnyRead]):
@@ -276,31 +286,33 @@ class AnyQuantity(fields.Field[AnyRead]):
         check_keys(value, QUANTITY_KEYS - {"instrument"}, right_form(None))
         check_exact(self.exact, value)
         if "value" not in value:
-            raise fail(Fault("missing_field", "a value is missing").under("value"))
+            raise fail(FieldError("missing_field", "a value is missing").under("value"))
         if "unit" not in value:
-            raise fail(Fault("missing_unit", "a unit is missing, such as mm").under("unit"))
+            raise fail(FieldError("missing_unit", "a unit is missing, such as mm").under("unit"))
         number = nested("value", any_number, value["value"], -LARGEST)
-        doubt = None
+        uncertainty = None
         if "uncertainty" in value:
-            doubt = nested("uncertainty", any_number, value["uncertainty"], SMALLEST_DOUBT)
+            uncertainty = nested(
+                "uncertainty", any_number, value["uncertainty"], SMALLEST_UNCERTAINTY
+            )
         symbol, found = nested("unit", any_unit, value["unit"])
-        return AnyRead(number, symbol, found, doubt)
+        return AnyRead(number, symbol, found, uncertainty)
 
 
 def any_number(number: Any, low: float) -> float:
     """Return a number of any quantity, within what a float can carry safely."""
     if not is_number(number):
-        raise fail(Fault("wrong_type", f"not a number: {show(number)}", "a number"))
+        raise fail(FieldError("wrong_type", f"not a number: {show(number)}", "a number"))
     if not low <= number <= LARGEST:
         detail = f"{number:.6g} is outside {low:g} to {LARGEST:g}"
-        raise fail(Fault("out_of_bounds", detail, {"low": low, "high": LARGEST}, 422))
+        raise fail(FieldError("out_of_bounds", detail, {"low": low, "high": LARGEST}, 422))
     return float(number)
 
 
 def any_unit(symbol: Any) -> tuple[str, tuple[Kind, ...]]:
     """Return a unit symbol and the kinds that know it."""
     if not isinstance(symbol, str):
-        raise fail(Fault("wrong_type", "a unit is a text", "mm"))
+        raise fail(FieldError("wrong_type", "a unit is a text", "mm"))
     found = kinds_of(symbol)
     if not found:
         known = every_symbol()

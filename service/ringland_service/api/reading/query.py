@@ -8,8 +8,8 @@ from functools import cache
 from itertools import islice
 from typing import Any
 
-from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.faults import FieldError, FieldErrors
+from ringland_service.api.reading.common_fields import (
     WITH_DECOMPRESSOR,
     checks_of,
     kinds_judged,
@@ -18,7 +18,7 @@ from ringland_service.api.reading.envelope import (
 from ringland_service.api.reading.list_text import ListField, is_list, list_example, list_text
 from ringland_service.api.reading.number_text import STATED, bare_number, quantity_text
 from ringland_service.api.reading.quantity_fields import NO_UNCERTAINTY
-from ringland_service.core.declare import Composite, Declared, asked, defaults
+from ringland_service.core.declare import Composite, Operation, defaults, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field
 
@@ -48,13 +48,13 @@ def has_text(field: Field) -> bool:
 
 
 @cache
-def offers_get(calculation: Declared) -> bool:
+def offers_get(calculation: Operation) -> bool:
     """Return whether a calculation can be asked by GET: its required inputs have a text form."""
-    known, optional = asked(calculation.inputs), defaults(calculation.inputs)
+    known, optional = input_fields(calculation.inputs), defaults(calculation.inputs)
     needed = [field for name, field in known.items() if name not in optional]
     some = [
         any(all(has_text(known[name]) for name in way) for way in ways)
-        for ways in calculation.one_of
+        for ways in calculation.any_of
     ]
     whole = not any(isinstance(field, declared.SectionField) for field in known.values())
     if isinstance(calculation, Composite) and not whole:
@@ -63,17 +63,17 @@ def offers_get(calculation: Declared) -> bool:
 
 
 @cache
-def text_fields(calculation: Declared) -> dict[str, Field]:
+def text_fields(calculation: Operation) -> dict[str, Field]:
     """Return the fields that have a text form, by public name."""
     return {
         field.public(name): field
-        for name, field in asked(calculation.inputs).items()
+        for name, field in input_fields(calculation.inputs).items()
         if has_text(field)
     }
 
 
 @cache
-def readings_of(calculation: Declared) -> tuple[str, ...]:
+def readings_of(calculation: Operation) -> tuple[str, ...]:
     """Return the public names of the fields that are lists of readings."""
     known = text_fields(calculation)
     return tuple(n for n, f in known.items() if isinstance(f, declared.ReadingsField))
@@ -119,7 +119,7 @@ def example_text(field: Field) -> str:
 
 
 def as_json(
-    calculation: Declared, parameters: Iterable[tuple[str, str]], form: str
+    calculation: Operation, parameters: Iterable[tuple[str, str]], form: str
 ) -> tuple[dict[str, Any], dict[str, str]]:
     """Return the JSON form of a query string, and the options that shape the answer.
 
@@ -130,13 +130,13 @@ def as_json(
     """
     data: dict[str, Any] = {}
     options: dict[str, str] = {}
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     known = text_fields(calculation)
     allowed = sorted([*known, *options_of(form), "rule", "defaults"])
     for name, text in _few(parameters):
         try:
             if name in data or name in options:
-                raise Faulty([_twice(known.get(name))])
+                raise FieldErrors([_twice(known.get(name))])
             if name in options_of(form):
                 options[name] = _option(name, text)
             elif name in ("rule", "defaults"):
@@ -146,18 +146,18 @@ def as_json(
             elif name in known:
                 data[name] = field_text(known[name], text)
             else:
-                raise Faulty([_unknown(name, allowed)])
-        except Faulty as error:
+                raise FieldErrors([_unknown(name, allowed)])
+        except FieldErrors as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return data, options
 
 
-def _twice(field: Field | None) -> Fault:
+def _twice(field: Field | None) -> FieldError:
     """Return the fault of a parameter that is repeated; of a list, its right form."""
     listed = f": one list is needed, {list_example(field)}" if isinstance(field, ListField) else ""
-    return Fault("given_twice", f"this parameter is given twice{listed}")
+    return FieldError("given_twice", f"this parameter is given twice{listed}")
 
 
 def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
@@ -170,12 +170,12 @@ def _few(parameters: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
     given = list(islice(parameters, MOST_PARAMETERS + 1))
     if len(given) > MOST_PARAMETERS:
         detail = f"more than {MOST_PARAMETERS} parameters in one address; send a body instead"
-        raise Faulty([Fault("too_many", detail, {"most": MOST_PARAMETERS})])
+        raise FieldErrors([FieldError("too_many", detail, {"most": MOST_PARAMETERS})])
     return given
 
 
-def _unknown(name: str, allowed: list[str]) -> Fault:
-    return Fault("unknown_field", "no such parameter here", allowed, given=name)
+def _unknown(name: str, allowed: list[str]) -> FieldError:
+    return FieldError("unknown_field", "no such parameter here", allowed, given=name)
 
 
 # Options that shape the answer, not the question: what they may be, or None for a free name.
@@ -203,29 +203,29 @@ def _option(name: str, text: str) -> str:
     allowed = SHAPING[name]
     if allowed is not None and text not in allowed:
         detail = f"{text[:40]!r} is not one of {list(allowed)}"
-        raise Faulty([Fault("not_a_choice", detail, list(allowed), given=text)])
+        raise FieldErrors([FieldError("not_a_choice", detail, list(allowed), given=text)])
     return text
 
 
-def shaping(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
+def response_options(parameters: Iterable[tuple[str, str]], form: str) -> dict[str, str]:
     """Return the options of a POST, whose question stands in the body."""
     options: dict[str, str] = {}
-    faults: list[Fault] = []
+    faults: list[FieldError] = []
     for name, text in _few(parameters):
         try:
             if name not in options_of(form):
-                raise Faulty([_unknown(name, sorted(options_of(form)))])
+                raise FieldErrors([_unknown(name, sorted(options_of(form)))])
             if name in options:
-                raise Faulty([Fault("given_twice", "this parameter is given twice")])
+                raise FieldErrors([FieldError("given_twice", "this parameter is given twice")])
             options[name] = _option(name, text)
-        except Faulty as error:
+        except FieldErrors as error:
             faults += [fault.under(name) for fault in error.faults]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
     return options
 
 
-def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) -> None:
+def _limit(calculation: Operation, data: dict[str, Any], name: str, text: str) -> None:
     """Put ``limit.<check>.<side>`` into the JSON form of the limits."""
     _, _, rest = name.partition(".")
     check, _, member = rest.rpartition(".")
@@ -233,29 +233,29 @@ def _limit(calculation: Declared, data: dict[str, Any], name: str, text: str) ->
     members = {c.name: limit_members(c) for c in checks_of(calculation)}
     if check not in kinds or member not in members[check]:
         allowed = [f"limit.{one}.{m}" for one, of in members.items() for m in of]
-        raise Faulty([Fault("unknown_field", "no such limit here", allowed, given=name)])
+        raise FieldErrors([FieldError("unknown_field", "no such limit here", allowed, given=name)])
     if member in ("standing", "source"):
         value: Any = text
     elif member == WITH_DECOMPRESSOR:
         value = FLAGS.get(text, text)
     elif kinds[check] is None and STATED.search(text):
-        raise Faulty([Fault("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
+        raise FieldErrors([FieldError("exact", f"a limit {NO_UNCERTAINTY}", None, 422)])
     elif kinds[check] is None:
         value = bare_number(text)
     else:
         value = quantity_text(text)
     limits = data.setdefault("limits", {})
     if member in limits.setdefault(check, {}):
-        raise Faulty([Fault("given_twice", "this parameter is given twice")])
+        raise FieldErrors([FieldError("given_twice", "this parameter is given twice")])
     limits[check][member] = value
 
 
 FLAGS = {"true": True, "false": False}
 
 
-def unknown_parameters(parameters: Iterable[str]) -> list[Fault]:
+def unknown_parameters(parameters: Iterable[str]) -> list[FieldError]:
     """Return a fault for each parameter of an address that takes none."""
     return [
-        Fault("unknown_field", "this address takes no parameters", []).under(name)
+        FieldError("unknown_field", "this address takes no parameters", []).under(name)
         for name in parameters
     ]

@@ -6,29 +6,29 @@ from typing import Any
 
 from marshmallow import Schema
 
-from ringland_service.api.faults import Fault, Faulty
-from ringland_service.api.reading.envelope import envelope_fields
+from ringland_service.api.faults import FieldError, FieldErrors
+from ringland_service.api.reading.common_fields import envelope_fields
 from ringland_service.api.reading.schemas import load, schema, understand, understand_some
-from ringland_service.core.declare import Declared, Way, asked
+from ringland_service.core.declare import Operation, Way, input_fields
 from ringland_service.core.declare.fields import kind_of
 from ringland_service.core.errors import CoreError
 from ringland_service.core.metrology.conformity import DEFAULT_RULE
-from ringland_service.engine.question import (
+from ringland_service.engine.request import (
     Measuring,
     Path,
-    Question,
+    Request,
     Stated,
     field_at,
 )
 
 
 @cache
-def request_schema(calculation: Declared) -> Schema:
+def request_schema(calculation: Operation) -> Schema:
     """Return the schema of a request's JSON: the calculation's fields and the envelope's."""
     return schema(calculation.inputs, tuple(envelope_fields(calculation).items()))
 
 
-def partly_understood(calculation: Declared, data: Any) -> tuple[Question, dict[str, Any]]:
+def partly_understood(calculation: Operation, data: Any) -> tuple[Request, dict[str, Any]]:
     """Return what the rows of a batch share: a question without inputs, and the values given.
 
     Raises
@@ -37,16 +37,16 @@ def partly_understood(calculation: Declared, data: Any) -> tuple[Question, dict[
         With every fault found in reading it.
     """
     loaded = load(request_schema(calculation), data, partial=True)
-    values, doubts = understand_some(calculation.inputs, loaded)
-    question = _question(loaded, None, doubts)
-    check_instruments(calculation, question)
-    return question, values
+    values, uncertainties = understand_some(calculation.inputs, loaded)
+    request = _question(loaded, None, uncertainties)
+    check_instruments(calculation, request)
+    return request, values
 
 
-def _question(loaded: dict[str, Any], inputs: Any, doubts: dict[Path, Stated]) -> Question:
-    return Question(
+def _question(loaded: dict[str, Any], inputs: Any, uncertainties: dict[Path, Stated]) -> Request:
+    return Request(
         inputs=inputs,
-        doubts=doubts,
+        uncertainties=uncertainties,
         limits=loaded.get("limits", {}),
         defaults=loaded.get("defaults", "on") == "on",
         rule=loaded.get("rule", DEFAULT_RULE),
@@ -54,7 +54,7 @@ def _question(loaded: dict[str, Any], inputs: Any, doubts: dict[Path, Stated]) -
     )
 
 
-def understood(calculation: Declared, data: Any) -> Question:
+def parsed(calculation: Operation, data: Any) -> Request:
     """Return the question that a JSON object asks.
 
     Raises
@@ -64,64 +64,66 @@ def understood(calculation: Declared, data: Any) -> Question:
     """
     loaded = load(request_schema(calculation), data)
     insist_one_of(calculation, loaded.keys())
-    inputs, doubts = understand(calculation.inputs, loaded)
-    question = _question(loaded, inputs, doubts)
-    if doubts:
-        check_instruments(calculation, question)
-    return question
+    inputs, uncertainties = understand(calculation.inputs, loaded)
+    request = _question(loaded, inputs, uncertainties)
+    if uncertainties:
+        check_instruments(calculation, request)
+    return request
 
 
-def insist_one_of(calculation: Declared, given: Any) -> None:
+def insist_one_of(calculation: Operation, given: Any) -> None:
     """Raise ``Faulty`` where none of several ways is given."""
     faults = [
-        Fault(
+        FieldError(
             "missing_field",
             f"one of these is needed: {spoken_ways(calculation, ways)}",
             [[public_names(calculation)[name] for name in way] for way in ways],
             status=422,
             pointer=f"/{public_names(calculation)[ways[0][0]]}",
         )
-        for ways in calculation.one_of
+        for ways in calculation.any_of
         if not any(all(name in given for name in way) for way in ways)
     ]
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
-def spoken_ways(calculation: Declared, ways: tuple[Way, ...]) -> str:
+def spoken_ways(calculation: Operation, ways: tuple[Way, ...]) -> str:
     """Return ways in words: fields that go together joined by plus, ways by or."""
     public = public_names(calculation)
     return " or ".join(" + ".join(public[name] for name in way) for way in ways)
 
 
 @cache
-def public_names(calculation: Declared) -> dict[str, str]:
+def public_names(calculation: Operation) -> dict[str, str]:
     """Return the public name of each input."""
-    return {name: field.public(name) for name, field in asked(calculation.inputs).items()}
+    return {name: field.public(name) for name, field in input_fields(calculation.inputs).items()}
 
 
-def check_instruments(calculation: Declared, question: Question) -> None:
+def check_instruments(calculation: Operation, request: Request) -> None:
     """Raise ``Faulty`` where a reading's instrument is unknown or reads another kind."""
-    known = question.measuring.instruments
+    known = request.measuring.instruments
     faults = []
-    for path, stated in question.doubts.items():
+    for path, stated in request.uncertainties.items():
         if stated.instrument is None:
             continue
         instrument = known.get(stated.instrument)
         if instrument is None:
             detail = f"no instrument {stated.instrument!r} is described in measuring"
-            fault = Fault("unknown_instrument", detail, sorted(known), 422, given=stated.instrument)
+            fault = FieldError(
+                "unknown_instrument", detail, sorted(known), 422, given=stated.instrument
+            )
             faults.append(_on(path, calculation, fault))
             continue
         kind = kind_of(field_at(calculation.inputs, path))
         if instrument.reads and kind is not None and instrument.reads != kind.name:
             detail = f"{stated.instrument!r} reads {instrument.reads}, not {kind.name}"
-            faults.append(_on(path, calculation, Fault("wrong_instrument", detail, None, 422)))
+            faults.append(_on(path, calculation, FieldError("wrong_instrument", detail, None, 422)))
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
-def _on(path: Path, calculation: Declared, fault: Fault) -> Fault:
+def _on(path: Path, calculation: Operation, fault: FieldError) -> FieldError:
     fault = fault.under("instrument")
     for name in reversed(public_path(calculation.inputs, path)):
         fault = fault.under(name)
@@ -135,20 +137,20 @@ def public_path(record: type, path: tuple[str | int, ...]) -> list[str | int]:
     key, *rest = path
     if isinstance(key, int):
         return [key, *public_path(record, tuple(rest))]
-    field = asked(record).get(key)
+    field = input_fields(record).get(key)
     if field is None:
         return [*path]
     inner = getattr(field, "record", record)
     return [field.public(key), *public_path(inner, tuple(rest))]
 
 
-def core_fault(calculation: Declared, error: CoreError) -> Fault:
+def core_fault(calculation: Operation, error: CoreError) -> FieldError:
     """Return an error of the core as a fault with its pointer, and those of the other fields."""
     detail = error.message + (f"; {error.right}" if error.right else "")
 
-    def at(dotted: str) -> Fault:
+    def at(dotted: str) -> FieldError:
         path = tuple(int(key) if key.isdecimal() else key for key in dotted.split("."))
-        fault = Fault(error.code, detail, error.right or None, 422)
+        fault = FieldError(error.code, detail, error.right or None, 422)
         for name in reversed(public_path(calculation.inputs, path)):
             fault = fault.under(name)
         return fault

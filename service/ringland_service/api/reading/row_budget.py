@@ -9,7 +9,7 @@ does nothing else, answers in a smaller share of the default timeout.
 import os
 from collections.abc import Mapping
 
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 DEFAULT_TIMEOUT_S = 30
 VARIABLE = "RINGLAND_TIMEOUT_S"
@@ -43,7 +43,7 @@ COST_MS: Mapping[str, float] = {
 }
 
 
-def most_rows(calculation: Declared) -> int:
+def most_rows(calculation: Operation) -> int:
     """Return how many rows a batch of the calculation may have: two digits, then zeros."""
     cost_ms = COST_MS.get(calculation.name, OTHERS_MS)
     rows = int(ROWS_SHARE * DEFAULT_TIMEOUT_S * 1000.0 / cost_ms)

@@ -7,18 +7,18 @@ from typing import Any
 from marshmallow import RAISE, Schema, ValidationError
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.reading import fields
 from ringland_service.api.reading import quantity_fields as quantities
 from ringland_service.api.reading.any_kind import settle_kinds
 from ringland_service.api.shapes.examples import example_of
-from ringland_service.core.declare import asked, defaults
+from ringland_service.core.declare import defaults, input_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field, SectionField
-from ringland_service.engine.question import Path, Stated
+from ringland_service.engine.request import Path, Stated
 
-# A value, and the doubts stated within it, by path.
-Understood = tuple[Any, dict[Path, Stated]]
+# A value, and the uncertainties stated within it, by path.
+Parsed = tuple[Any, dict[Path, Stated]]
 
 MISSING = "\0missing"
 UNKNOWN = "\0unknown"
@@ -130,10 +130,10 @@ class Records(ma.Field[list[dict[str, Any]]]):
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> list[dict[str, Any]]:
         if not isinstance(value, list):
-            raise quantities.fail(Fault("wrong_type", "a list is needed here", "a list"))
+            raise quantities.fail(FieldError("wrong_type", "a list is needed here", "a list"))
         if not self.least <= len(value) <= self.most:
             detail = f"{self.least} to {self.most} entries are needed, {len(value)} given"
-            raise quantities.fail(Fault("wrong_count", detail, None, 422))
+            raise quantities.fail(FieldError("wrong_count", detail, None, 422))
         return [quantities.nested(i, _inner, self.of, item) for i, item in enumerate(value)]
 
 
@@ -141,7 +141,7 @@ def _inner(of: Schema, value: Any) -> dict[str, Any]:
     """Return what an inner schema reads, its faults in the outer one's way."""
     try:
         return load(of, value)
-    except Faulty as error:
+    except FieldErrors as error:
         raise quantities.fail(*error.faults) from error
 
 
@@ -151,12 +151,14 @@ def messages(field: Field | None = None) -> dict[str, str | list[Any] | dict[Any
     return {"required": missing, "null": NULL, "type": NOT_OBJECT, "invalid": NOT_OBJECT}
 
 
-def _missing(field: Field) -> Fault:
+def _missing(field: Field) -> FieldError:
     right = example_of(field)
     shown = right
     if isinstance(right, dict) and "value" in right:
         shown = f"{right['value']:g} {right['unit']}"
-    return Fault("missing_field", f"this field is needed: {field.words}, such as {shown}", right)
+    return FieldError(
+        "missing_field", f"this field is needed: {field.words}, such as {shown}", right
+    )
 
 
 @cache
@@ -170,7 +172,7 @@ def schema(record: type, extra: tuple[tuple[str, ma.Field[Any]], ...] = ()) -> S
             required=name not in optional,
             error_messages=messages(field),
         )
-        for name, field in asked(record).items()
+        for name, field in input_fields(record).items()
     }
     made = Strict.from_dict(members | dict(extra), name=f"{record.__module__}.{record.__name__}")
     return made()
@@ -188,11 +190,11 @@ def load(of: Schema, data: Any, partial: bool = False) -> dict[str, Any]:
         loaded: dict[str, Any] = of.load(data, partial=partial)
     except ValidationError as error:
         known = sorted(str(f.data_key or name) for name, f in of.fields.items())
-        raise Faulty(worded(error.messages, known)) from error
+        raise FieldErrors(worded(error.messages, known)) from error
     return loaded
 
 
-def worded(messages_: Any, known: list[str]) -> list[Fault]:
+def worded(messages_: Any, known: list[str]) -> list[FieldError]:
     """Return marshmallow's nested messages as faults with pointers."""
     if isinstance(messages_, dict):
         found = []
@@ -200,40 +202,40 @@ def worded(messages_: Any, known: list[str]) -> list[Fault]:
             faults = [_unknown(key, known)] if inner == [UNKNOWN] else worded(inner, known)
             found += faults if key == "_schema" else [fault.under(key) for fault in faults]
         return found
-    return [m if isinstance(m, Fault) else _token(m) for m in messages_]
+    return [m if isinstance(m, FieldError) else _token(m) for m in messages_]
 
 
-def _unknown(name: Any, known: list[str]) -> Fault:
-    return Fault("unknown_field", "this field is not known here", known, given=str(name))
+def _unknown(name: Any, known: list[str]) -> FieldError:
+    return FieldError("unknown_field", "this field is not known here", known, given=str(name))
 
 
-def _token(token: str) -> Fault:
+def _token(token: str) -> FieldError:
     return {
-        MISSING: Fault("missing_field", "this field is needed"),
-        NULL: Fault("null", "null is no value: leave the field out when it is not known"),
-        NOT_OBJECT: Fault("wrong_type", "a JSON object is needed here"),
-    }.get(token, Fault("wrong_type", token))
+        MISSING: FieldError("missing_field", "this field is needed"),
+        NULL: FieldError("null", "null is no value: leave the field out when it is not known"),
+        NOT_OBJECT: FieldError("wrong_type", "a JSON object is needed here"),
+    }.get(token, FieldError("wrong_type", token))
 
 
-def understand(record: type, loaded: dict[str, Any]) -> Understood:
-    """Return the record of canonical values, and the doubts stated with them, by path.
+def understand(record: type, loaded: dict[str, Any]) -> Parsed:
+    """Return the record of canonical values, and the uncertainties stated with them, by path.
 
     Raises
     ------
     Faulty
         Where quantities of any kind are not of one kind.
     """
-    values, doubts = understand_some(record, loaded)
-    return record(**values), doubts
+    values, uncertainties = understand_some(record, loaded)
+    return record(**values), uncertainties
 
 
 def understand_some(
     record: type, loaded: dict[str, Any]
 ) -> tuple[dict[str, Any], dict[Path, Stated]]:
-    """Return the canonical values of the fields given, and their doubts, as ``understand``."""
-    doubts: dict[Path, Stated] = {}
+    """Return the canonical values of the fields given and uncertainties, as ``understand``."""
+    uncertainties: dict[Path, Stated] = {}
     values: dict[str, Any] = {}
-    known = asked(record)
+    known = input_fields(record)
     # In the order of the declaration, so that what is said of several follows from it.
     for name in known:
         if name not in loaded:
@@ -242,25 +244,25 @@ def understand_some(
         if isinstance(value, quantities.Read):
             values[name] = value.value
             if value.stated is not None:
-                doubts[(name,)] = value.stated
+                uncertainties[(name,)] = value.stated
         else:
             public = known[name].public(name)
             values[name], inner = within(public, _inner_record, known[name], value)
-            doubts |= {(name, *path): stated for path, stated in inner.items()}
-    settle_kinds(record, values, doubts)
-    return values, doubts
+            uncertainties |= {(name, *path): stated for path, stated in inner.items()}
+    settle_kinds(record, values, uncertainties)
+    return values, uncertainties
 
 
-def within(key: str | int, function: Callable[..., Understood], *args: Any) -> Understood:
+def within(key: str | int, function: Callable[..., Parsed], *args: Any) -> Parsed:
     """Call a function that understands what stands under a key; its faults point there."""
     try:
         return function(*args)
-    except Faulty as error:
-        raise Faulty([fault.under(key) for fault in error.faults]) from error
+    except FieldErrors as error:
+        raise FieldErrors([fault.under(key) for fault in error.faults]) from error
 
 
-def _inner_record(field: Field, value: Any) -> Understood:
-    """Return the value of a field that may hold records, and the doubts within."""
+def _inner_record(field: Field, value: Any) -> Parsed:
+    """Return the value of a field that may hold records, and the uncertainties within."""
     if isinstance(field, SectionField):
         return understand(field.record, value)
     if isinstance(field, declared.RecordsField):
@@ -268,12 +270,12 @@ def _inner_record(field: Field, value: Any) -> Understood:
     return value, {}
 
 
-def _inner_records(record: type, items: list[Any]) -> Understood:
-    """Return the records of a list, and the doubts within them, by place and path."""
+def _inner_records(record: type, items: list[Any]) -> Parsed:
+    """Return the records of a list, and the uncertainties within them, by place and path."""
     values: list[Any] = []
-    doubts: dict[Path, Stated] = {}
+    uncertainties: dict[Path, Stated] = {}
     for place, item in enumerate(items):
         value, inner = within(place, understand, record, item)
         values.append(value)
-        doubts |= {(place, *path): stated for path, stated in inner.items()}
-    return tuple(values), doubts
+        uncertainties |= {(place, *path): stated for path, stated in inner.items()}
+    return tuple(values), uncertainties

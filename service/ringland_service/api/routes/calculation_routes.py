@@ -9,7 +9,7 @@ from flask import Flask, Response, current_app, request, stream_with_context
 from werkzeug.exceptions import NotAcceptable, UnsupportedMediaType
 from werkzeug.wrappers import Response as BaseResponse
 
-from ringland_service.api.faults import Faulty
+from ringland_service.api.faults import FieldErrors
 from ringland_service.api.reading import batch_csv, query
 from ringland_service.api.reading.body import whole_body
 from ringland_service.api.reading.json_reader import read as read_json
@@ -22,7 +22,7 @@ from ringland_service.api.writing.picking import picked
 from ringland_service.api.writing.printed import printed
 from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Operation
 from ringland_service.engine.deadline import Deadline
 
 LINES = "application/x-ndjson"
@@ -44,16 +44,16 @@ def register_calculations(app: Flask) -> None:
         app.add_url_rule(f"{path}/batch", f"batch {path}", _batch(calculation), methods=["POST"])
 
 
-def _wanted(calculation: Declared, suffix: str) -> str:
+def _wanted(calculation: Operation, suffix: str) -> str:
     """Return the form of the answer: what the suffix says, else what Accept likes best."""
     by_suffix = forms.suffixes(calculation).get(suffix)
     return by_suffix or acceptable(forms.media_types(calculation))
 
 
-def _post(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
+def _post(calculation: Operation, suffix: str) -> Callable[[], BaseResponse]:
     def post() -> BaseResponse:
         wanted = _wanted(calculation, suffix)
-        options = query.shaping(request.args.items(multi=True), suffix)
+        options = query.response_options(request.args.items(multi=True), suffix)
         insist_on_type(JSON)
         found = answered(calculation, read_json(whole_body()), options)
         return represented(calculation, found, wanted, options)
@@ -61,14 +61,14 @@ def _post(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
     return post
 
 
-def _get(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
+def _get(calculation: Operation, suffix: str) -> Callable[[], BaseResponse]:
     def get() -> BaseResponse:
         wanted = _wanted(calculation, suffix)
         data, options = query.as_json(calculation, request.args.items(multi=True), suffix)
         try:
             found = answered(calculation, data, options)
-        except Faulty as error:
-            raise Faulty(placed(error.faults, query.readings_of(calculation))) from error
+        except FieldErrors as error:
+            raise FieldErrors(placed(error.faults, query.readings_of(calculation))) from error
         response = represented(calculation, found, wanted, options)
         digest = hashlib.sha256(response.get_data()).hexdigest()[:24]
         response.set_etag(f"{calculation.formulas}-{digest}")
@@ -79,14 +79,14 @@ def _get(calculation: Declared, suffix: str) -> Callable[[], BaseResponse]:
     return get
 
 
-def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
+def _batch(calculation: Operation) -> Callable[[], BaseResponse]:
     columns = isinstance(calculation, Calculation) and query.offers_get(calculation)
 
     def post() -> BaseResponse:
         deadline = Deadline(current_app.config["BATCH_SECONDS"], current_app.config["CLOCK"])
         kind = insist_on_type(*((JSON, CSV, LINES) if columns else (LINES,)))
         if kind == LINES:
-            options = query.shaping(request.args.items(multi=True), "batch")
+            options = query.response_options(request.args.items(multi=True), "batch")
             body, logger = whole_body(), current_app.logger
             lines = answered_lines(calculation, body, options, deadline, logger)
             return Response(stream_with_context(lines), content_type=LINES)
@@ -95,7 +95,7 @@ def _batch(calculation: Declared) -> Callable[[], BaseResponse]:
             data, options = batch_csv.read(calculation, whole_body(), request.args)
             wanted = acceptable((CSV, JSON))
         else:
-            options = query.shaping(request.args.items(multi=True), "batch")
+            options = query.response_options(request.args.items(multi=True), "batch")
             data, wanted = read_json(whole_body()), acceptable((JSON, CSV))
         found = answered_batch(calculation, data, deadline)
         system = options.get("units", "metric")
@@ -148,7 +148,7 @@ ENCODE = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
 
 
 def represented(
-    calculation: Declared, found: dict[str, Any], wanted: str, options: dict[str, str]
+    calculation: Operation, found: dict[str, Any], wanted: str, options: dict[str, str]
 ) -> Response:
     """Return an answer in the form wanted; with ``pick``, the one number alone as text."""
     pick = options.get("pick")
@@ -166,7 +166,7 @@ def represented(
     return as_json(found)
 
 
-def as_text(calculation: Declared, found: dict[str, Any]) -> str:
+def as_text(calculation: Operation, found: dict[str, Any]) -> str:
     """Return an answer for people."""
     if isinstance(calculation, Composite):
         return job_text(calculation, found)

@@ -11,8 +11,8 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from ringland_service import __version__
 from ringland_service.api import problems
-from ringland_service.api.faults import Faulty
-from ringland_service.api.openapi import listing
+from ringland_service.api.faults import FieldErrors
+from ringland_service.api.openapi import listing, source_list
 from ringland_service.api.openapi.document import document
 from ringland_service.api.reading.query import unknown_parameters
 from ringland_service.core.calculations import CALCULATIONS
@@ -22,6 +22,7 @@ TABLES = {
     "/v1/limits": listing.limits,
     "/v1/units": listing.units,
     "/v1/materials": listing.materials,
+    "/v1/sources": source_list.sources,
     "/v1/evidence": listing.evidence,
 }
 PUBLIC = "public, max-age=3600"
@@ -67,7 +68,7 @@ def _constant(value: Any) -> Any:
 def _no_parameters() -> None:
     faults = unknown_parameters(request.args)
     if faults:
-        raise Faulty(faults)
+        raise FieldErrors(faults)
 
 
 def _health() -> Response:

@@ -3,8 +3,8 @@
 import dataclasses
 from typing import Any
 
-from ringland_service.core.declare import asked
 from ringland_service.core.declare import fields as declared
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import Field
 
 
@@ -31,13 +31,13 @@ def example_of(field: Field) -> Any:
 
 def example(of: type) -> dict[str, Any]:
     """Return the example request of a record, in JSON form: every field by its example."""
-    shown = {field.public(name): example_of(field) for name, field in asked(of).items()}
+    shown = {field.public(name): example_of(field) for name, field in input_fields(of).items()}
     return {name: value for name, value in shown.items() if value is not None}
 
 
 def _example_record(one: Any) -> dict[str, Any]:
     """Return a record of canonical values in JSON form."""
     record_: type = type(one)
-    known = {n: (f, getattr(one, n)) for n, f in asked(record_).items()}
+    known = {n: (f, getattr(one, n)) for n, f in input_fields(record_).items()}
     given = {n: dataclasses.replace(f, example=v) for n, (f, v) in known.items() if v is not None}
     return {field.public(name): example_of(field) for name, field in given.items()}

@@ -13,8 +13,8 @@ from typing import Any
 from ringland_service.core.declare import (
     Calculation,
     Composite,
-    Declared,
-    asked,
+    Operation,
+    input_fields,
     result_shapes,
 )
 from ringland_service.core.declare.fields import (
@@ -78,7 +78,7 @@ def members(record: type) -> Mapping[str, Member]:
     """Return the fields that an answer shows of a record, by public name, in order."""
     shapes = result_shapes(record)
     found = {}
-    for name, field in asked(record).items():
+    for name, field in input_fields(record).items():
         public = field.public(name)
         found[public] = Member(public, field, _shape(field, shapes[name]))
     return found
@@ -95,7 +95,7 @@ def given(record: type, values: Mapping[str, Any]) -> Iterator[tuple[Member, Any
             yield known[name], value
 
 
-def parts(calculation: Declared) -> Mapping[str, Calculation]:
+def parts(calculation: Operation) -> Mapping[str, Calculation]:
     """Return the calculation behind each part of a composite's results."""
     if isinstance(calculation, Composite):
         return {step.part: step.calculation for step in calculation.steps}

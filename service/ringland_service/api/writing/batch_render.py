@@ -20,14 +20,14 @@ from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.declare.significant import decimals
 from ringland_service.core.errors import CoreError
-from ringland_service.engine.columnar import ColumnAnswer
+from ringland_service.engine.columnar import ColumnResponse
 from ringland_service.engine.scalar import cautions_of
 
 
 def column(
     values: list[Any], kind: Kind | None, digits: int | None, system: str, difference: bool = False
 ) -> dict[str, Any]:
-    """Return a column as JSON; a ``difference`` (margin, doubt) takes no offset."""
+    """Return a column as JSON; a ``difference`` (margin, uncertainty) takes no offset."""
     if kind is None:
         return {"values": values}
     unit = shown_unit(kind, system)
@@ -46,7 +46,7 @@ def _shown(value: Any, offset: float, factor: float) -> Any:
     return None if value is None else float((value - offset) / factor)
 
 
-def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def results(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return the result columns by public name, each with its uncertainties where there are any."""
     shown: dict[str, Any] = {}
     for name, field in declared(found.calculation.outputs).items():
@@ -59,9 +59,9 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
             continue
         shown[public] = result_column(values, field, system)
         if name in found.u and (field.kind is not None or name in bare(found.calculation.outputs)):
-            doubts = [expanded(u) for u in found.u[name]]
-            doubted = column(doubts, field.kind, field.digits, system, difference=True)
-            shown[public]["uncertainties"] = doubted["values"]
+            uncertainties = [expanded(u) for u in found.u[name]]
+            uncertain = column(uncertainties, field.kind, field.digits, system, difference=True)
+            shown[public]["uncertainties"] = uncertain["values"]
         elif name in found.u and any(isinstance(v, Quantified) for v in values):
             shown[public]["uncertainties"] = [
                 _of_any_kind(value, u, field, system)
@@ -108,7 +108,7 @@ def _in_unit(value: Quantified, unit: UnitGiven) -> float:
     return float((value.value - unit.offset) / float(unit.ratio))
 
 
-def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def verdicts(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return the verdict columns by check."""
     shown: dict[str, Any] = {}
     for check in found.calculation.checks:
@@ -116,12 +116,12 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
         if rows is None:
             continue
         kind, digits = rows.kind, rows.digits
-        doubts = [None if not u else 2.0 * u for u in rows.u]
+        uncertainties = [None if not u else 2.0 * u for u in rows.u]
         shown[check.name] = {
             "verdict": rows.verdict,
             "why": rows.why,
             "margin": column(rows.margin, kind, digits, system, difference=True),
-            "uncertainty": column(doubts, kind, digits, system, difference=True),
+            "uncertainty": column(uncertainties, kind, digits, system, difference=True),
             "conformance_probability": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],
@@ -133,7 +133,7 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
 MOST_PROBLEMS = 1_000
 
 
-def statuses(found: ColumnAnswer) -> list[str]:
+def statuses(found: ColumnResponse) -> list[str]:
     """Return what became of each row."""
     words = [OK] * found.count
     for row in found.problems:
@@ -154,7 +154,7 @@ def _field(calculation: Calculation, error: CoreError) -> str:
     return str(public_path(calculation.inputs, (error.field,))[0])
 
 
-def problems(found: ColumnAnswer) -> dict[str, Any]:
+def problems(found: ColumnResponse) -> dict[str, Any]:
     """Return the first problems in full, and of the others how many there are of each code."""
     told = [(row, error) for row in sorted(found.problems) for error in found.problems[row]]
     shown = [problem(found.calculation, row, error) for row, error in told[:MOST_PROBLEMS]]
@@ -163,7 +163,7 @@ def problems(found: ColumnAnswer) -> dict[str, Any]:
     return {"problems": shown, "more_problems": more}
 
 
-def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
+def answer(found: ColumnResponse, system: str) -> dict[str, Any]:
     """Return a batch's answer as JSON."""
     calculation = found.calculation
     words = statuses(found)
@@ -186,7 +186,7 @@ def answer(found: ColumnAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def table(found: ColumnAnswer, system: str) -> str:
+def table(found: ColumnResponse, system: str) -> str:
     """Return a batch's answer as CSV: one line a row, a column a result, a verdict, a problem."""
     shown = {"results": results(found, system), "verdicts": verdicts(found, system)}
     columns = [("row", [str(i + 1) for i in range(found.count)]), ("status", statuses(found))]
@@ -220,7 +220,7 @@ def _result_columns(
                 yield f"{name} uncertainty not stated", remarks[name]
 
 
-def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
+def _remarks(found: ColumnResponse) -> dict[str, list[str]]:
     """Return, per result, a column of what is said of the inputs that state no uncertainty."""
     columns: dict[str, list[str]] = {}
     for warned, rows in found.warnings.items():
@@ -231,7 +231,7 @@ def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:
     return columns
 
 
-def _warning_column(found: ColumnAnswer) -> list[str]:
+def _warning_column(found: ColumnResponse) -> list[str]:
     """Return what each row is warned of: field and code; the JSON has the messages."""
     texts: list[list[str]] = [[] for _ in range(found.count)]
     for warned, rows in found.warnings.items():
@@ -251,7 +251,7 @@ def _verdict_columns(found: dict[str, Any]) -> Iterator[tuple[str, list[Any]]]:
         )
 
 
-def _problem_column(found: ColumnAnswer) -> list[str]:
+def _problem_column(found: ColumnResponse) -> list[str]:
     """Return what is wrong with each row; past the first problems the field and the code."""
     texts = [""] * found.count
     told = 0

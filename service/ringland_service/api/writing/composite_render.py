@@ -5,15 +5,15 @@ from typing import Any
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.writing import render
 from ringland_service.api.writing.expanded import uncertainties
-from ringland_service.core.declare import asked, declared
+from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.declare.fields import QuantityField
 from ringland_service.core.metrology.conformity import CLOSE
-from ringland_service.engine.composite import CompositeAnswer
+from ringland_service.engine.composite import CompositeResponse
 from ringland_service.engine.opening import Open
-from ringland_service.engine.question import Path, field_at
+from ringland_service.engine.request import Path, field_at
 
 
-def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
+def answer(found: CompositeResponse, system: str) -> dict[str, Any]:
     """Return the answer of a composite as JSON."""
     calculation = found.calculation
     parts = {
@@ -34,9 +34,9 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
         ),
         "result": {**parts, **_fallen_out(found), "measure_next": measure_next(found)},
         "uncertainties": {
-            name: doubt
+            name: uncertainty
             for part, single in found.parts.items()
-            for name, doubt in uncertainties(single.outputs, single.u, f"{part}.").items()
+            for name, uncertainty in uncertainties(single.outputs, single.u, f"{part}.").items()
         },
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
@@ -46,7 +46,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
     }
 
 
-def basis(found: CompositeAnswer) -> list[dict[str, str]]:
+def basis(found: CompositeResponse) -> list[dict[str, str]]:
     """Return where each result of each part comes from."""
     rows = []
     for part, single in found.parts.items():
@@ -59,14 +59,14 @@ def basis(found: CompositeAnswer) -> list[dict[str, str]]:
     return rows
 
 
-def _joint(found: CompositeAnswer, part: str) -> dict[str, str]:
+def _joint(found: CompositeResponse, part: str) -> dict[str, str]:
     """Return the part's results that stand for those of several works together, and whose."""
     outputs = declared(found.parts[part].calculation.outputs)
     of = found.joint.get(part, {}).items()
     return {outputs[n].public(n): ".".join(map(str, _source(found, path))) for n, path in of}
 
 
-def _fallen_out(found: CompositeAnswer) -> dict[str, Any]:
+def _fallen_out(found: CompositeResponse) -> dict[str, Any]:
     """Return the parts that are not worked out for this engine, each with why; where any."""
     headings = {step.part: step.heading for step in found.calculation.steps}
     rows = [
@@ -76,7 +76,7 @@ def _fallen_out(found: CompositeAnswer) -> dict[str, Any]:
     return {"not_worked_out": rows} if rows else {}
 
 
-def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
+def measure_next(found: CompositeResponse) -> list[dict[str, Any]]:
     """Return what would open a part, or settle a verdict that is too close to call."""
     return [_opening(found, open_) for open_ in found.open] + [
         {
@@ -90,7 +90,7 @@ def measure_next(found: CompositeAnswer) -> list[dict[str, Any]]:
     ]
 
 
-def _opening(found: CompositeAnswer, open_: Open) -> dict[str, Any]:
+def _opening(found: CompositeResponse, open_: Open) -> dict[str, Any]:
     record = found.calculation.inputs
     return {
         "opens": open_.part,
@@ -110,19 +110,21 @@ def _reading(record: type, path: Path) -> dict[str, str]:
     }
 
 
-def taken(found: CompositeAnswer) -> list[dict[str, str]]:
+def taken(found: CompositeResponse) -> list[dict[str, str]]:
     """Return which field of which part was taken from where, where the names differ."""
     rows = []
     for part, fields in found.taken.items():
         inputs = found.parts[part].calculation.inputs
         for name, path in fields.items():
             source = ".".join(map(str, _source(found, path)))
-            rows.append({"field": f"{part}.{asked(inputs)[name].public(name)}", "from": source})
+            rows.append(
+                {"field": f"{part}.{input_fields(inputs)[name].public(name)}", "from": source}
+            )
         rows += [{"field": f"{part}.{n}", "from": of} for n, of in _joint(found, part).items()]
     return rows
 
 
-def _source(found: CompositeAnswer, path: Path) -> list[str | int]:
+def _source(found: CompositeResponse, path: Path) -> list[str | int]:
     """Return the public path of a field, or of a part's result.
 
     A section may bear the name of a part; their fields never bear one name.

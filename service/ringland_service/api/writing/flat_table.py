@@ -15,7 +15,7 @@ from ringland_service.api.writing.text import (
     told_list,
     told_value,
 )
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Operation
 from ringland_service.core.declare.notices import UNSTATED
 
 COLUMNS = (
@@ -37,7 +37,7 @@ FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 Row = dict[str, Any]
 
 
-def table(calculation: Declared, found: Mapping[str, Any]) -> str:
+def table(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return an answer, as it is to be printed, as one flat CSV table.
 
     Results, what to measure next, verdicts, warnings.
@@ -92,7 +92,7 @@ def _in_text(member: Member, value: Any) -> str:
     return str(cell(value))
 
 
-def _rows(calculation: Declared, found: Mapping[str, Any]) -> Iterator[Row]:
+def _rows(calculation: Operation, found: Mapping[str, Any]) -> Iterator[Row]:
     result = found["result"]
     if isinstance(calculation, Composite):
         for part, single in shapes.parts(calculation).items():
@@ -163,9 +163,9 @@ def _member_rows(part: str, member: Member, value: Any) -> Iterator[Row]:
         yield from _rows_of(_within(part, name), member.given(value))
     elif shape in (Shape.QUANTITIES, Shape.LIST):
         told = told_list(value)
-        doubts = told.get("uncertainties") or [None] * len(told["values"])
-        for i, (one, doubt) in enumerate(zip(told["values"], doubts, strict=True), 1):
-            row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": doubt}
+        uncertainties = told.get("uncertainties") or [None] * len(told["values"])
+        for i, (one, uncertainty) in enumerate(zip(told["values"], uncertainties, strict=True), 1):
+            row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": uncertainty}
             yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}
     else:
         told = told_value(value)

@@ -10,7 +10,7 @@ from typing import Any
 from ringland_service.api.writing.pages import job_page, order_page
 from ringland_service.api.writing.pages.templates import STYLE_POLICY
 from ringland_service.api.writing.pictures import bore_picture
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 JSON, TEXT, CSV = "application/json", "text/plain", "text/csv"
 SUFFIXES = {".txt": TEXT, ".csv": CSV}
@@ -37,7 +37,7 @@ class Form:
     media_type: str
     suffix: str
     words: str
-    render: Callable[[Declared, Mapping[str, Any]], str]
+    render: Callable[[Operation, Mapping[str, Any]], str]
     headers: Mapping[str, str] = field(default_factory=dict)
 
 
@@ -47,7 +47,7 @@ FURTHER: Mapping[str, Form] = {
     "bore-survey": Form(
         "image/svg+xml",
         ".svg",
-        "a picture of the bore: both axes by depth, new size, limit and doubt",
+        "a picture of the bore: both axes by depth, new size, limit and uncertainty",
         bore_picture.picture,
     ),
     "job-card": Form(
@@ -59,17 +59,17 @@ FURTHER: Mapping[str, Form] = {
 }
 
 
-def further(calculation: Declared) -> tuple[Form, ...]:
+def further(calculation: Operation) -> tuple[Form, ...]:
     """Return the forms that a calculation has beyond those that all have."""
     own = FURTHER.get(calculation.name)
     return () if own is None else (own,)
 
 
-def media_types(calculation: Declared) -> tuple[str, ...]:
+def media_types(calculation: Operation) -> tuple[str, ...]:
     """Return the media types of a single answer, the default first."""
     return (JSON, TEXT, CSV, *(form.media_type for form in further(calculation)))
 
 
-def suffixes(calculation: Declared) -> dict[str, str]:
+def suffixes(calculation: Operation) -> dict[str, str]:
     """Return the suffixes of a path that is asked by GET, each with its media type."""
     return SUFFIXES | {form.suffix: form.media_type for form in further(calculation)}

@@ -3,14 +3,14 @@
 from collections.abc import Mapping, Sequence
 from typing import Any, cast
 
-from ringland_service.api.faults import Fault, Faulty
+from ringland_service.api.faults import FieldError, FieldErrors
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.members import Shape
 from ringland_service.api.writing import text
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Operation
 
 
-def picked(calculation: Declared, found: Mapping[str, Any], pick: str) -> str:
+def picked(calculation: Operation, found: Mapping[str, Any], pick: str) -> str:
     """Return what ``pick`` names, without a line end.
 
     It names a result, ``part.result`` in a composite, with ``.uncertainty`` or another member of a
@@ -27,13 +27,13 @@ def picked(calculation: Declared, found: Mapping[str, Any], pick: str) -> str:
     if value is None:
         allowed = sorted({*found["result"], *verdicts})
         detail = f"no single result {pick[:40]!r} in this answer"
-        raise Faulty([Fault("unknown_field", detail, allowed, 422, "/pick", given=pick)])
+        raise FieldErrors([FieldError("unknown_field", detail, allowed, 422, "/pick", given=pick)])
     if isinstance(value, bool):
         return "true" if value else "false"
     return text.plain(value) if isinstance(value, float) else str(value)
 
 
-def _result(calculation: Declared, result: Mapping[str, Any], names: Sequence[str]) -> Any:
+def _result(calculation: Operation, result: Mapping[str, Any], names: Sequence[str]) -> Any:
     """Return the single value that the names lead to; None where they lead to none."""
     if isinstance(calculation, Composite):
         part, *names = names

@@ -8,21 +8,21 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from ringland_service.core.declare import Calculation, Composite, Declared, asked, declared
+from ringland_service.core.declare import Calculation, Composite, Operation, declared, input_fields
 from ringland_service.core.declare.notices import UNSTATED
 
 REMARK = "remark"
 
 
-def printed(calculation: Declared, found: Mapping[str, Any]) -> dict[str, Any]:
+def printed(calculation: Operation, found: Mapping[str, Any]) -> dict[str, Any]:
     """Return an answer's JSON with what is to be printed beside each number."""
-    doubts, remarks = found.get("uncertainties", {}), unstated(found["warnings"])
+    uncertainties, remarks = found.get("uncertainties", {}), unstated(found["warnings"])
     result = dict(found["result"])
     if isinstance(calculation, Composite):
         for part in (step.part for step in calculation.steps if step.part in result):
-            result[part] = _beside(result[part], doubts, remarks, f"{part}.")
+            result[part] = _beside(result[part], uncertainties, remarks, f"{part}.")
     else:
-        result = _beside(result, doubts, remarks, "")
+        result = _beside(result, uncertainties, remarks, "")
     judged = _judged(calculation)
     verdicts = [_with_remark(v, remarks.get(judged.get(v["check"], ""))) for v in found["verdicts"]]
     return {**found, "result": result, "verdicts": verdicts}
@@ -34,24 +34,27 @@ def unstated(warnings: Any) -> dict[str, str]:
 
 
 def _beside(
-    result: Mapping[str, Any], doubts: Mapping[str, Any], remarks: Mapping[str, str], prefix: str
+    result: Mapping[str, Any],
+    uncertainties: Mapping[str, Any],
+    remarks: Mapping[str, str],
+    prefix: str,
 ) -> dict[str, Any]:
     return {
-        name: _one(value, doubts.get(prefix + name), remarks.get(prefix + name))
+        name: _one(value, uncertainties.get(prefix + name), remarks.get(prefix + name))
         for name, value in result.items()
     }
 
 
-def _one(value: Any, doubt: Any, remark: str | None) -> Any:
+def _one(value: Any, uncertainty: Any, remark: str | None) -> Any:
     """Return a value with its uncertainty beside it, or with the remark instead."""
     if isinstance(value, Mapping):
         told = dict(value)
-    elif doubt is None and remark is None:
+    elif uncertainty is None and remark is None:
         return value
     elif isinstance(value, list):
-        told = {"values": value, "uncertainties": doubt}
+        told = {"values": value, "uncertainties": uncertainty}
     else:
-        told = {"value": value, "uncertainty": doubt}
+        told = {"value": value, "uncertainty": uncertainty}
     return _with_remark(told, remark)
 
 
@@ -62,7 +65,7 @@ def _with_remark(told: Any, remark: str | None) -> Any:
 
 
 @cache
-def _judged(calculation: Declared) -> Mapping[str, str]:
+def _judged(calculation: Operation) -> Mapping[str, str]:
     """Return the public name of what each check judges, of a composite under its part."""
     if isinstance(calculation, Composite):
         return {
@@ -72,5 +75,5 @@ def _judged(calculation: Declared) -> Mapping[str, str]:
         }
     if not isinstance(calculation, Calculation):
         return {}
-    known = {**asked(calculation.inputs), **declared(calculation.outputs)}
+    known = {**input_fields(calculation.inputs), **declared(calculation.outputs)}
     return {c.name: known[c.value].public(c.value) for c in calculation.checks}

@@ -5,7 +5,7 @@ from functools import cache
 from typing import Any
 
 from ringland_service.api.writing.expanded import expanded_in, uncertainties
-from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.declare import Calculation, declared, input_fields
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
@@ -18,7 +18,7 @@ from ringland_service.core.declare.fields import (
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.significant import decimals, kind_and_digits, significant_digits
 from ringland_service.core.metrology.conformity import CLOSE
-from ringland_service.engine.answer import Answer, Verdict
+from ringland_service.engine.response import Response, Verdict
 from ringland_service.units import Unit, canonical_unit, us_unit
 
 
@@ -92,7 +92,7 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> di
 
 
 def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
-    """Return a field's value as JSON; ``u`` is its doubt, of an input with parts by part."""
+    """Return a field's value as JSON; ``u`` is its uncertainty, of an input with parts by part."""
     if isinstance(value, Quantified):
         of_value = u["value"] if isinstance(u, dict) else u
         return any_quantity(value, of_value, isinstance(field, AnyQuantityField))
@@ -140,7 +140,7 @@ def members(
 
 @cache
 def _public_fields(record: type) -> tuple[tuple[str, str, Field], ...]:
-    return tuple((name, field.public(name), field) for name, field in asked(record).items())
+    return tuple((name, field.public(name), field) for name, field in input_fields(record).items())
 
 
 def verdict(found: Verdict, system: str) -> dict[str, Any]:
@@ -213,7 +213,7 @@ def _basis(calculation: Calculation) -> tuple[tuple[str, dict[str, str]], ...]:
     return tuple(rows)
 
 
-def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
+def answer(found: Response, system: str = "metric") -> dict[str, Any]:
     """Return the answer of one calculation as JSON."""
     calculation = found.calculation
     return {

@@ -91,27 +91,36 @@ def quantity(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
 
 def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
     """Return a list of quantities, or of bare numbers, each with its uncertainty."""
-    doubts = value.get("uncertainties") or [None] * len(value["values"])
-    return _measured(value, value["values"], doubts, bare_digits)
+    uncertainties = value.get("uncertainties") or [None] * len(value["values"])
+    return _measured(value, value["values"], uncertainties, bare_digits)
 
 
 def _measured(
-    value: Mapping[str, Any], numbers: Sequence[Any], doubts: Sequence[Any], bare_digits: int | None
+    value: Mapping[str, Any],
+    numbers: Sequence[Any],
+    uncertainties: Sequence[Any],
+    bare_digits: int | None,
 ) -> str:
     digits = value.get("decimals", 4 if bare_digits is None else bare_digits)
     if REMARK in value:
-        doubts = [None] * len(numbers)
-    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+        uncertainties = [None] * len(numbers)
+    each = ", ".join(
+        _with_uncertainty(v, u, digits) for v, u in zip(numbers, uncertainties, strict=True)
+    )
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_doubt(value: Any, doubt: float | None, digits: int) -> str:
+def _with_uncertainty(value: Any, uncertainty: float | None, digits: int) -> str:
     """Return a number with its expanded uncertainty, where it has one."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
     text = plain(value, digits)
-    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+    return (
+        text
+        if uncertainty is None
+        else f"{text} ± {plain(uncertainty, uncertainty_digits(uncertainty, digits))}"
+    )
 
 
 def quantity_or_number(value: Any) -> tuple[Any, str]:
@@ -127,9 +136,9 @@ def judged_number(value: Any) -> str:
     return quantity(value) if isinstance(value, Mapping) else bare(value)
 
 
-def doubt_digits(doubt: float, digits: int) -> int:
+def uncertainty_digits(uncertainty: float, digits: int) -> int:
     """Return decimals enough for one figure of an uncertainty."""
-    while digits < 9 and round(doubt, digits) == 0:
+    while digits < 9 and round(uncertainty, digits) == 0:
         digits += 1
     return digits
 
@@ -184,7 +193,7 @@ def limit_text(limit: Mapping[str, Any]) -> str:
 
 
 def verdict_text(verdict: Mapping[str, Any]) -> str:
-    """Return a verdict in words: value, doubt, limit, standing, word, probability."""
+    """Return a verdict in words: value, uncertainty, limit, standing, word, probability."""
     word = WORDS[verdict["verdict"]].upper()
     if verdict["why"] is not None:
         word = f"{word} ({WHY[verdict['why']]})"
@@ -201,14 +210,14 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
 
 def value_text(verdict: Mapping[str, Any]) -> str:
     """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
-    value, doubt = verdict["value"], verdict["uncertainty"]
+    value, uncertainty = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
         return f"{judged_number(value)} ({verdict[REMARK]})"
-    if doubt is None:
+    if uncertainty is None:
         return judged_number(value)
     if isinstance(value, Mapping):
-        return quantity({**value, "uncertainty": quantity_or_number(doubt)[0]})
-    return f"{bare(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
+        return quantity({**value, "uncertainty": quantity_or_number(uncertainty)[0]})
+    return f"{bare(value)} ± {plain(uncertainty, uncertainty_digits(uncertainty, 4))}"
 
 
 def _probability(value: float) -> str:
@@ -235,7 +244,7 @@ SAID_THERE = (NOT_STATED, UNSTATED)
 
 
 def warning_texts(warnings: Sequence[Mapping[str, Any]]) -> list[str]:
-    """Return warnings as texts; the values without a stated doubt are named in one."""
+    """Return warnings as texts; the values without a stated uncertainty are named in one."""
     texts = [
         f"{words_of(w['field'])}: {w['message']}" for w in warnings if w["code"] not in SAID_THERE
     ]

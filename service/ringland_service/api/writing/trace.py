@@ -2,16 +2,16 @@
 
 from typing import Any
 
-from ringland_service.core.declare import Calculation, asked, declared
+from ringland_service.core.declare import Calculation, declared, input_fields
 from ringland_service.core.declare.expressions import shown
 from ringland_service.core.declare.fields import Field, ResultField, kind_of
-from ringland_service.engine.answer import Answer
+from ringland_service.engine.response import Response
 
 FIGURES = 10
 
 
 def _fields(calculation: Calculation) -> dict[str, Field]:
-    return {**asked(calculation.inputs), **declared(calculation.outputs)}
+    return {**input_fields(calculation.inputs), **declared(calculation.outputs)}
 
 
 def in_words(calculation: Calculation, formula: str) -> str:
@@ -20,7 +20,7 @@ def in_words(calculation: Calculation, formula: str) -> str:
     return shown(formula, lambda name: fields[name].public(name) if name in fields else name)
 
 
-def trace(answer: Answer) -> list[dict[str, Any]]:
+def trace(answer: Response) -> list[dict[str, Any]]:
     """Return the steps of an answer, each with the numbers put in, in canonical units."""
     calculation = answer.calculation
     fields = _fields(calculation)
@@ -42,6 +42,6 @@ def trace(answer: Answer) -> list[dict[str, Any]]:
     return steps
 
 
-def _number(answer: Answer, name: str) -> str:
+def _number(answer: Response, name: str) -> str:
     holder = answer.outputs if hasattr(answer.outputs, name) else answer.inputs
     return f"{getattr(holder, name):.{FIGURES}g}"

@@ -64,9 +64,9 @@ from ringland_service.core.calculations.machining import (
     sleeve_fit,
 )
 from ringland_service.core.calculations.order_card import order_card, order_card_check
-from ringland_service.core.declare import Calculation, Composite, Declared
+from ringland_service.core.declare import Calculation, Composite, Operation
 
-CALCULATIONS: tuple[Declared, ...] = (
+CALCULATIONS: tuple[Operation, ...] = (
     convert.CALCULATION,
     air_pressure.CALCULATION,
     length_at_20c.CALCULATION,
@@ -125,7 +125,7 @@ CALCULATIONS: tuple[Declared, ...] = (
     estimate.CALCULATION,
     job_card.CALCULATION,
 )
-BY_NAME: dict[str, Declared] = {c.name: c for c in CALCULATIONS}
+BY_NAME: dict[str, Operation] = {c.name: c for c in CALCULATIONS}
 # Calculations that are asked only as a part of another answer: they have no route of their own.
 PARTS: dict[str, Calculation] = {
     step.calculation.name: step.calculation
@@ -134,4 +134,4 @@ PARTS: dict[str, Calculation] = {
     for step in c.steps
     if step.calculation.name not in BY_NAME
 }
-EVERY: tuple[Declared, ...] = (*CALCULATIONS, *PARTS.values())
+EVERY: tuple[Operation, ...] = (*CALCULATIONS, *PARTS.values())

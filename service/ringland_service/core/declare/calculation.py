@@ -6,7 +6,7 @@ from typing import Any
 
 from ringland_service.core.declare.usual import Figure
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.core.metrology.propagation import Influence
+from ringland_service.core.metrology.propagation import Component
 from ringland_service.core.metrology.unjudged import Unjudged
 
 # Fields that must be given together to answer one need.
@@ -59,7 +59,7 @@ class Check:
         Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
         with ``each`` perhaps a tuple of them, one a member.
     settle : str
-        What would narrow the doubt.
+        What would narrow the uncertainty.
     inconclusive_fails : str
         Where set, too close to call counts as fail; says why.
     each : str
@@ -109,7 +109,7 @@ class Agreement:
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
-class Declared:
+class Operation:
     """What every question under ``/v1`` has.
 
     Attributes
@@ -138,7 +138,7 @@ class Declared:
     title: str
     summary: str
     inputs: type
-    one_of: tuple[tuple[Way, ...], ...] = ()
+    any_of: tuple[tuple[Way, ...], ...] = ()
     rules: tuple[Rule, ...] = ()
     agreements: tuple[Agreement, ...] = ()
     cautions: tuple[str, ...] = ()
@@ -146,7 +146,7 @@ class Declared:
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
-class Calculation(Declared):
+class Calculation(Operation):
     """One calculation: its fields, its arithmetic, what is judged and what rides along.
 
     Attributes
@@ -157,8 +157,8 @@ class Calculation(Declared):
         Pure; takes an ``inputs`` record, returns an ``outputs`` record.
     checks : tuple of Check
     notices : tuple of Notice
-    influences : callable or None
-        Takes the inputs, returns further influences on them that no single field states.
+    components : callable or None
+        Takes the inputs, returns further components on them that no single field states.
     figures : tuple of Figure
         Common-practice figures that stand in where a field is left out.
     one_for_one : callable or None
@@ -177,7 +177,7 @@ class Calculation(Declared):
     compute: Callable[[Any], Any]
     checks: tuple[Check, ...] = ()
     notices: tuple[Notice, ...] = ()
-    influences: Callable[[Any], list[Influence]] | None = None
+    components: Callable[[Any], list[Component]] | None = None
     figures: tuple[Figure, ...] = ()
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True

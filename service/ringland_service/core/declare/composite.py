@@ -4,7 +4,7 @@ import dataclasses
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from ringland_service.core.declare.calculation import Calculation, Check, Declared, Way
+from ringland_service.core.declare.calculation import Calculation, Check, Operation, Way
 
 
 @dataclasses.dataclass(frozen=True)
@@ -44,7 +44,7 @@ class Step:
         Takes the part's inputs and results; what more to measure or tell, that would change them.
     derive : callable
         Takes the known values and the words of the verdicts so far by check; returns further
-        values for this step's sources, each with the name of the known one whose doubt it keeps.
+        values for this step's bindings, each with the name of the one whose uncertainty it has.
     needs : callable
         Takes the known values; what the part needs besides for this engine, as in ``one_of``.
     without : callable
@@ -89,7 +89,7 @@ class Step:
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, eq=False)
-class Composite(Declared):
+class Composite(Operation):
     """Several calculations in one answer, each as soon as its inputs are known.
 
     Attributes
@@ -98,7 +98,7 @@ class Composite(Declared):
         In order; a later one may use the results of an earlier one.
     derive : callable or None
         Takes the known values by name; returns further ones, each with the name of the field
-        that it was taken from (and whose doubt it keeps).
+        that it was taken from (and whose uncertainty it keeps).
     """
 
     steps: tuple[Step, ...]

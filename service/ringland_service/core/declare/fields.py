@@ -196,8 +196,9 @@ class FindingsField(Field):
 class HeldField(Field):
     """A choice that a record makes of its own values once; never asked of the user.
 
-    The doubt of a result is found by moving one input a little. Near a balance that would tip the
-    choice, and the step to another piston would pass for doubt. Moved copies keep the choice.
+    The uncertainty of a result is found by moving one input a little. Near a balance that would
+    tip the choice, and the step to another piston would pass for uncertainty. Moved copies keep
+    the choice.
     """
 
 
@@ -231,8 +232,8 @@ class ResultField(Field):
     numbers put in as the trace. ``basis`` says it in prose where an expression would mislead.
     ``record`` is the record of declared results that each row of a table has.
     ``common_practice`` marks a grade that falls away when the common-practice limits are switched
-    off; ``extreme`` marks a largest or smallest of readings, where doubt may leave open which
-    reading leads; ``place`` marks where an extreme stands, which no doubt of the readings shifts.
+    off; ``extreme`` marks a largest or smallest of readings, where uncertainty may leave open which
+    reading leads; ``place`` marks where an extreme stands: no uncertainty shifts it.
     """
 
     kind: Kind | None = None

@@ -201,12 +201,12 @@ def uncertainty_of(name: str) -> Any:
     return _declare(UncertaintyOfField(words="", of=name), None)
 
 
-def held() -> Any:
+def memoised() -> Any:
     """Declare a choice that the record makes once in its ``__post_init__``."""
     return _declare(HeldField(words=""), None)
 
 
-def same(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
+def field_like(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
     """Declare a field as another record has it, optional here; ``changed`` tells what differs."""
     field = declared(record)[name]
     return _declare(dataclasses.replace(field, **changed), default)
@@ -216,7 +216,9 @@ def same(record: type, name: str, *, default: Any = None, **changed: Any) -> Any
 Taken = tuple[type, tuple[str | tuple[str, str], ...]]
 
 
-def optional(name: str, words: str, *taken: Taken, unsaid: tuple[str, ...] = ()) -> type:
+def partial_record(
+    name: str, words: str, *taken: Taken, without_example: tuple[str, ...] = ()
+) -> type:
     """Make a record of fields as other records have them, all optional.
 
     Fields named in ``unsaid`` go without an example, where all examples together would contradict
@@ -227,8 +229,8 @@ def optional(name: str, words: str, *taken: Taken, unsaid: tuple[str, ...] = ())
         for pair in names:
             here, there = (pair, pair) if isinstance(pair, str) else pair
             none = () if isinstance(declared(other)[there], RecordsField) else None
-            changed = {"example": none} if here in unsaid else {}
-            fields.append((here, Any, same(other, there, **changed)))
+            changed = {"example": none} if here in without_example else {}
+            fields.append((here, Any, field_like(other, there, **changed)))
     namespace = {"__doc__": words}
     return dataclasses.make_dataclass(name, fields, namespace=namespace, frozen=True, kw_only=True)
 
@@ -261,8 +263,8 @@ def result(words: str, **about: Any) -> Any:
         findings_so_far,
         usual_figures,
         uncertainty_of,
-        held,
-        same,
+        memoised,
+        field_like,
         result,
     ),
 )
@@ -278,7 +280,7 @@ def declared(record: type) -> Mapping[str, Field]:
 
 
 @cache
-def asked(record: type) -> Mapping[str, Field]:
+def input_fields(record: type) -> Mapping[str, Field]:
     """Return the declared fields that a user may fill."""
     found = declared(record).items()
     return {n: f for n, f in found if not isinstance(f, FILLED_BY_THE_ENGINE)}

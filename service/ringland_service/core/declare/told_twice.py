@@ -12,16 +12,16 @@ from ringland_service.core.declare.calculation import Agreement
 from ringland_service.core.metrology.conformity import beyond
 
 Known = Mapping[str, Any]
-Doubts = Mapping[str, float]
+Uncertainties = Mapping[str, float]
 # Volumes and pressures without an uncertainty; a bore at one place; a size that is only rounded; a
 # base gasket. Common practice, no source.
 SHARE = 0.01
 BORE_MM, ROUNDED_MM, GASKET_MM = 0.01, 0.0005, 0.01
 
 
-def together(doubts: Doubts, *names: str) -> float:
+def together(uncertainties: Uncertainties, *names: str) -> float:
     """Return the expanded uncertainty of a difference (JCGM 100: the squares add up)."""
-    return math.sqrt(sum(doubts.get(name, 0.0) ** 2 for name in names))
+    return math.sqrt(sum(uncertainties.get(name, 0.0) ** 2 for name in names))
 
 
 def apart(one: float, other: float, *allowed: float) -> bool:
@@ -29,15 +29,17 @@ def apart(one: float, other: float, *allowed: float) -> bool:
     return bool(beyond(abs(one - other), max(allowed)))
 
 
-def differ(known: Known, doubts: Doubts, one: str, other: str, least: float) -> bool:
+def differ(known: Known, uncertainties: Uncertainties, one: str, other: str, least: float) -> bool:
     """Return whether two known figures lie further apart than their uncertainties allow."""
-    return apart(known[one], known[other], together(doubts, one, other), least)
+    return apart(known[one], known[other], together(uncertainties, one, other), least)
 
 
 def same_figure(one: str, other: str, least: float, **about: Any) -> Agreement:
     """Return the agreement of a figure that is told, or follows, twice."""
     return Agreement(
-        (one, other), lambda known, doubts: differ(known, doubts, one, other, least), **about
+        (one, other),
+        lambda known, uncertainties: differ(known, uncertainties, one, other, least),
+        **about,
     )
 
 

@@ -181,8 +181,8 @@ def largest_bore_for_wall_mm(outside_mm: Number, floor_mm: Number, core_shift_mm
     return outside_mm - 2.0 * (floor_mm + core_shift_mm)
 
 
-def zone_over_doubt(zone_mm: Number, expanded_mm: Number) -> Number:
-    """Tolerance zone over the whole width of the doubt.
+def zone_over_uncertainty(zone_mm: Number, expanded_mm: Number) -> Number:
+    """Tolerance zone over the whole width of the uncertainty.
 
     Parameters
     ----------
@@ -203,7 +203,7 @@ def zone_over_doubt(zone_mm: Number, expanded_mm: Number) -> Number:
 
     References
     ----------
-    JCGM 106:2012, measurement capability index (from memory).
+    JCGM 106:2012, measurement capability index.
     """
     insist_positive("expanded_mm", expanded_mm)
     return zone_mm / (2.0 * expanded_mm)

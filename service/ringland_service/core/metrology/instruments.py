@@ -1,4 +1,4 @@
-"""From instruments to influences: what the bench's tools do to each reading.
+"""From instruments to components: what the bench's tools do to each reading.
 
 An instrument's error has parts that its readings share and parts of each reading's own:
 
@@ -12,7 +12,7 @@ An instrument's error has parts that its readings share and parts of each readin
 
 References
 ----------
-JCGM 100:2008 (from memory), 4.3.7: rectangular distribution; trade's table of bench uncertainty
+JCGM 100:2008, 4.3.7: rectangular distribution; trade's table of bench uncertainty
 (common practice, no source).
 """
 
@@ -22,7 +22,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.tables import read_table
 
 ROOT3 = math.sqrt(3.0)
@@ -66,9 +66,9 @@ class Measured:
     scale: float
 
     @property
-    def move(self) -> Move:
+    def move(self) -> Effect:
         """The move of this reading alone."""
-        return Move(self.path, self.scale)
+        return Effect(self.path, self.scale)
 
 
 TYPICAL: dict[str, dict[str, Any]] = {row["kind"]: row for row in read_table("instruments")}
@@ -79,11 +79,11 @@ def _error_at(instrument: Instrument, value: float) -> float:
     return instrument.max_permissible_error + instrument.relative_error * abs(value)
 
 
-def _shared_move(instrument: Instrument, reading: Measured, largest: float) -> Move:
+def _shared_move(instrument: Instrument, reading: Measured, largest: float) -> Effect:
     """Return how an error that all readings share moves one, against the largest of them."""
     most = _error_at(instrument, largest)
     by = _error_at(instrument, reading.value) / most if most > 0.0 else 1.0
-    return Move(reading.path, reading.scale, by)
+    return Effect(reading.path, reading.scale, by)
 
 
 def _own_and_shared(instrument: Instrument, value: float) -> tuple[float, float]:
@@ -97,7 +97,7 @@ def _own_and_shared(instrument: Instrument, value: float) -> tuple[float, float]
 
 def own_influences(
     instrument: Instrument, reading: Measured, readings_each: int
-) -> list[Influence]:
+) -> list[Component]:
     """Return what moves this reading alone."""
     own, _ = _own_and_shared(instrument, reading.value)
     parts = {
@@ -107,7 +107,7 @@ def own_influences(
     }
     label = ".".join(map(str, reading.path))
     return [
-        Influence(f"{instrument.id}: {part} ({label})", u, (reading.move,))
+        Component(f"{instrument.id}: {part} ({label})", u, (reading.move,))
         for part, u in parts.items()
         if u > 0.0
     ]
@@ -115,7 +115,7 @@ def own_influences(
 
 def shared_influences(
     instrument: Instrument, readings: Sequence[Measured], hung_on: Sequence[Measured]
-) -> list[Influence]:
+) -> list[Component]:
     """Return what moves all readings of the instrument together.
 
     ``hung_on`` are the readings of instruments that were set in this one: its maximum error is
@@ -123,25 +123,25 @@ def shared_influences(
     """
     largest = max((abs(r.value) for r in (*readings, *hung_on)), default=0.0)
     own, shared = _own_and_shared(instrument, largest)
-    moves = tuple(r.move for r in readings)
+    effects = tuple(r.move for r in readings)
     alike = tuple(_shared_move(instrument, r, largest) for r in (*readings, *hung_on))
     found = []
     if hung_on:
         whole = math.hypot(own, shared)
-        found += [Influence(f"{instrument.id}: error", whole, alike)] if whole > 0.0 else []
-    elif shared > 0.0 and moves:
-        found.append(Influence(f"{instrument.id}: shared error", shared, alike))
-    if instrument.zero_setting_error > 0.0 and moves:
+        found += [Component(f"{instrument.id}: error", whole, alike)] if whole > 0.0 else []
+    elif shared > 0.0 and effects:
+        found.append(Component(f"{instrument.id}: shared error", shared, alike))
+    if instrument.zero_setting_error > 0.0 and effects:
         found.append(
-            Influence(f"{instrument.id}: setting", instrument.zero_setting_error / ROOT3, moves)
+            Component(f"{instrument.id}: setting", instrument.zero_setting_error / ROOT3, effects)
         )
     return found
 
 
-def influences(
+def components(
     instruments: Mapping[str, Instrument], readings: Sequence[Measured], readings_each: int
-) -> list[Influence]:
-    """Return the influences of the bench on the readings.
+) -> list[Component]:
+    """Return the components of the bench on the readings.
 
     Parameters
     ----------
@@ -164,7 +164,7 @@ def influences(
             raise CoreError(
                 "instrument", f"no instrument {name!r} is described", "describe it in measuring"
             )
-    found: list[Influence] = []
+    found: list[Component] = []
     for instrument in instruments.values():
         taken = [r for r in readings if r.instrument == instrument.id]
         hung = [r for r in readings if instruments[r.instrument].zero_set_in == instrument.id]

@@ -1,12 +1,12 @@
-"""First-order propagation of doubt through any calculation.
+"""First-order propagation of uncertainty through any calculation.
 
-Doubt is a list of *influences*: each a standard uncertainty and the readings that it moves
-together. An influence that moves two readings alike cancels in their difference; that is how
+Uncertainty is a list of *components*: each a standard uncertainty and the readings that it moves
+together. A component that moves two readings alike cancels in their difference; that is how
 "same instrument" narrows a clearance, an out-of-round or a taper.
 
 References
 ----------
-JCGM 100:2008 (from memory), 5.1: u²(y) = Σ (∂y/∂x_i)² u²(x_i). The partial derivatives are
+JCGM 100:2008, 5.1: u²(y) = Σ (∂y/∂x_i)² u²(x_i). The partial derivatives are
 taken by central differences with a step of the cube root of the machine precision. Where two
 readings tie under a largest, a smallest or a difference without sign, the slope up and the slope
 down cancel or halve; there the derivatives are taken beside the kink, where one of them leads.
@@ -19,8 +19,8 @@ from typing import Any
 
 import numpy as np
 
-# An influence, and the results that bend under it: where, and by how much.
-Bends = tuple["Influence", Mapping[str, tuple[Any, Any]]]
+# A component, and the results that bend under it: where, and by how much.
+Bends = tuple["Component", Mapping[str, tuple[Any, Any]]]
 
 STEP: float = float(np.finfo(float).eps) ** (1.0 / 3.0)
 # A bend below this share of the slope changes u by no more.
@@ -37,8 +37,8 @@ GOLDEN = (5.0**0.5 - 1.0) / 2.0
 
 
 @dataclass(frozen=True)
-class Move:
-    """How an influence of one standard uncertainty moves one input: by ``by``·u.
+class Effect:
+    """How a component of one standard uncertainty moves one input: by ``sensitivity``·u.
 
     ``path`` leads to the input: a field, or on into a section and to one reading of a list
     (``("survey", "pin_axis_mm", 3)``). ``scale`` is a typical magnitude of the input, in its
@@ -47,16 +47,16 @@ class Move:
 
     path: tuple[str | int, ...]
     scale: float
-    by: Any = 1.0
+    sensitivity: Any = 1.0
 
 
 @dataclass(frozen=True)
-class Influence:
+class Component:
     """A standard uncertainty u (scalar or column) and the inputs that it moves together."""
 
     name: str
     u: Any
-    moves: tuple[Move, ...]
+    effects: tuple[Effect, ...]
 
 
 def value_at(inputs: Any, path: Sequence[str | int]) -> Any:
@@ -79,20 +79,20 @@ def _shifted(inputs: Any, path: Sequence[str | int], change: Any) -> Any:
     return dataclasses.replace(inputs, **{key: _shifted(getattr(inputs, key), rest, change)})
 
 
-def moved(inputs: Any, influence: Influence, step: Any) -> Any:
-    """Return the inputs with every reading of the influence moved by ``step``·``by``."""
-    for move in influence.moves:
-        inputs = _shifted(inputs, move.path, step * move.by)
+def moved(inputs: Any, component: Component, step: Any) -> Any:
+    """Return the inputs with every reading of the component moved by ``step``·``sensitivity``."""
+    for effect in component.effects:
+        inputs = _shifted(inputs, effect.path, step * effect.sensitivity)
     return inputs
 
 
-def _step(influence: Influence) -> float:
+def _step(component: Component) -> float:
     """Return the step of the derivative: the same for one value and for a column of them."""
-    return STEP * max(move.scale for move in influence.moves)
+    return STEP * max(effect.scale for effect in component.effects)
 
 
 def numeric_leaves(outputs: Any) -> dict[str, Any]:
-    """Return the results that can carry doubt, by name: floats, columns, lists of floats.
+    """Return the results that can carry uncertainty, by name: floats, columns, lists of floats.
 
     Where an extreme stands is no such result: it jumps from one reading to the next.
     """
@@ -116,43 +116,49 @@ def _members(outputs: Any) -> Iterator[tuple[str, Any]]:
 
 
 def _either_side(
-    compute: Callable[[Any], Any], inputs: Any, influence: Influence, step: float
+    compute: Callable[[Any], Any], inputs: Any, component: Component, step: float
 ) -> tuple[dict[str, Any], dict[str, Any]]:
-    """Return the results with the influence moved up and moved down by a step."""
-    above = numeric_leaves(compute(moved(inputs, influence, step)))
-    below = numeric_leaves(compute(moved(inputs, influence, -step)))
+    """Return the results with the component moved up and moved down by a step."""
+    above = numeric_leaves(compute(moved(inputs, component, step)))
+    below = numeric_leaves(compute(moved(inputs, component, -step)))
     return above, below
 
 
 def contributions(
     compute: Callable[[Any], Any],
     inputs: Any,
-    influences: Iterable[Influence],
+    components: Iterable[Component],
     finer: float = 1.0,
 ) -> list[dict[str, Any]]:
-    """Return, per influence, its share of the doubt of each result: (∂y/∂x)·u, with its sign."""
+    """Return, per component, its contribution to each result: (∂y/∂x)·u, with its sign."""
     shares: list[dict[str, Any]] = []
     rises: dict[Hashable, dict[str, Any]] = {}
-    for influence in influences:
-        step, alike = _step(influence) * finer, direction(influence)
+    for component in components:
+        step, alike = _step(component) * finer, direction(component)
         if alike not in rises:
-            above, below = _either_side(compute, inputs, influence, step)
+            above, below = _either_side(compute, inputs, component, step)
             rises[alike] = {name: above[name] - below[name] for name in above if name in below}
-        shares.append(_share(influence, rises[alike], step))
+        shares.append(_share(component, rises[alike], step))
     return shares
 
 
-def direction(influence: Influence) -> Hashable:
-    """Return what influences have in common that move the same inputs by the same shares."""
+def direction(component: Component) -> Hashable:
+    """Return what components have in common that move the same inputs by the same shares."""
     return tuple(
-        (move.path, move.scale, id(move.by) if isinstance(move.by, np.ndarray) else move.by)
-        for move in influence.moves
+        (
+            effect.path,
+            effect.scale,
+            id(effect.sensitivity)
+            if isinstance(effect.sensitivity, np.ndarray)
+            else effect.sensitivity,
+        )
+        for effect in component.effects
     )
 
 
-def _share(influence: Influence, rises: Mapping[str, Any], step: float) -> dict[str, Any]:
-    """Return the share of an influence, from the rise of each result over twice the step."""
-    factor = influence.u / (2.0 * step)
+def _share(component: Component, rises: Mapping[str, Any], step: float) -> dict[str, Any]:
+    """Return the share of a component, from the rise of each result over twice the step."""
+    factor = component.u / (2.0 * step)
     return {name: rise * factor for name, rise in rises.items()}
 
 
@@ -178,7 +184,7 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
 def propagate(
     compute: Callable[[Any], Any],
     inputs: Any,
-    influences: Sequence[Influence],
+    components: Sequence[Component],
     outputs: Any = None,
 ) -> dict[str, Any]:
     """Return the standard uncertainty of each numeric result, by name.
@@ -189,25 +195,25 @@ def propagate(
         Pure; inputs record to results record.
     inputs : record
         At the measured values.
-    influences : sequence of Influence
+    components : sequence of Component
     outputs : record or None
         What ``compute`` gives at the measured values, where it is known already.
 
     Returns
     -------
     dict
-        Name of the result to u, scalar or column or one per reading; empty without influences.
+        Name of the result to u, scalar or column or one per reading; empty without components.
     """
-    return combined(budget(compute, inputs, influences, outputs))
+    return combined(budget(compute, inputs, components, outputs))
 
 
 def budget(
     compute: Callable[[Any], Any],
     inputs: Any,
-    influences: Sequence[Influence],
+    components: Sequence[Component],
     outputs: Any = None,
 ) -> list[dict[str, Any]]:
-    """Return, per influence, its contribution to each numeric result: (∂y/∂x)·u, with its sign.
+    """Return, per component, its contribution to each numeric result: (∂y/∂x)·u, with its sign.
 
     As ``contributions``, but beside a kink where one stands at the readings. Parameters are those
     of ``propagate``.
@@ -216,19 +222,19 @@ def budget(
     shares: list[dict[str, Any]] = []
     bends: list[Bends] = []
     rises: dict[Hashable, dict[str, Any]] = {}
-    for influence in influences:
-        step, alike = _step(influence), direction(influence)
+    for component in components:
+        step, alike = _step(component), direction(component)
         if alike not in rises:
-            above, below = _either_side(compute, inputs, influence, step)
+            above, below = _either_side(compute, inputs, component, step)
             both = [name for name in here if name in above and name in below]
             rises[alike] = {name: above[name] - below[name] for name in both}
             bent = _bent(here, above, below, rises[alike])
             if bent:
-                bends.append((influence, bent))
-        shares.append(_share(influence, rises[alike], step))
+                bends.append((component, bent))
+        shares.append(_share(component, rises[alike], step))
     if bends:
         # Where a result jumps and is level to either side, nothing is left: a jump is no slope.
-        _at_kinks(compute, inputs, influences, _kinks(compute, inputs, here, bends), shares)
+        _at_kinks(compute, inputs, components, _kinks(compute, inputs, here, bends), shares)
     return shares
 
 
@@ -258,8 +264,8 @@ def _kinks(
     The bend of a smooth curve falls with the square of the step.
     """
     kinks: dict[str, Any] = {}
-    for influence, bent in bends:
-        above, below = _either_side(compute, inputs, influence, _step(influence) / FINER)
+    for component, bent in bends:
+        above, below = _either_side(compute, inputs, component, _step(component) / FINER)
         for name, (found, bend) in bent.items():
             left = (above[name] + below[name] - 2.0 * here[name]) * FINER * FINER / bend
             kinks[name] = kinks.get(name, False) | (found & (np.abs(left - 1.0) > 0.5))
@@ -269,7 +275,7 @@ def _kinks(
 def _at_kinks(
     compute: Callable[[Any], Any],
     inputs: Any,
-    influences: Sequence[Influence],
+    components: Sequence[Component],
     kinks: Mapping[str, Any],
     shares: Sequence[dict[str, Any]],
 ) -> None:
@@ -280,7 +286,7 @@ def _at_kinks(
     if not kinks:
         return
     up, down = (
-        contributions(compute, _aside(inputs, influences, way), influences, SMALL)
+        contributions(compute, _aside(inputs, components, way), components, SMALL)
         for way in (1.0, -1.0)
     )
     u_up, u_down = combined(up), combined(down)
@@ -291,13 +297,13 @@ def _at_kinks(
             share[name] = np.where(kink, beside, share.get(name, 0.0))[()]
 
 
-def _aside(inputs: Any, influences: Sequence[Influence], way: float) -> Any:
+def _aside(inputs: Any, components: Sequence[Component], way: float) -> Any:
     """Return the inputs with each reading moved by a part of a step of its own, to undo ties.
 
     The parts are those of the squares times the golden ratio: no two are alike, and no two pairs
     of readings differ alike.
     """
-    scales = {move.path: move.scale for influence in influences for move in influence.moves}
+    scales = {effect.path: effect.scale for component in components for effect in component.effects}
     for place, (path, scale) in enumerate(scales.items(), start=1):
         part = (place * place * GOLDEN) % 1.0
         inputs = _shifted(inputs, path, way * ASIDE * STEP * scale * part)

@@ -6,44 +6,44 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.metrology.propagation import Influence, direction, moved, numeric_leaves
+from ringland_service.core.metrology.propagation import Component, direction, moved, numeric_leaves
 
 
-def merged(influences: Iterable[Influence]) -> list[Influence]:
-    """Return the influences, those that move the same inputs alike as one: u = √Σ u²."""
-    found: dict[Hashable, Influence] = {}
-    for influence in influences:
-        alike = direction(influence)
+def merged(components: Iterable[Component]) -> list[Component]:
+    """Return the components, those that move the same inputs alike as one: u = √Σ u²."""
+    found: dict[Hashable, Component] = {}
+    for component in components:
+        alike = direction(component)
         if alike in found:
-            influence = dataclasses.replace(
-                found[alike], u=np.sqrt(found[alike].u ** 2 + influence.u**2)
+            component = dataclasses.replace(
+                found[alike], u=np.sqrt(found[alike].u ** 2 + component.u**2)
             )
-        found[alike] = influence
+        found[alike] = component
     return list(found.values())
 
 
 def undecided(
     compute: Callable[[Any], Any],
     inputs: Any,
-    influences: Iterable[Influence],
+    components: Iterable[Component],
     names: Iterable[str],
     outputs: Any = None,
 ) -> dict[str, Any]:
-    """Return, per named result, whether doubt leaves open which reading it rests on.
+    """Return, per named result, whether uncertainty leaves open which reading it rests on.
 
     ``outputs`` is what ``compute`` gives at the measured values, where it is known already.
 
     A largest or smallest of readings has a kink where another reading takes the lead. A kink
-    within the doubt of a difference of two like readings (2·√2·u) shows as a move up that does
-    not mirror the move down.
+    within the uncertainty of a difference of two like readings (2·√2·u) shows as a move up that
+    does not mirror the move down.
     """
     names = tuple(names)
     open_: dict[str, Any] = {}
     here = numeric_leaves(compute(inputs) if outputs is None else outputs)
-    for influence in merged(influences):
-        step = 2.0 * np.sqrt(2.0) * influence.u
-        above = numeric_leaves(compute(moved(inputs, influence, step)))
-        below = numeric_leaves(compute(moved(inputs, influence, -step)))
+    for component in merged(components):
+        step = 2.0 * np.sqrt(2.0) * component.u
+        above = numeric_leaves(compute(moved(inputs, component, step)))
+        below = numeric_leaves(compute(moved(inputs, component, -step)))
         for name in (n for n in names if n in here):
             bend = np.abs(above[name] + below[name] - 2.0 * here[name])
             found = bend > 0.05 * np.abs(above[name] - below[name]) + 1e-12

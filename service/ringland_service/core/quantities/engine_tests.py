@@ -98,7 +98,7 @@ LEAK_STEP = QuantityType(
     0,
     instrument="tester maker's sheet",
 )
-FLOW_COEFFICIENT_DOUBT = QuantityType(
+FLOW_COEFFICIENT_UNCERTAINTY = QuantityType(
     "flow_coefficient_uncertainty",
     kinds.PERCENT,
     0,

@@ -32,8 +32,13 @@ SQUISH = _length(
     "micrometer on crushed solder, 0.01 mm",
 )
 SQUISH_WANTED = _length("squish_wanted", 0.3, 4, 1.0, "squish clearance wanted")
-SQUISH_DOUBT = _length(
-    "solder_uncertainty", 0.001, 0.3, 0.04, "doubt of a squish reading, expanded (k = 2)", digits=3
+SQUISH_UNCERTAINTY = _length(
+    "solder_uncertainty",
+    0.001,
+    0.3,
+    0.04,
+    "uncertainty of a squish reading, expanded (k = 2)",
+    digits=3,
 )
 SOLDER_WIRE = _length(
     "solder_wire", 0.3, 8, 2.0, "solder before it was crushed", "calliper, 0.02 mm"

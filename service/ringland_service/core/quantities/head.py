@@ -89,12 +89,12 @@ CLAY = _length(
     "calliper on cut clay, 0.05 mm, or plunger and dial indicator",
     warn=(1, 4),
 )
-CLAY_DOUBT = _length(
+CLAY_UNCERTAINTY = _length(
     "valve_to_piston_uncertainty",
     0.001,
     0.5,
     0.1,
-    "doubt of a valve-to-piston clearance, expanded (k = 2)",
+    "uncertainty of a valve-to-piston clearance, expanded (k = 2)",
 )
 LOSS_PER_DEGREE = _length(
     "loss_per_degree",

@@ -92,7 +92,7 @@ CORE_SHIFT = QuantityType(
     2,
     instrument="ultrasonic thickness gauge, 0.05 mm",
 )
-SIZE_DOUBT = QuantityType(
+SIZE_UNCERTAINTY = QuantityType(
     "size_uncertainty",
     kinds.LENGTH,
     0.0005,

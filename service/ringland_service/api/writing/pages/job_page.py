@@ -15,7 +15,7 @@ from ringland_service.api.writing.pages.order_page import IN_PLACE, order
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures.bore_picture import drawing
 from ringland_service.api.writing.printed import printed
-from ringland_service.core.declare import Calculation, Composite, Declared, Step
+from ringland_service.core.declare import Calculation, Composite, Operation, Step
 from ringland_service.core.engines.survey import Survey
 
 DECISION, ORDER = "cylinder_decision", "order_card"
@@ -60,7 +60,7 @@ class Need:
     ways: tuple[str, ...]
 
 
-def page(calculation: Declared, found: Mapping[str, Any]) -> str:
+def page(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return the answer of ``job-card`` as a page."""
     of = cast(Composite, calculation)
     parts = shapes.parts(of)

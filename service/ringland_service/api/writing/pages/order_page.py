@@ -8,7 +8,7 @@ from ringland_service.api.writing import text
 from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.printed import printed
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 
 # What stands at the head of the card or in its lines, and not again among the figures.
 IN_PLACE = ("lines", "still_to_fill", "complete", "finish_low", "finish_high", "bore_to")
@@ -72,7 +72,7 @@ def _size(value: Mapping[str, Any]) -> str:
     return text.quantity({**value, "uncertainty": None})
 
 
-def page(calculation: Declared, found: Mapping[str, Any]) -> str:
+def page(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return the answer of ``order-card`` as a page."""
     of = cast(Calculation, calculation)
     found = printed(of, found)

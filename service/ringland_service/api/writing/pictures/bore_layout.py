@@ -35,16 +35,16 @@ class Tick:
 
 @dataclass(frozen=True)
 class Mark:
-    """One reading: its marker, and how far its doubt reaches to either side."""
+    """One reading: its marker, and how far its uncertainty reaches to either side."""
 
     x: float
     y: float
-    doubt: tuple[float, float] | None
+    uncertainty: tuple[float, float] | None
 
 
 @dataclass(frozen=True)
 class Trace:
-    """One axis: its marks, and the runs between gaps as lines and as bands of doubt."""
+    """One axis: its marks, and the runs between gaps as lines and as bands of uncertainty."""
 
     name: str
     marks: tuple[Mark, ...]
@@ -52,13 +52,13 @@ class Trace:
 
     @property
     def bands(self) -> list[list[tuple[float, float]]]:
-        """The outline of the doubt along each run."""
+        """The outline of the uncertainty along each run."""
         found = []
         for run in self.runs:
-            known = [(mark.doubt, mark.y) for mark in run if mark.doubt is not None]
+            known = [(mark.uncertainty, mark.y) for mark in run if mark.uncertainty is not None]
             if len(known) > 1:
-                down = [(doubt[0], y) for doubt, y in known]
-                found.append(down + [(doubt[1], y) for doubt, y in reversed(known)])
+                down = [(uncertainty[0], y) for uncertainty, y in known]
+                found.append(down + [(uncertainty[1], y) for uncertainty, y in reversed(known)])
         return found
 
 
@@ -136,9 +136,9 @@ def scene(drawn: Surveyed) -> Scene:
 
 
 def size_scale(drawn: Surveyed) -> Scale:
-    """Return the scale of diameters: readings with their doubt, and the lines that fit beside."""
+    """Return the scale of diameters: readings with their uncertainty, and lines that fit beside."""
     ends = [
-        size + sign * (axis.doubt or 0.0)
+        size + sign * (axis.uncertainty or 0.0)
         for axis in drawn.axes
         for size in axis.sizes
         if size is not None
@@ -200,13 +200,17 @@ def trace(axis: Axis, depths: Sequence[float], across: Scale, down: Scale) -> Tr
         if size is None:
             runs.append([])
         else:
-            runs[-1].append(_mark(size, depth, axis.doubt, across, down))
+            runs[-1].append(_mark(size, depth, axis.uncertainty, across, down))
     kept = tuple(tuple(run) for run in runs if run)
     return Trace(axis.name, tuple(mark for run in kept for mark in run), kept)
 
 
-def _mark(size: float, depth: float, doubt: float | None, across: Scale, down: Scale) -> Mark:
-    reach = None if doubt is None else (across.at(size - doubt), across.at(size + doubt))
+def _mark(size: float, depth: float, uncertainty: float | None, across: Scale, down: Scale) -> Mark:
+    reach = (
+        None
+        if uncertainty is None
+        else (across.at(size - uncertainty), across.at(size + uncertainty))
+    )
     return Mark(across.at(size), down.at(depth), reach)
 
 

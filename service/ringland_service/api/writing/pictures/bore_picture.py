@@ -1,4 +1,4 @@
-"""The bore by depth as a picture: both axes against new size, limit and doubt.
+"""The bore by depth as a picture: both axes against new size, limit and uncertainty.
 
 Depth runs down the page as it does in the cylinder, the deck on top; the diameter across, much
 magnified. Axes differ by marker and dash, never by colour.
@@ -14,7 +14,7 @@ from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures import bore_layout as layout
 from ringland_service.api.writing.pictures.surveyed import Axis, Line, Surveyed, surveyed
-from ringland_service.core.declare import Calculation, Declared
+from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.metrology.conformity import WORDS
 
 AXIS_WORDS = {"thrust": "thrust axis, across the pin", "pin": "pin axis, along the pin"}
@@ -31,7 +31,7 @@ class Entry:
     y: float
 
 
-def picture(calculation: Declared, found: Mapping[str, Any]) -> str:
+def picture(calculation: Operation, found: Mapping[str, Any]) -> str:
     """Return the answer of ``bore-survey`` as an SVG document."""
     return drawing(cast(Calculation, calculation), found, alone=True)
 
@@ -86,9 +86,9 @@ def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
     ):
         if line is not None:
             words.append((sign, _line_words(drawn, scene, line, about)))
-    doubts = _doubts(drawn)
-    if doubts:
-        words.append(("doubt", doubts))
+    uncertainties = _uncertainties(drawn)
+    if uncertainties:
+        words.append(("uncertainty", uncertainties))
     top = scene.bottom + 68.0
     return [
         Entry(sign, told_, 24.0 if i % 2 == 0 else 404.0, top + LEGEND_STEP * (i // 2))
@@ -103,19 +103,24 @@ def _line_words(drawn: Surveyed, scene: layout.Scene, line: Line, about: str) ->
     return f"{told_}, off scale"
 
 
-def _doubts(drawn: Surveyed) -> str:
-    """Return the doubt of a reading in words; of each axis where they differ."""
-    known = [axis for axis in drawn.axes if axis.doubt is not None]
-    shown = {axis.name: _doubt(drawn, axis) for axis in known}
+def _uncertainties(drawn: Surveyed) -> str:
+    """Return the uncertainty of a reading in words; of each axis where they differ."""
+    known = [axis for axis in drawn.axes if axis.uncertainty is not None]
+    shown = {axis.name: _uncertainty(drawn, axis) for axis in known}
     if not shown:
         return ""
     if len(shown) == len(drawn.axes) and len(set(shown.values())) == 1:
-        return f"{shown[known[0].name]} (k = 2), doubt of a reading"
+        return f"{shown[known[0].name]} (k = 2), uncertainty of a reading"
     return "; ".join(f"{name} {one}" for name, one in shown.items()) + " (k = 2)"
 
 
-def _doubt(drawn: Surveyed, axis: Axis) -> str:
-    value = {"value": 0.0, "unit": drawn.unit, "decimals": drawn.digits, "uncertainty": axis.doubt}
+def _uncertainty(drawn: Surveyed, axis: Axis) -> str:
+    value = {
+        "value": 0.0,
+        "unit": drawn.unit,
+        "decimals": drawn.digits,
+        "uncertainty": axis.uncertainty,
+    }
     return "±" + text.quantity(value).partition("±")[2]
 
 

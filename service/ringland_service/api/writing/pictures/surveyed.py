@@ -1,4 +1,4 @@
-"""What the picture of a bore shows, read off the answer: readings, new size, limit, doubt."""
+"""What the picture of a bore shows, read off the answer: readings, new size, limit, uncertainty."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -9,11 +9,11 @@ PIN, THRUST = "pin", "thrust"
 
 @dataclass(frozen=True)
 class Axis:
-    """One axis: a diameter at 20 °C or a gap per depth, and the doubt of each, if any is stated."""
+    """One axis: a diameter at 20 °C or a gap per depth, each with any uncertainty stated."""
 
     name: str
     sizes: tuple[float | None, ...]
-    doubt: float | None
+    uncertainty: float | None
 
 
 @dataclass(frozen=True)
@@ -60,7 +60,7 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
         Axis(
             name,
             tuple(None if sizes[i] is None else sizes[i] * to_20c for i in order),
-            doubt_of(result, name),
+            uncertainty_of(result, name),
         )
         for name, sizes in read.items()
     )
@@ -78,11 +78,11 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     )
 
 
-def doubt_of(result: Mapping[str, Any], axis: str) -> float | None:
+def uncertainty_of(result: Mapping[str, Any], axis: str) -> float | None:
     """Return the expanded uncertainty of a reading on an axis; None where none is stated.
 
     The answer states it for the largest and the smallest bore. An axis that holds neither was
-    read with the same gauge, if a doubt of its readings is stated at all: its taper tells.
+    read with the same gauge, if an uncertainty of its readings is stated at all: its taper tells.
     """
     for extreme in ("largest", "smallest"):
         if result[f"{extreme}_at_axis"] == axis:

@@ -19,6 +19,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 SUMS = "arithmetic"
 MOST_MONEY = 1e8
@@ -37,8 +38,8 @@ class Line:
     )
 
 
-def _line(words: str, quantity: float, price: float) -> Line:
-    return Line(words=words, quantity=quantity, price=price)
+def _line(label: str, quantity: float, price: float) -> Line:
+    return Line(label=label, quantity=quantity, price=price)
 
 
 @record
@@ -175,18 +176,16 @@ class Outputs:
         "total with contingency and tax over the price of a replacement",
         digits=3,
         formula="total_with_tax / replacement_cost",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     usual_parts: tuple[str, ...] | None = result(
         "parts that usually go with this work",
         basis="list of the trade",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
-    always_new: tuple[str, ...] = result(
-        "always new", basis="list of the trade", source="common practice, no source"
-    )
+    always_new: tuple[str, ...] = result("always new", basis="list of the trade", source=NO_SOURCE)
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -243,7 +242,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
+    any_of=((("parts",), ("machine_shop",), ("labour_rate",)),),
     checks=(
         Check(
             "repair_over_replacement",

@@ -7,9 +7,9 @@ from ringland_service.core.declare import Calculation, Check, Notice, kinds, rec
 from ringland_service.core.formulas.clocking import arc_mm, ring_end_margin_mm
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 PLANE = "plane geometry"
-COMMON = "common practice, no source"
 SMALL_BORE_DEG = 60.0
 # What is looked at before the cylinder goes on: common practice, no source.
 ALWAYS = (
@@ -182,7 +182,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
+    any_of=((("gaps",), ("ring_pins", "port_windows", "ring_end_half_width_mm")),),
     checks=(
         Check(
             "compression_gap_separation",

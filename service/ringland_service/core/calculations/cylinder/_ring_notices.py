@@ -10,7 +10,7 @@ from ringland_service.core.metrology.limits import LIMITS
 OLD_AXES = ("old_gap_pin_axis_mm", "old_gap_thrust_axis_mm")
 WORN_AXES = ("worn_pin_axis_mm", "worn_thrust_axis_mm")
 HOT = ("bore_rise_k", "ring_rise_k", "ring_alpha_per_k")
-# A ring does not close up with use: more than the doubt of a feeler below new is a mistake.
+# A ring does not close up with use: more than the uncertainty of a feeler below new is a mistake.
 FEELER_MM = 0.013
 
 

@@ -4,16 +4,18 @@ from collections.abc import Callable
 from typing import Any
 
 from ringland_service.core.declare import Agreement
-from ringland_service.core.declare.told_twice import BORE_MM, Doubts, Known, apart, together
+from ringland_service.core.declare.told_twice import BORE_MM, Known, Uncertainties, apart, together
 from ringland_service.core.engines import survey
 
 
 def _of_survey(
     name: str, of: Callable[[Any, Any, Any], Any], words: str, fields: tuple[str, ...]
 ) -> Agreement:
-    def broken(known: Known, doubts: Doubts) -> bool:
+    def broken(known: Known, uncertainties: Uncertainties) -> bool:
         read = of(known["bore_survey"], known.get("skirt_from_mm"), known.get("skirt_to_mm"))
-        return apart(known[name], float(read), together(doubts, name, "bore_survey"), BORE_MM)
+        return apart(
+            known[name], float(read), together(uncertainties, name, "bore_survey"), BORE_MM
+        )
 
     return Agreement(
         (name, "bore_survey"),

@@ -134,7 +134,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("piston_pin_bore_mm",), ("small_end_bore_mm",), ("pin_worn_mm",)),),
+    any_of=((("piston_pin_bore_mm",), ("small_end_bore_mm",), ("pin_worn_mm",)),),
     checks=(
         Check("pin_in_piston", "worst_piston_mm", "pin in the piston", SETTLE, _in_piston),
         Check(

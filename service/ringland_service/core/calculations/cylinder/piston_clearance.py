@@ -25,10 +25,11 @@ from ringland_service.core.metrology.limits import LIMITS, Limit, LimitRow
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
-EXPANSION = "ISO 1; Machinery's Handbook, linear expansion (from memory)"
-TABLE = "table of materials: Machinery's Handbook and general tables (from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
+TABLE = cited("table of materials: {machinerys_handbook_coefficients}; {material_tables}")
 AT_20C = "the reading over 1 + bore expansion times its temperature above 20 °C"
 
 
@@ -140,14 +141,14 @@ class Outputs:
         "largest clearance as a share of the bore",
         digits=5,
         formula="clearance_max_mm / bore_largest_at_20c_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     bore_alpha_used_per_k: Number = result(
         "expansion of the bore that was used",
         kind=kinds.EXPANSION,
         digits=7,
         basis="as given, else of the kind of bore, else of grey iron; at 20 °C it matters only "
-        "through doubt of the temperature",
+        "through uncertainty of the temperature",
         source=TABLE,
     )
     piston_alpha_used_per_k: Number = result(
@@ -155,7 +156,7 @@ class Outputs:
         kind=kinds.EXPANSION,
         digits=7,
         basis="as given, else of the material, else of the kind of piston: low-silicon alloy where "
-        "forged, else eutectic cast alloy; at 20 °C it matters only through doubt of the "
+        "forged, else eutectic cast alloy; at 20 °C it matters only through uncertainty of the "
         "temperature",
         source=TABLE,
     )
@@ -287,7 +288,7 @@ CALCULATION = Calculation(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),
     ),
-    one_of=((("bore_largest_mm",), ("bore_survey",)),),
+    any_of=((("bore_largest_mm",), ("bore_survey",)),),
     checks=(
         Check(
             "piston_clearance_max",

@@ -167,7 +167,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("top_feeler_mm",),
             ("top_groove_mm", "top_width_mm"),

@@ -58,12 +58,12 @@ class Way:
 
     @property
     def wants(self) -> tuple[Want, ...]:
-        """What would tell more; of a way that falls out, only where doubt alone breaks it."""
+        """What would tell more; of a way that falls out, only where uncertainty alone breaks it."""
         if self.standing == FALLS_OUT:
-            doubts = [c for c in self.conditions if c.state == BROKEN]
-            if not all(c.settle for c in doubts):
+            uncertainties = [c for c in self.conditions if c.state == BROKEN]
+            if not all(c.settle for c in uncertainties):
                 return ()
-            return tuple(Want(f"re-measure: {c.said}", advice=c.settle) for c in doubts)
+            return tuple(Want(f"re-measure: {c.said}", advice=c.settle) for c in uncertainties)
         return tuple(c.want for c in self.conditions if c.want is not None)
 
 

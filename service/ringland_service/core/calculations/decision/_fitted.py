@@ -7,7 +7,7 @@ from dataclasses import fields
 from typing import Any
 
 from ringland_service.core.calculations.cylinder import piston_clearance
-from ringland_service.core.declare import record, same
+from ringland_service.core.declare import field_like, record
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.engines.survey import Survey
 
@@ -18,19 +18,19 @@ FIT = piston_clearance.Inputs
 class Fitted:
     """The bore, and what bore and piston are made of."""
 
-    bore_survey: Survey | None = same(FIT, "bore_survey")
-    bore_largest_mm: float | None = same(FIT, "bore_largest_mm", example=None)
-    bore_smallest_mm: float | None = same(FIT, "bore_smallest_mm", example=None)
-    skirt_from_mm: float | None = same(FIT, "skirt_from_mm")
-    skirt_to_mm: float | None = same(FIT, "skirt_to_mm")
-    piston_kind: str | None = same(FIT, "piston_kind", example=None)
-    piston_material: str | None = same(FIT, "piston_material", example=None)
-    cycle: str | None = same(FIT, "cycle")
-    bore_kind: str = same(FIT, "bore_kind", default=UNKNOWN)
-    bore_temperature_c: float = same(FIT, "bore_temperature_c", default=20.0)
-    piston_temperature_c: float = same(FIT, "piston_temperature_c", default=20.0)
-    bore_alpha_per_k: float | None = same(FIT, "bore_alpha_per_k", example=None)
-    piston_alpha_per_k: float | None = same(FIT, "piston_alpha_per_k", example=None)
+    bore_survey: Survey | None = field_like(FIT, "bore_survey")
+    bore_largest_mm: float | None = field_like(FIT, "bore_largest_mm", example=None)
+    bore_smallest_mm: float | None = field_like(FIT, "bore_smallest_mm", example=None)
+    skirt_from_mm: float | None = field_like(FIT, "skirt_from_mm")
+    skirt_to_mm: float | None = field_like(FIT, "skirt_to_mm")
+    piston_kind: str | None = field_like(FIT, "piston_kind", example=None)
+    piston_material: str | None = field_like(FIT, "piston_material", example=None)
+    cycle: str | None = field_like(FIT, "cycle")
+    bore_kind: str = field_like(FIT, "bore_kind", default=UNKNOWN)
+    bore_temperature_c: float = field_like(FIT, "bore_temperature_c", default=20.0)
+    piston_temperature_c: float = field_like(FIT, "piston_temperature_c", default=20.0)
+    bore_alpha_per_k: float | None = field_like(FIT, "bore_alpha_per_k", example=None)
+    piston_alpha_per_k: float | None = field_like(FIT, "piston_alpha_per_k", example=None)
 
 
 TAKEN = tuple(field.name for field in fields(Fitted))

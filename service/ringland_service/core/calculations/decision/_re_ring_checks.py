@@ -11,7 +11,7 @@ from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.declare import Check
 from ringland_service.core.metrology.limits import LIMITS, Limit
 
-SURE = "new rings in a doubtful bore do not last: re-measure first"
+SURE = "new rings in a uncertain bore do not last: re-measure first"
 
 
 def _most_bore(i: Any, _: Any) -> Limit | None:

@@ -14,10 +14,10 @@ from ringland_service.core.calculations.engine_tests import leak_words as leak
 from ringland_service.core.declare import (
     Rule,
     choice,
+    field_like,
     number,
     record,
     records,
-    same,
     text,
     usual_figures,
 )
@@ -43,15 +43,15 @@ class Ranked:
 class Tested:
     """What leak-down, wet test, compression, oil use and diagnosis said; all of it optional."""
 
-    cycle: str | None = same(Diagnosis, "cycle")
-    leak_pct: Number | None = same(Diagnosis, "leak_pct", example=12.8)
-    leak_gradeable: str | None = same(Diagnosis, "leak_gradeable")
-    leak_grade: str | None = same(Diagnosis, "leak_grade")
-    heard_at: str | None = same(Diagnosis, "heard_at", example="nowhere")
-    decompressor_state: str | None = same(Diagnosis, "decompressor_state")
-    excess_gain_pct: Number | None = same(Diagnosis, "excess_gain_pct", example=3.0)
-    level_ratio: Number | None = same(Diagnosis, "level_ratio", example=0.93)
-    oil_use_grade: str | None = same(Diagnosis, "oil_use_grade", example="usual")
+    cycle: str | None = field_like(Diagnosis, "cycle")
+    leak_pct: Number | None = field_like(Diagnosis, "leak_pct", example=12.8)
+    leak_gradeable: str | None = field_like(Diagnosis, "leak_gradeable")
+    leak_grade: str | None = field_like(Diagnosis, "leak_grade")
+    heard_at: str | None = field_like(Diagnosis, "heard_at", example="nowhere")
+    decompressor_state: str | None = field_like(Diagnosis, "decompressor_state")
+    excess_gain_pct: Number | None = field_like(Diagnosis, "excess_gain_pct", example=3.0)
+    level_ratio: Number | None = field_like(Diagnosis, "level_ratio", example=0.93)
+    oil_use_grade: str | None = field_like(Diagnosis, "oil_use_grade", example="usual")
     diagnosis_headline: str | None = choice(
         "what the ranking of the diagnosis amounts to", HEADLINES, example="leads", default=None
     )
@@ -64,8 +64,8 @@ class Tested:
         longest=600,
         default=None,
     )
-    least_score: Number | None = same(Diagnosis, "least_score")
-    least_lead: Number | None = same(Diagnosis, "least_lead")
+    least_score: Number | None = field_like(Diagnosis, "least_score")
+    least_lead: Number | None = field_like(Diagnosis, "least_lead")
     usual: bool = usual_figures()
 
 

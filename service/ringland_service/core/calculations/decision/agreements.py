@@ -12,8 +12,8 @@ from ringland_service.core.declare.told_twice import (
     BORE_MM,
     GASKET_MM,
     ROUNDED_MM,
-    Doubts,
     Known,
+    Uncertainties,
     differ,
     same_figure,
     together,
@@ -22,29 +22,29 @@ from ringland_service.core.engines.survey import same_depth
 from ringland_service.core.metrology.conformity import beyond
 
 
-def _no_finish_size(known: Known, doubts: Doubts) -> bool:
+def _no_finish_size(known: Known, uncertainties: Uncertainties) -> bool:
     """Return whether the new bore lies outside the finish limits that follow from the piston."""
     low, high = "bore_order.finish_low_mm", "bore_order.finish_high_mm"
-    allowed = max(together(doubts, "new_bore_mm", high), ROUNDED_MM)
+    allowed = max(together(uncertainties, "new_bore_mm", high), ROUNDED_MM)
     new = known["new_bore_mm"]
     return bool(beyond(known[low] - allowed, new) or beyond(new, known[high] + allowed))
 
 
-def _no_finish(known: Known, doubts: Doubts) -> bool:
+def _no_finish(known: Known, uncertainties: Uncertainties) -> bool:
     if {"clearance_low_mm", "clearance_high_mm"} <= known.keys():
         return False
     finish = "oversize_choice.chosen_finish_mm"
-    return differ(known, doubts, "new_bore_mm", finish, ROUNDED_MM)
+    return differ(known, uncertainties, "new_bore_mm", finish, ROUNDED_MM)
 
 
-def _outside_its_range(known: Known, doubts: Doubts) -> bool:
+def _outside_its_range(known: Known, uncertainties: Uncertainties) -> bool:
     wanted = known["clearance_target_mm"]
     low, high = known["clearance_low_mm"], known["clearance_high_mm"]
-    allowed = doubts.get("clearance_target_mm", 0.0)
+    allowed = uncertainties.get("clearance_target_mm", 0.0)
     return bool(beyond(low - allowed, wanted) or beyond(wanted, high + allowed))
 
 
-def _another_piston(known: Known, _: Doubts) -> bool:
+def _another_piston(known: Known, _: Uncertainties) -> bool:
     marks = {piston.mark for piston in known["pistons"]}
     return known["piston_mark"] in marks - {known["oversize_choice.chosen"]}
 
@@ -91,12 +91,12 @@ SIZES = (
 
 
 def _other_axis(name: str, axis: str) -> Agreement:
-    def broken(known: Known, doubts: Doubts) -> bool:
+    def broken(known: Known, uncertainties: Uncertainties) -> bool:
         read = known["bore_survey"]
         depth = known["old_gap_depth_mm"]
         among = zip(read.depth_mm, getattr(read, axis), strict=False)
         there = [bore for at, bore in among if bore is not None and same_depth(at, depth)]
-        allowed = max(together(doubts, name, axis), BORE_MM)
+        allowed = max(together(uncertainties, name, axis), BORE_MM)
         return any(beyond(abs(known[name] - bore), allowed) for bore in there)
 
     return Agreement(

@@ -1,4 +1,4 @@
-"""Using a doubtful part again, or the repair: which costs less on average."""
+"""Using a uncertain part again, or the repair: which costs less on average."""
 
 from typing import Any
 
@@ -9,7 +9,7 @@ from ringland_service.core.declare import (
     Rule,
     any_quantity,
     flag,
-    held,
+    memoised,
     number,
     record,
     result,
@@ -20,8 +20,9 @@ from ringland_service.core.declare.fields import Quantified
 from ringland_service.core.metrology.conformity import beyond, conformance_probability
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-CONFORMING = "JCGM 106:2012 (from memory)"
+CONFORMING = cited("{jcgm_106_conformance}")
 
 
 @record
@@ -48,7 +49,7 @@ class Inputs:
         default=None,
     )
     value: Quantified | None = any_quantity(
-        "the value in doubt, with its uncertainty", example=None, default=None
+        "the value in uncertainty, with its uncertainty", example=None, default=None
     )
     low: Quantified | None = any_quantity("lower limit", example=None, default=None, exact=True)
     high: Quantified | None = any_quantity("upper limit", example=None, default=None, exact=True)
@@ -58,7 +59,7 @@ class Inputs:
         default=False,
     )
     u_value: float | None = uncertainty_of("value")
-    within: Any = held()
+    within: Any = memoised()
 
     def __post_init__(self) -> None:
         """Work the probability out once, as the value stands."""
@@ -171,7 +172,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("known_within",), ("value", "low"), ("value", "high")),),
+    any_of=((("known_within",), ("value", "low"), ("value", "high")),),
     rules=RULES,
     notices=(
         Notice("costs_are_your_own", "cost_of_comeback", lambda i, o: True, by.OWN_COSTS),

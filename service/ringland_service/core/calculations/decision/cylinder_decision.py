@@ -3,7 +3,7 @@
 from ringland_service.core.calculations.decision import cylinder_fields as fields
 from ringland_service.core.calculations.decision.agreements import AGREEMENTS
 from ringland_service.core.calculations.decision.cylinder_steps import STEPS, survey_readings
-from ringland_service.core.declare import Composite, optional
+from ringland_service.core.declare import Composite, partial_record
 
 # A worn cylinder's example; a new fit would contradict it.
 UNSAID = (
@@ -24,7 +24,7 @@ UNSAID = (
     "new_gasket_thickness_mm",
     "size_uncertainty_mm",
 )
-Inputs = optional(
+Inputs = partial_record(
     "Inputs",
     "What is known of the cylinder: every field optional.",
     *fields.GEOMETRY,
@@ -33,7 +33,7 @@ Inputs = optional(
     *fields.OLD_AND_NEW_RINGS,
     *fields.MACHINING,
     *fields.TESTS,
-    unsaid=UNSAID,
+    without_example=UNSAID,
 )
 
 CALCULATION = Composite(

@@ -41,6 +41,7 @@ from ringland_service.core.engines.must_not import MUST_NOT
 from ringland_service.core.metrology.findings import Finding, all_pass, found
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 WAYS: dict[str, str] = {
     kept.LEAVE_ALONE: "leave it alone",
@@ -85,7 +86,6 @@ FIND_OUT_HOW = (
     "above the ring travel"
 )
 ORDER = "the order of ways: leave alone, new rings, chosen piston, overbore, replate, sleeve"
-COMMON = "common practice, no source"
 
 
 @record
@@ -251,7 +251,7 @@ def wanted(inputs: Inputs, _: Outputs) -> tuple[Want, ...]:
     return tuple(dict.fromkeys(wants))
 
 
-def _margin_in_doubt(inputs: Inputs) -> bool:
+def _margin_in_uncertainty(inputs: Inputs) -> bool:
     return not all_pass(found(inputs.findings, "oversize_margin", "liner_wall"))
 
 
@@ -265,7 +265,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("survey_largest_mm",), ("damage",), ("piston_stays_in",)),),
+    any_of=((("survey_largest_mm",), ("damage",), ("piston_stays_in",)),),
     rules=(
         *tested.RULES,
         Rule(
@@ -291,8 +291,9 @@ CALCULATION = Calculation(
         Notice(
             "centring_cut_first",
             "ways",
-            lambda i, o: o.way == cut.OVERBORE and _margin_in_doubt(i),
-            "a margin is smaller than its doubt: order a measuring cut first (cut, measure, tell "
+            lambda i, o: o.way == cut.OVERBORE and _margin_in_uncertainty(i),
+            "a margin is smaller than its uncertainty: order a measuring cut first (cut, measure, "
+            "tell "
             "us before the next cut)",
         ),
     ),

@@ -13,8 +13,8 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     Rule,
-    held,
     kinds,
+    memoised,
     quantity,
     record,
     records,
@@ -25,6 +25,7 @@ from ringland_service.core.engines.bore_expansion import expansion_of_bore
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 OUTCOMES = {
@@ -52,10 +53,10 @@ class Inputs(Fitted):
     clearance_high_mm: float = quantity(
         sizes.WANTED_CLEARANCE, "largest clearance of a new fit, diametral", example=0.04
     )
-    held: int | None = held()
+    held: int | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one reading moved by its doubt keep it."""
+        """Hold the choice: copies with one reading moved by its uncertainty keep it."""
         if self.held is None:
             object.__setattr__(self, "held", _most_central(self))
 
@@ -90,7 +91,7 @@ class Outputs:
     best: str = result(
         "the piston that sits most central in the new fit",
         basis="the largest distance of both clearances from the ends of the new fit",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     best_piston_mm: float = result(
         "size of that piston",
@@ -183,7 +184,7 @@ CALCULATION = Calculation(
     compute=compute,
     figures=(expansion_of_bore(ALL),),
     columns=False,
-    one_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
+    any_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),
     checks=(
         Check(
             "selected_piston_min",

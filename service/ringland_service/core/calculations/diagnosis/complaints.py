@@ -14,18 +14,18 @@ MESSAGE = "this complaint is of another kind of engine"
 RIGHT = "a complaint that an engine of this cycle, valve gear, cooling and size can have"
 
 
-def of_another_engine(complaint: str, name: str, told: Any) -> bool:
+def of_another_engine(token: str, name: str, told: Any) -> bool:
     """Return whether the complaint is one that an engine told like this cannot have."""
-    row = COMPLAINTS[complaint]
+    complaint = COMPLAINTS[token]
     if told in (None, UNKNOWN):
         return False
     if name == "cylinder_count":
-        return bool(told < row.least_cylinders)
+        return bool(told < complaint.least_cylinders)
     if name == "decompressor":
-        return row.decompressor and told == "none"
-    if name == "cycle" and row.valve_gear:
-        return row.valve_gear not in VALVE_GEAR_OF[told]
-    only = getattr(row, name)
+        return complaint.decompressor and told == "none"
+    if name == "cycle" and complaint.valve_gear:
+        return complaint.valve_gear not in VALVE_GEAR_OF[told]
+    only = getattr(complaint, name)
     return bool(only) and only != told
 
 

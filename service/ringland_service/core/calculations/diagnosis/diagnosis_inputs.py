@@ -22,12 +22,12 @@ from ringland_service.core.declare import (
     NO_EXAMPLE,
     choice,
     count,
+    field_like,
     number,
     numbers,
     quantity,
     record,
     records,
-    same,
     some_of,
     text,
     usual_figures,
@@ -93,11 +93,11 @@ class Inputs:
     """The engine, the evidence told, the tests that are evidence by themselves, own weights."""
 
     cycle: str = choice("cycle", condition.CYCLE, example="four_stroke")
-    cylinder_count: int | None = same(displacement.Inputs, "cylinder_count")
-    valve_gear: str | None = same(LEVEL, "valve_gear")
+    cylinder_count: int | None = field_like(displacement.Inputs, "cylinder_count")
+    valve_gear: str | None = field_like(LEVEL, "valve_gear")
     cooling: str | None = choice("cooling", COOLING, example=AIR, default=None)
-    decompressor: str | None = same(LEVEL, "decompressor")
-    decompressor_state: str | None = same(LEVEL, "decompressor_state")
+    decompressor: str | None = field_like(LEVEL, "decompressor")
+    decompressor_state: str | None = field_like(LEVEL, "decompressor_state")
     complaint: str | None = choice(
         "what the owner complains of, for what to look at and to test first",
         COMPLAINT_WORDS,
@@ -110,10 +110,10 @@ class Inputs:
         example=("blue_smoke_on_load", "dust_past_filter"),
         default=None,
     )
-    throttle_open: bool | None = same(LEVEL, "throttle_open")
-    choke_off: bool | None = same(LEVEL, "choke_off")
-    engine_warm: bool | None = same(LEVEL, "engine_warm")
-    battery_v: Number | None = same(LEVEL, "battery_v")
+    throttle_open: bool | None = field_like(LEVEL, "throttle_open")
+    choke_off: bool | None = field_like(LEVEL, "choke_off")
+    engine_warm: bool | None = field_like(LEVEL, "engine_warm")
+    battery_v: Number | None = field_like(LEVEL, "battery_v")
     level_ratio: Number | None = number(
         "compression reading over the expected one",
         low=0.0,
@@ -136,7 +136,7 @@ class Inputs:
         example=None,
         default=None,
     )
-    layout: str = same(SPREAD, "layout", default="in_line")
+    layout: str = field_like(SPREAD, "layout", default="in_line")
     spread_pct: Number | None = quantity(
         quantities.CYLINDER_SPREAD,
         "highest less lowest reading, share of the highest",
@@ -188,7 +188,7 @@ class Inputs:
         example="tear_down",
         default=None,
     )
-    heard_at: str | None = same(leak_down.Inputs, "heard_at")
+    heard_at: str | None = field_like(leak_down.Inputs, "heard_at")
     crankcase_finding: str | None = choice(
         "crankcase of a two-stroke under pressure and vacuum",
         crankcase.FINDING,

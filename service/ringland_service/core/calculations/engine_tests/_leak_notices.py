@@ -129,7 +129,8 @@ NOTICES = (
         "gauges_not_compared",
         "gauge_difference_kpa_diff",
         lambda i, _: i.gauge_difference_kpa_diff is None,
-        "two gauges not compared on one pressure leave 3 to 4 points of doubt (1.6 % of 1000 kPa "
+        "two gauges not compared on one pressure leave 3 to 4 points of uncertainty (1.6 % of "
+        "1000 kPa "
         "each): read both with the hose plugged and take the difference out",
     ),
     Notice(

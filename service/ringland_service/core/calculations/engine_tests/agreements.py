@@ -8,8 +8,8 @@ both together, or within the least difference that its readings can show where n
 from ringland_service.core.declare import Agreement
 from ringland_service.core.declare.told_twice import (
     SHARE,
-    Doubts,
     Known,
+    Uncertainties,
     differ,
     of_one_engine,
     together,
@@ -18,16 +18,16 @@ from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import beyond
 
 
-def _volume(known: Known, doubts: Doubts, other: str) -> bool:
+def _volume(known: Known, uncertainties: Uncertainties, other: str) -> bool:
     least = SHARE * max(known["clearance_cc"], known[other])
-    return differ(known, doubts, "clearance_cc", other, least)
+    return differ(known, uncertainties, "clearance_cc", other, least)
 
 
 def _clearance(result: str, *fields: str) -> Agreement:
     name = f"compression_ratio.{result}"
     return Agreement(
         ("clearance_cc", name),
-        lambda known, doubts: _volume(known, doubts, name),
+        lambda known, uncertainties: _volume(known, uncertainties, name),
         "the clearance volume and its own parts make two different volumes",
         "volumes that agree within their uncertainty, or 1 %; or one way alone",
         fields=("clearance_cc", *fields),
@@ -41,23 +41,23 @@ VOLUMES = (
 )
 
 
-def _pressure_allowed(known: Known, doubts: Doubts, *names: str) -> float:
+def _pressure_allowed(known: Known, uncertainties: Uncertainties, *names: str) -> float:
     repeat = 2.0 * float(known.get("repeatability_kpa_diff", 0.0))
     share = SHARE * max(abs(float(known["reading_kpa"])), 1.0)
-    return max(together(doubts, *names), repeat, share)
+    return max(together(uncertainties, *names), repeat, share)
 
 
-def _last_stroke_differs(known: Known, doubts: Doubts) -> bool:
-    allowed = _pressure_allowed(known, doubts, "reading_kpa", "stroke_readings_kpa")
+def _last_stroke_differs(known: Known, uncertainties: Uncertainties) -> bool:
+    allowed = _pressure_allowed(known, uncertainties, "reading_kpa", "stroke_readings_kpa")
     return bool(beyond(abs(known["reading_kpa"] - known["stroke_readings_kpa"][-1]), allowed))
 
 
-def _of_no_cylinder(known: Known, doubts: Doubts) -> bool:
+def _of_no_cylinder(known: Known, uncertainties: Uncertainties) -> bool:
     """Return whether the reading is none of the cylinders', all of which are read."""
     taken = known["readings_kpa"]
     if len(taken) < known.get("cylinder_count", 0):
         return False
-    allowed = _pressure_allowed(known, doubts, "reading_kpa", "readings_kpa")
+    allowed = _pressure_allowed(known, uncertainties, "reading_kpa", "readings_kpa")
     nearest = min(abs(known["reading_kpa"] - one) for one in taken)
     return bool(beyond(nearest, allowed))
 

@@ -22,9 +22,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as SAFE
+from ringland_service.core.tables.sources import cited
 
-CRANK = "Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory)"
-SAFE = "common practice, no source"
+CRANK = cited("{heywood_crank}")
 
 
 def _torque(angle: str) -> str:
@@ -79,7 +80,7 @@ class Outputs:
         digits=1,
         formula="asind(sqrt(1 + 4 * cosd((acosd((11 - 27 * (stroke_mm / 2 / rod_mm)**2) / 16)"
         " - 360) / 3)) / sqrt(3) / (stroke_mm / 2 / rod_mm))",
-        source=f"{CRANK}, differentiated",
+        source=cited("{heywood_crank}, differentiated"),
     )
     peak_at_deg: Number = result(
         "crank angle of the largest torque from top dead centre on",
@@ -139,7 +140,7 @@ class Outputs:
 def compute(inputs: Inputs) -> Outputs:
     """Work out the force, the torque where asked, and the peak on the way down."""
     force = charged.piston_force_n(inputs.supply_pressure_kpa, inputs.bore_mm)
-    # Of one kilopascal: no doubt of the supply enters the supply for the limit.
+    # Of one kilopascal: no uncertainty of the supply enters the supply for the limit.
     unit_force = charged.piston_force_n(1.0, inputs.bore_mm)
     free = charged.peak_angle_deg(inputs.stroke_mm, inputs.rod_mm)
     peak_at = free if inputs.opens_deg is None else minimum(free, inputs.opens_deg)

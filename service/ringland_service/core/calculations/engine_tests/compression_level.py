@@ -11,13 +11,13 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
+    field_like,
     flag,
     kinds,
     limit_of,
     quantity,
     record,
     result,
-    same,
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
@@ -25,15 +25,15 @@ from ringland_service.core.formulas import air, readings
 from ringland_service.core.formulas.elementary import sqrt
 from ringland_service.core.metrology.conformity import is_column
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.metrology.unjudged import NOT_JUDGED
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+ATMOSPHERE = cited("{iso_2533}")
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",
@@ -54,7 +54,7 @@ GOOD = ("good", "high")
 
 @record
 class Inputs:
-    """The reading, what it is compared with, its doubt, and the conditions of the test."""
+    """The reading, what it is compared with, its uncertainty, and the conditions of the test."""
 
     reading_kpa: Number = quantity(
         quantities.SETTLED_COMPRESSION, "compression reading once it rises no more, gauge"
@@ -68,7 +68,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     limit_altitude_m: Number | None = quantity(
         quantities.ALTITUDE,
         "altitude that the limit is stated for; absent, sea level",
@@ -119,7 +121,7 @@ class Inputs:
 
 @record
 class Outputs:
-    """The reading against the expected one, its doubt, and what it would be elsewhere."""
+    """The reading against the expected one, its uncertainty, and what it would be elsewhere."""
 
     reading_at_sea_level_kpa: Number = result(
         "the reading brought to sea level, gauge",
@@ -154,7 +156,7 @@ class Outputs:
     gradeable: str = result(
         "whether the level can be graded",
         basis="the kind of decompressor and its state during the test",
-        source=COMMON,
+        source=NO_SOURCE,
         choices=GRADEABLE,
     )
     unmet_conditions: Number = result(
@@ -162,19 +164,19 @@ class Outputs:
         digits=0,
         basis="throttle, choke, warmth, plugs and battery as stated; what is not stated is not "
         "counted",
-        source=COMMON,
+        source=NO_SOURCE,
     )
     ratio: Number | None = result(
         "reading over the expected reading",
         digits=3,
         formula="reading_kpa / expected_kpa",
-        source=COMMON,
+        source=NO_SOURCE,
         default=None,
     )
     grade: str | None = result(
         "level of the reading",
         basis="steps of the reading over the expected one",
-        source=COMMON,
+        source=NO_SOURCE,
         common_practice=True,
         choices=GRADE,
         default=None,
@@ -267,19 +269,19 @@ def _weather_u_kpa(inputs: Inputs, air_kpa: Number) -> Number | None:
     return inputs.reading_kpa * weather / (ROOT3 * air_kpa)
 
 
-def influences(inputs: Inputs) -> list[Influence]:
-    """Return the doubt that gauge, repeat and weather bring into the inputs."""
-    on_reading = (Move(("reading_kpa",), quantities.SETTLED_COMPRESSION.span),)
+def components(inputs: Inputs) -> list[Component]:
+    """Return the uncertainty that gauge, repeat and weather bring into the inputs."""
+    on_reading = (Effect(("reading_kpa",), quantities.SETTLED_COMPRESSION.span),)
     found = [
-        Influence(name, u, on_reading)
+        Component(name, u, on_reading)
         for name, u in (("gauge", _gauge_u_kpa(inputs)), ("repeatability", _repeat_u_kpa(inputs)))
         if u is not None and np.any(u)
     ]
     return found + _weather_influence(inputs)
 
 
-def _weather_influence(inputs: Inputs) -> list[Influence]:
-    """Return the weather as a doubt of altitude, which moves the expected pressure with it."""
+def _weather_influence(inputs: Inputs) -> list[Component]:
+    """Return the weather as an uncertainty of altitude, which moves the expected pressure."""
     altitude, weather = inputs.altitude_m, inputs.weather_kpa_diff
     if altitude is None or weather is None or not np.any(weather):
         return []
@@ -287,11 +289,11 @@ def _weather_influence(inputs: Inputs) -> list[Influence]:
     # Hydrostatics of the standard atmosphere: dp/dh = -p g / (R T).
     kelvin = air.SEA_LEVEL_K - air.LAPSE_K_PER_M * altitude
     per_m = -air.GRAVITY_M_PER_S2 / (air.GAS_CONSTANT_J_PER_KG_K * kelvin)
-    moves = [Move(("altitude_m",), quantities.ALTITUDE.span)]
+    effects = [Effect(("altitude_m",), quantities.ALTITUDE.span)]
     if inputs.expected_kpa is not None:
         by = inputs.expected_kpa * per_m
-        moves.append(Move(("expected_kpa",), quantities.EXPECTED.span, by))
-    return [Influence("weather", weather / ROOT3 / (-per_m * pressure), tuple(moves))]
+        effects.append(Effect(("expected_kpa",), quantities.EXPECTED.span, by))
+    return [Component("weather", weather / ROOT3 / (-per_m * pressure), tuple(effects))]
 
 
 def _band(inputs: Inputs, outputs: Outputs) -> Limit | None:
@@ -312,7 +314,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     checks=(
         Check(
             "compression_least",

@@ -15,7 +15,7 @@ from ringland_service.core.calculations.geometry import (
     dynamic_ratio,
     port_timing,
 )
-from ringland_service.core.declare import Composite, record, same
+from ringland_service.core.declare import Composite, field_like, record
 from ringland_service.core.numbers import Number
 
 LEVEL, CRANKING = compression_level.Inputs, cranking_pressure.Inputs
@@ -28,70 +28,76 @@ EXPONENT = "compression exponent of the gain that oil's own volume makes"
 class Inputs:
     """The readings, how they were taken, and what is known of the engine."""
 
-    reading_kpa: Number | None = same(LEVEL, "reading_kpa")
-    stroke_readings_kpa: Readings | None = same(
+    reading_kpa: Number | None = field_like(LEVEL, "reading_kpa")
+    stroke_readings_kpa: Readings | None = field_like(
         pressure_build_up.Inputs, "stroke_readings_kpa", example=None
     )
-    baseline_first_over_last: Number | None = same(
+    baseline_first_over_last: Number | None = field_like(
         pressure_build_up.Inputs, "baseline_first_over_last"
     )
-    readings_kpa: Readings | None = same(cylinder_spread.Inputs, "readings_kpa", example=None)
-    first_again_kpa: Number | None = same(cylinder_spread.Inputs, "first_again_kpa", example=None)
-    layout: str | None = same(cylinder_spread.Inputs, "layout")
-    wet_kpa: Number | None = same(wet_gain.Inputs, "wet_kpa", example=None)
-    wet_oil_ml: Number | None = same(wet_gain.Inputs, "wet_oil_ml")
-    n: Number | None = same(wet_gain.Inputs, "n", words=EXPONENT)
-    cylinder_upright: bool | None = same(wet_gain.Inputs, "cylinder_upright")
-    expected_kpa: Number | None = same(LEVEL, "expected_kpa", example=None)
-    n_low: Number | None = same(CRANKING, "n_low")
-    n_mid: Number | None = same(CRANKING, "n_mid")
-    n_high: Number | None = same(CRANKING, "n_high")
-    limit_altitude_m: Number | None = same(LEVEL, "limit_altitude_m")
-    gauge_error_pct: Number | None = same(LEVEL, "gauge_error_pct")
-    repeatability_kpa_diff: Number | None = same(LEVEL, "repeatability_kpa_diff")
-    hose_error_pct: Number | None = same(LEVEL, "hose_error_pct")
-    weather_kpa_diff: Number | None = same(LEVEL, "weather_kpa_diff")
-    altitude_m: Number | None = same(LEVEL, "altitude_m")
-    air_pressure_kpa_abs: Number | None = same(LEVEL, "air_pressure_kpa_abs", example=None)
-    weather_report_kpa_abs: Number | None = same(LEVEL, "weather_report_kpa_abs", example=None)
-    cycle: str | None = same(LEVEL, "cycle")
-    valve_gear: str | None = same(LEVEL, "valve_gear")
-    decompressor: str | None = same(LEVEL, "decompressor")
-    decompressor_state: str | None = same(LEVEL, "decompressor_state")
-    decompressor_closes_deg: Number | None = same(CRANKING, "decompressor_closes_deg", example=None)
-    starter: str | None = same(LEVEL, "starter")
-    throttle_open: bool | None = same(LEVEL, "throttle_open")
-    throttle_closed_manifold_kpa_abs: Number | None = same(
+    readings_kpa: Readings | None = field_like(cylinder_spread.Inputs, "readings_kpa", example=None)
+    first_again_kpa: Number | None = field_like(
+        cylinder_spread.Inputs, "first_again_kpa", example=None
+    )
+    layout: str | None = field_like(cylinder_spread.Inputs, "layout")
+    wet_kpa: Number | None = field_like(wet_gain.Inputs, "wet_kpa", example=None)
+    wet_oil_ml: Number | None = field_like(wet_gain.Inputs, "wet_oil_ml")
+    n: Number | None = field_like(wet_gain.Inputs, "n", words=EXPONENT)
+    cylinder_upright: bool | None = field_like(wet_gain.Inputs, "cylinder_upright")
+    expected_kpa: Number | None = field_like(LEVEL, "expected_kpa", example=None)
+    n_low: Number | None = field_like(CRANKING, "n_low")
+    n_mid: Number | None = field_like(CRANKING, "n_mid")
+    n_high: Number | None = field_like(CRANKING, "n_high")
+    limit_altitude_m: Number | None = field_like(LEVEL, "limit_altitude_m")
+    gauge_error_pct: Number | None = field_like(LEVEL, "gauge_error_pct")
+    repeatability_kpa_diff: Number | None = field_like(LEVEL, "repeatability_kpa_diff")
+    hose_error_pct: Number | None = field_like(LEVEL, "hose_error_pct")
+    weather_kpa_diff: Number | None = field_like(LEVEL, "weather_kpa_diff")
+    altitude_m: Number | None = field_like(LEVEL, "altitude_m")
+    air_pressure_kpa_abs: Number | None = field_like(LEVEL, "air_pressure_kpa_abs", example=None)
+    weather_report_kpa_abs: Number | None = field_like(
+        LEVEL, "weather_report_kpa_abs", example=None
+    )
+    cycle: str | None = field_like(LEVEL, "cycle")
+    valve_gear: str | None = field_like(LEVEL, "valve_gear")
+    decompressor: str | None = field_like(LEVEL, "decompressor")
+    decompressor_state: str | None = field_like(LEVEL, "decompressor_state")
+    decompressor_closes_deg: Number | None = field_like(
+        CRANKING, "decompressor_closes_deg", example=None
+    )
+    starter: str | None = field_like(LEVEL, "starter")
+    throttle_open: bool | None = field_like(LEVEL, "throttle_open")
+    throttle_closed_manifold_kpa_abs: Number | None = field_like(
         CRANKING, "throttle_closed_manifold_kpa_abs", example=None
     )
-    choke_off: bool | None = same(LEVEL, "choke_off")
-    engine_warm: bool | None = same(LEVEL, "engine_warm")
-    plugs_out: bool | None = same(LEVEL, "plugs_out")
-    air_filter_fitted: bool | None = same(LEVEL, "air_filter_fitted")
-    battery_v: Number | None = same(LEVEL, "battery_v")
-    cylinder_count: Number | None = same(displacement.Inputs, "cylinder_count")
-    bore_mm: Number | None = same(DYNAMIC, "bore_mm")
-    stroke_mm: Number | None = same(DYNAMIC, "stroke_mm")
-    rod_mm: Number | None = same(DYNAMIC, "rod_mm")
-    clearance_cc: Number | None = same(DYNAMIC, "clearance_cc")
-    intake_closes_deg: Number | None = same(DYNAMIC, "intake_closes_deg")
-    closing_lift_mm: Number | None = same(DYNAMIC, "closing_lift_mm")
-    exhaust_port_top_below_deck_mm: Number | None = same(
+    choke_off: bool | None = field_like(LEVEL, "choke_off")
+    engine_warm: bool | None = field_like(LEVEL, "engine_warm")
+    plugs_out: bool | None = field_like(LEVEL, "plugs_out")
+    air_filter_fitted: bool | None = field_like(LEVEL, "air_filter_fitted")
+    battery_v: Number | None = field_like(LEVEL, "battery_v")
+    cylinder_count: Number | None = field_like(displacement.Inputs, "cylinder_count")
+    bore_mm: Number | None = field_like(DYNAMIC, "bore_mm")
+    stroke_mm: Number | None = field_like(DYNAMIC, "stroke_mm")
+    rod_mm: Number | None = field_like(DYNAMIC, "rod_mm")
+    clearance_cc: Number | None = field_like(DYNAMIC, "clearance_cc")
+    intake_closes_deg: Number | None = field_like(DYNAMIC, "intake_closes_deg")
+    closing_lift_mm: Number | None = field_like(DYNAMIC, "closing_lift_mm")
+    exhaust_port_top_below_deck_mm: Number | None = field_like(
         PORTS, "exhaust_port_top_below_deck_mm", example=None
     )
-    transfer_port_top_below_deck_mm: Number | None = same(
+    transfer_port_top_below_deck_mm: Number | None = field_like(
         PORTS, "transfer_port_top_below_deck_mm", example=None
     )
-    piston_edge_below_deck_at_tdc_mm: Number | None = same(
+    piston_edge_below_deck_at_tdc_mm: Number | None = field_like(
         PORTS, "piston_edge_below_deck_at_tdc_mm", example=None
     )
-    thinner_base_gasket_by_mm: Number | None = same(
+    thinner_base_gasket_by_mm: Number | None = field_like(
         PORTS, "thinner_base_gasket_by_mm", example=None
     )
-    exhaust_duration_wanted_deg: Number | None = same(
+    exhaust_duration_wanted_deg: Number | None = field_like(
         PORTS, "exhaust_duration_wanted_deg", example=None
     )
-    transfer_duration_wanted_deg: Number | None = same(
+    transfer_duration_wanted_deg: Number | None = field_like(
         PORTS, "transfer_duration_wanted_deg", example=None
     )
 
@@ -103,7 +109,7 @@ CALCULATION = Composite(
     title="Compression test",
     summary="A compression test graded for this engine at this place, as far as it is known.",
     inputs=Inputs,
-    one_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
+    any_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
     agreements=AGREEMENTS,

@@ -7,6 +7,7 @@ from ringland_service.core.calculations.engine_tests import crankcase_checks as 
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
+    field_like,
     flag,
     kinds,
     limit_side,
@@ -14,7 +15,6 @@ from ringland_service.core.declare import (
     quantity,
     record,
     result,
-    same,
     usual_figures,
 )
 from ringland_service.core.engines import condition
@@ -22,8 +22,9 @@ from ringland_service.core.formulas import crankcase
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
 GAS_LAW = "gas law at constant volume"
 AS_AT_START = (
     "(end + air pressure) · temperature at the start / temperature at the end − air pressure, in "
@@ -86,7 +87,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     trapped_volume_cc: Number | None = quantity(
         tests.TRAPPED_VOLUME, "air shut in: crankcase, ducts and hose", default=None
     )
@@ -144,7 +147,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     raw_loss_per_minute_kpa_diff: Number | None = _loss(
         "pressure lost a minute, as read", "(start_kpa - end_kpa) / minutes"
@@ -251,7 +254,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("start_kpa",), ("vacuum_start_kpa",)),),
+    any_of=((("start_kpa",), ("vacuum_start_kpa",)),),
     checks=judged.CHECKS,
     rules=(*judged.RULES, *condition.AIR_PRESSURE_RULES),
     notices=(*judged.NOTICES, *condition.AIR_PRESSURE_NOTICES),

@@ -7,12 +7,12 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     number,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -22,8 +22,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 USUAL_N = (1.20, 1.30)
 
 
@@ -44,7 +45,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     n_low: Number = number(
         "compression exponent of a slow, cold or leaky engine",
         low=1.0,
@@ -103,7 +106,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",

@@ -22,11 +22,11 @@ from ringland_service.core.declare import (
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import readings as formulas
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 SOUND_SHARE = 0.80
 SAG_SHARE = 0.95
 
@@ -168,13 +168,13 @@ def _is_low_pair(each: Any, pair: tuple[int, int], mismatch_pct: Number) -> bool
     return bool(both_low and others_sound and alike)
 
 
-def influences(inputs: Inputs) -> list[Influence]:
+def components(inputs: Inputs) -> list[Component]:
     """Return the repeat of each reading; the error of the one gauge cancels in a ratio."""
     if not inputs.repeatability_kpa_diff:
         return []
     u, span = inputs.repeatability_kpa_diff / math.sqrt(3.0), quantities.COMPRESSION.span
     return [
-        Influence(f"repeat of cylinder {k + 1}", u, (Move(("readings_kpa", k), span),))
+        Component(f"repeat of cylinder {k + 1}", u, (Effect(("readings_kpa", k), span),))
         for k in range(len(inputs.readings_kpa))
     ]
 
@@ -205,7 +205,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     columns=False,
     checks=(
         Check(

@@ -6,12 +6,12 @@ from ringland_service.core.declare import (
     Check,
     Figure,
     Notice,
+    field_like,
     kinds,
     number,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -19,8 +19,9 @@ from ringland_service.core.formulas import cranking, geometry
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 
 
 @record
@@ -49,7 +50,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
 
 
 @record
@@ -74,7 +77,7 @@ class Outputs:
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
         basis="as read on the spot, else from weather report and altitude, else that of sea level",
-        source="ISO 2533 (from memory)",
+        source=cited("{iso_2533}"),
     )
     true_kpa: Number = result(
         "pressure without the hose, gauge",

@@ -8,11 +8,11 @@ from ringland_service.core.declare import (
     Figure,
     Notice,
     Rule,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     usual,
 )
 from ringland_service.core.engines import condition
@@ -22,8 +22,9 @@ from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-NOZZLE = "isentropic flow of air through a nozzle, any text on gas dynamics (from memory)"
+NOZZLE = cited("{gas_dynamics}")
 # What gauges of 5 kPa can still tell from no loss, and from no pressure at all.
 LEAST_KPA = 1.0
 
@@ -60,7 +61,9 @@ class Inputs:
     air_pressure_kpa_abs: Number | None = quantity(
         quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
     )
-    weather_report_kpa_abs: Number | None = same(air_pressure.Inputs, "weather_report_kpa_abs")
+    weather_report_kpa_abs: Number | None = field_like(
+        air_pressure.Inputs, "weather_report_kpa_abs"
+    )
     other_restrictor_mm: Number | None = quantity(
         tests.RESTRICTOR,
         "bore of the other tester's restrictor; absent, the same",
@@ -71,7 +74,7 @@ class Inputs:
         tests.LEAK_SUPPLY, "supply of the other tester, gauge; absent, the same", default=None
     )
     coefficient_uncertainty_pct: Number = quantity(
-        tests.FLOW_COEFFICIENT_DOUBT,
+        tests.FLOW_COEFFICIENT_UNCERTAINTY,
         "how far the flow coefficients of hole and restrictors may be apart, ±",
         default=usual(15.0),
         exact=True,
@@ -91,14 +94,14 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     leak_pct: Number = result(
         "leak-down as read",
         kind=kinds.PERCENT,
         digits=1,
         formula="100 * (supply_pressure_kpa - cylinder_pressure_kpa) / supply_pressure_kpa",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     restrictor_ratio: Number = result(
         "absolute pressure after over before the restrictor, not below 0.528, where flow is choked",
@@ -133,7 +136,7 @@ class Outputs:
         kind=kinds.AREA,
         digits=3,
         formula="100 * leak_area_mm2 / bore_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     other_leak_pct: Number | None = result(
@@ -146,7 +149,7 @@ class Outputs:
         default=None,
     )
     other_leak_low_pct: Number | None = result(
-        "the same with the coefficient of the hole less by its doubt",
+        "the same with the coefficient of the hole less by its uncertainty",
         kind=kinds.PERCENT,
         digits=1,
         basis="as the reading on the other tester, the area less by that share",
@@ -154,7 +157,7 @@ class Outputs:
         default=None,
     )
     other_leak_high_pct: Number | None = result(
-        "the same with the coefficient of the hole more by its doubt",
+        "the same with the coefficient of the hole more by its uncertainty",
         kind=kinds.PERCENT,
         digits=1,
         basis="as the reading on the other tester, the area more by that share",
@@ -210,10 +213,12 @@ CALCULATION = Calculation(
     number="C12",
     stage="engine_tests",
     title="Leak area",
-    summary="The hole behind a leak-down reading, and what it reads on a tester with another "
-    "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation "
-    "practice fixes the restrictor instead (about 1.0 mm for bores up to about 127 mm, from "
-    "memory).",
+    summary=cited(
+        "The hole behind a leak-down reading, and what it reads on a tester with another "
+        "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. "
+        "Aviation practice fixes the restrictor instead, about 1.0 mm for bores up to about "
+        "127 mm: {ac_43_13_1}."
+    ),
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,

@@ -19,11 +19,12 @@ from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import leak
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 READINGS = ("cylinder_pressure_kpa", "rocked_forward_pressure_kpa", "rocked_back_pressure_kpa")
 
 
@@ -105,7 +106,7 @@ class Inputs:
 
 @record
 class Outputs:
-    """The leak, its doubt, its grade and where the air goes."""
+    """The leak, its uncertainty, its grade and where the air goes."""
 
     kept_kpa: float = result(
         "pressure that the cylinder holds at best, gauge, difference of the gauges taken out",
@@ -215,7 +216,7 @@ def _gauge_error_kpa(inputs: Inputs) -> float | None:
     return inputs.gauge_full_scale_kpa * inputs.gauge_error_pct / 100
 
 
-def influences(inputs: Inputs) -> list[Influence]:
+def components(inputs: Inputs) -> list[Component]:
     """Return what each gauge's error does: one to the supply, one to all of the cylinder."""
     error = _gauge_error_kpa(inputs)
     if not error:
@@ -223,8 +224,8 @@ def influences(inputs: Inputs) -> list[Influence]:
     u, scale = error / math.sqrt(3), tests.LEAK_CYLINDER.span
     read = [name for name in READINGS if getattr(inputs, name) is not None]
     return [
-        Influence("the supply gauge", u, (Move(("supply_pressure_kpa",), scale),)),
-        Influence("the cylinder gauge", u, tuple(Move((name,), scale) for name in read)),
+        Component("the supply gauge", u, (Effect(("supply_pressure_kpa",), scale),)),
+        Component("the cylinder gauge", u, tuple(Effect((name,), scale) for name in read)),
     ]
 
 
@@ -240,13 +241,15 @@ CALCULATION = Calculation(
     number="C11",
     stage="engine_tests",
     title="Leak-down",
-    summary="The share of its supply that a cylinder loses, its doubt, its grade and where the air "
+    summary="The share of its supply that a cylinder loses, its uncertainty, its grade and where "
+    "the "
+    "air "
     "goes. A little ring leak is always there; the same hole weighs more in a small bore. Per cent "
     "of testers with other restrictors or supplies do not compare: turn them into a leak area.",
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     checks=(
         Check(
             "leak_down",

@@ -215,7 +215,7 @@ RULES = (
     Rule(
         ("gauge_residual_kpa_diff", "gauge_full_scale_kpa"),
         lambda i: i.gauge_residual_kpa_diff > 0,
-        "the doubt of the gauges is stated twice",
+        "the uncertainty of the gauges is stated twice",
         "their residual where their difference was taken out, else full scale and error",
     ),
     Rule(

@@ -246,7 +246,7 @@ NOTICES = (
             and i.gauge_error_pct is not None
         ),
         "the air pressure comes from altitude alone and the weather's part (usually ± 2 kPa) is "
-        "not given: the doubt is a little too small",
+        "not given: the uncertainty is a little too small",
     ),
     Notice(
         "side_valve_has_no_bands",

@@ -22,7 +22,7 @@ ROOT3 = math.sqrt(3.0)
 
 @record
 class Part:
-    """One part of the uncertainty: one of its members, as the bench states it, without doubt."""
+    """One part of the uncertainty: one of its members, as the bench states it, itself exact."""
 
     label: str = text("what this part is", example="bore gauge", longest=80, default="")
     max_permissible_error: Quantified | None = any_quantity(
@@ -58,14 +58,14 @@ class Part:
     )
     alpha_per_k: float | None = quantity(
         quantities.ALPHA,
-        "expansion of the part, with the uncertainty of its temperature",
+        "expansion of the part, with its temperature uncertainty",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
     )
     size_mm: float | None = quantity(
         lengths.LENGTH,
-        "measured size of the part, with the uncertainty of its temperature",
+        "measured size of the part, with its temperature uncertainty",
         example=NO_EXAMPLE,
         default=None,
         exact=True,

@@ -95,7 +95,8 @@ NOTICES = (
         "expansion_unknown",
         "bore_alpha_used_per_k",
         _expansion_unknown,
-        "a part has no expansion coefficient, so doubt about its temperature is not carried into "
+        "a part has no expansion coefficient, so the uncertainty of its temperature is not carried "
+        "into "
         "the result",
     ),
 )

@@ -28,10 +28,11 @@ from ringland_service.core.declare.kinds import KINDS, Kind
 from ringland_service.core.formulas.air import SEA_LEVEL_KPA
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.metrology.limits import STANDINGS, Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
+SOURCE = cited("{jcgm_100_components}")
 
 
 @record
@@ -157,13 +158,13 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def influences(inputs: Inputs) -> list[Influence]:
-    """Return the parts as influences on the value."""
+def components(inputs: Inputs) -> list[Component]:
+    """Return the parts as components on the value."""
     if not inputs.parts:
         return []
-    move = Move(("value", "value"), 1.0)
+    move = Effect(("value", "value"), 1.0)
     return [
-        Influence(part.label or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
+        Component(part.label or f"part {i + 1}", part_uncertainty(part, inputs.value.kind), (move,))
         for i, part in enumerate(inputs.parts)
     ]
 
@@ -188,7 +189,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=((("low",), ("high",)),),
+    any_of=((("low",), ("high",)),),
     rules=(
         Rule(
             ("low", "high"),
@@ -235,7 +236,7 @@ CALCULATION = Calculation(
             "value and limits are of one kind: the comparison does not use the air pressure",
         ),
     ),
-    influences=influences,
+    components=components,
     one_for_one=moves_with,
     columns=False,
 )

@@ -10,19 +10,19 @@ from ringland_service.core.metrology.limits import Limit
 
 KEEPS, UNDER, NOT_JUDGED = "keeps_floor", "under_floor", "not_judged"
 OUTCOMES = {
-    KEEPS: "its smallest point less the doubt keeps the floor",
-    UNDER: "falls out: its smallest point less the doubt is under the floor",
+    KEEPS: "its smallest point less the uncertainty keeps the floor",
+    UNDER: "falls out: its smallest point less the uncertainty is under the floor",
     NOT_JUDGED: "not judged: no floor is known",
 }
 REASONS = {
     "nearest_keeps_floor": "the gasket nearest to the one wanted keeps the floor",
-    "nearer_under_floor": "nearer gaskets fall out: smallest point less doubt under the floor",
+    "nearer_under_floor": "nearer gaskets fall out: smallest point less U under the floor",
     "none_keeps_floor": "no gasket at hand keeps the floor",
     "no_floor": "no floor is known, so none is chosen",
 }
 # What a crushed solder amounts to, expanded: spring-back, play and two points (common practice,
 # no source).
-SOLDER_DOUBT_MM = 0.04
+SOLDER_UNCERTAINTY_MM = 0.04
 # Squish to aim for over the floor (common practice, no source).
 OVER_FLOOR_MM = 0.2
 
@@ -86,11 +86,11 @@ def wanted_mm(i: Any) -> float | None:
     return None if least is None or not i.usual else least + OVER_FLOOR_MM
 
 
-def doubt_mm(i: Any) -> float:
-    """Return the doubt of the reading as given, else what solder amounts to."""
+def uncertainty_mm(i: Any) -> float:
+    """Return the uncertainty of the reading as given, else what solder amounts to."""
     if i.solder_uncertainty_mm is not None:
         return float(i.solder_uncertainty_mm)
-    return SOLDER_DOUBT_MM if i.usual else 0.0
+    return SOLDER_UNCERTAINTY_MM if i.usual else 0.0
 
 
 def gasket_wanted_mm(i: Any) -> float | None:
@@ -111,7 +111,7 @@ def candidates(i: Any) -> tuple[Candidate, ...]:
 def _candidate(i: Any, gasket_mm: float) -> Candidate:
     fitted, least = i.base_gasket_fitted_mm, floor_mm(i)
     smallest = float(squish.squish_with_gasket_mm(smallest_mm(i) or 0.0, fitted, gasket_mm))
-    less = smallest - doubt_mm(i)
+    less = smallest - uncertainty_mm(i)
     outcome = NOT_JUDGED if least is None else KEEPS if at_most(least, less) else UNDER
     after = float(squish.squish_with_gasket_mm(squish_mm(i) or 0.0, fitted, gasket_mm))
     return Candidate(gasket_mm, after, less, outcome)

@@ -6,8 +6,8 @@ from typing import Any
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.declare import (
     choice,
-    held,
     limit_of,
+    memoised,
     quantity,
     readings,
     record,
@@ -16,7 +16,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import is_column
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as sizes
 from ringland_service.core.quantities import lengths
@@ -53,8 +53,8 @@ class Inputs:
         default=None,
     )
     solder_uncertainty_mm: float | None = quantity(
-        sizes.SQUISH_DOUBT,
-        "doubt of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed "
+        sizes.SQUISH_UNCERTAINTY,
+        "uncertainty of the smallest point, expanded (k = 2); where not given, 0.04 mm of crushed "
         "solder (common practice, no source)",
         default=None,
         exact=True,
@@ -109,10 +109,10 @@ class Inputs:
     )
     floor_given: Limit | None = limit_of("smallest_squish")
     usual: bool = usual_figures()
-    held: Any = held()
+    held: Any = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it.
+        """Hold the choice: copies with one value moved by its uncertainty keep it.
 
         The engine fills in the request's own floor last; the choice is then made anew. A column
         is answered row by row, so it needs none.
@@ -125,13 +125,13 @@ class Inputs:
             object.__setattr__(self, "held", made)
 
 
-def influences(i: Any) -> list[Influence]:
-    """Return the stated doubt of the squish: it moves all its points together."""
+def components(i: Any) -> list[Component]:
+    """Return the stated uncertainty of the squish: it moves all its points together."""
     if i.solder_uncertainty_mm is None:
         return []
     if i.solder_mm is None:
-        moves: tuple[Move, ...] = (Move(("head_step_mm",), sizes.HEAD_STEP.scale),)
+        effects: tuple[Effect, ...] = (Effect(("head_step_mm",), sizes.HEAD_STEP.scale),)
     else:
         places = range(len(i.solder_mm))
-        moves = tuple(Move(("solder_mm", n), sizes.SQUISH.scale) for n in places)
-    return [Influence("solder_uncertainty", i.solder_uncertainty_mm / 2.0, moves)]
+        effects = tuple(Effect(("solder_mm", n), sizes.SQUISH.scale) for n in places)
+    return [Component("solder_uncertainty", i.solder_uncertainty_mm / 2.0, effects)]

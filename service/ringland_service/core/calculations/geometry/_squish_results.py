@@ -4,11 +4,12 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.declare import kinds, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
 STACK = "sum of lengths"
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
-BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"
+RATIO = cited("{heywood_ratio}")
+BLAIR = cited("{blair}")
 PLANE = "plane geometry"
 
 
@@ -29,12 +30,12 @@ class Outputs:
         extreme=True,
     )
     uncertainty_used_mm: float = _length(
-        "doubt taken off the smallest point",
+        "uncertainty taken off the smallest point",
         basis="solder_uncertainty, else 0.04 mm of crushed solder",
         source=f"as given, else {COMMON}",
     )
     smallest_less_uncertainty_mm: float = _length(
-        "smallest point less its doubt", formula="smallest_squish_mm - uncertainty_used_mm"
+        "smallest point less its uncertainty", formula="smallest_squish_mm - uncertainty_used_mm"
     )
     side_difference_mm: float | None = _length(
         "difference of the solder readings",
@@ -63,7 +64,7 @@ class Outputs:
         default=None,
     )
     floor_used_mm: float | None = _length(
-        "squish that must be left at the smallest point less its doubt",
+        "squish that must be left at the smallest point less its uncertainty",
         basis="lower limit of the check smallest_squish, else common practice for cycle and size",
         source=f"maker, else {COMMON}",
         default=None,
@@ -86,13 +87,13 @@ class Outputs:
         "mean squish with each gasket", basis="squish − (fitted − gasket)", default=None
     )
     less_uncertainty_afters_mm: tuple[float, ...] | None = _length(
-        "smallest point less its doubt with each gasket",
+        "smallest point less its uncertainty with each gasket",
         basis="smallest − (fitted − gasket) − uncertainty_used",
         default=None,
     )
     outcomes: tuple[str, ...] | None = result(
         "whether each gasket keeps the floor",
-        basis="smallest point less its doubt against floor_used",
+        basis="smallest point less its uncertainty against floor_used",
         source=COMMON,
         choices=gaskets.OUTCOMES,
         default=None,
@@ -110,7 +111,7 @@ class Outputs:
         default=None,
     )
     nearest_less_uncertainty_mm: float | None = _length(
-        "smallest point less its doubt with the nearest gasket",
+        "smallest point less its uncertainty with the nearest gasket",
         formula="smallest_less_uncertainty_mm - (base_gasket_fitted_mm - nearest_gasket_mm)",
         default=None,
     )
@@ -142,7 +143,7 @@ class Outputs:
         default=None,
     )
     after_less_uncertainty_mm: float | None = _length(
-        "smallest point less its doubt with the chosen gasket",
+        "smallest point less its uncertainty with the chosen gasket",
         formula="smallest_less_uncertainty_mm - thinner_by_mm",
         default=None,
     )

@@ -108,10 +108,11 @@ NOTICES = (
         "rod outside the usual 1.3 to 2.6 times the stroke: check both, centre to centre",
     ),
     Notice(
-        "squish_doubt_taken",
+        "squish_uncertainty_taken",
         "solder_uncertainty_mm",
         lambda i, o: i.solder_uncertainty_mm is None and o.uncertainty_used_mm > 0.0,
-        "no doubt of the squish is given: 0.04 mm of crushed solder is taken off the smallest "
+        "no uncertainty of the squish is given: 0.04 mm of crushed solder is taken off the "
+        "smallest "
         "point (common practice, no source)",
         common_practice=True,
     ),
@@ -144,7 +145,8 @@ NOTICES = (
         "nearest_falls_out",
         "nearest_gasket_mm",
         lambda _, o: o.reason == "nearer_under_floor",
-        "the gasket nearest to the one wanted falls out: its smallest point less the doubt is "
+        "the gasket nearest to the one wanted falls out: its smallest point less the uncertainty "
+        "is "
         "under the floor, though its mean may pass",
     ),
     Notice(

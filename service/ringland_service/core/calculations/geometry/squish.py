@@ -6,7 +6,7 @@ from typing import Any
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.calculations.geometry import _squish_rules
 from ringland_service.core.calculations.geometry._squish_after import after
-from ringland_service.core.calculations.geometry._squish_inputs import Inputs, influences
+from ringland_service.core.calculations.geometry._squish_inputs import Inputs, components
 from ringland_service.core.calculations.geometry._squish_results import Outputs
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import geometry, squish
@@ -20,15 +20,15 @@ SETTLE = (
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out the squish, each gasket's, and what the chosen one does."""
-    smallest, doubt = gaskets.smallest_mm(inputs) or 0.0, gaskets.doubt_mm(inputs)
+    smallest, uncertainty = gaskets.smallest_mm(inputs) or 0.0, gaskets.uncertainty_mm(inputs)
     among = gaskets.candidates(inputs)
     nearest = gaskets.nearest_first(inputs)
     place = inputs.held[1]
     return Outputs(
         squish_mm=gaskets.squish_mm(inputs) or 0.0,
         smallest_squish_mm=smallest,
-        uncertainty_used_mm=doubt,
-        smallest_less_uncertainty_mm=smallest - doubt,
+        uncertainty_used_mm=uncertainty,
+        smallest_less_uncertainty_mm=smallest - uncertainty,
         side_difference_mm=_side_difference_mm(inputs),
         squish_by_stack_mm=gaskets.by_stack_mm(inputs),
         floor_used_mm=gaskets.floor_mm(inputs),
@@ -89,7 +89,8 @@ CALCULATION = Calculation(
     title="Squish clearance and base gasket",
     summary="Squish clearance from crushed solder or from the stack, the area of the squish band, "
     "and which of the base gaskets at hand comes nearest to the squish wanted while its smallest "
-    "point less the doubt keeps the floor; with what it does to piston height, ratio and port "
+    "point less the uncertainty keeps the floor; with what it does to piston height, ratio and "
+    "port "
     "timing. Bearings and the stretch of the rod take 0.1 to 0.3 mm at speed (common practice, no "
     "source). A maker's floor is given as the limit of smallest_squish; it holds for the gasket "
     "chosen too.",
@@ -97,7 +98,7 @@ CALCULATION = Calculation(
     outputs=Outputs,
     compute=compute,
     columns=False,
-    one_of=((("solder_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
+    any_of=((("solder_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
     checks=(
         Check(
             "smallest_squish",
@@ -125,6 +126,6 @@ CALCULATION = Calculation(
     ),
     rules=_squish_rules.RULES,
     notices=_squish_rules.NOTICES,
-    influences=influences,
+    components=components,
     cautions=("measuring", "torque"),
 )

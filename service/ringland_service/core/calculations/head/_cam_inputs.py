@@ -8,7 +8,7 @@ from ringland_service.core.declare import (
     record,
     usual_figures,
 )
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import head as sizes
 from ringland_service.core.quantities import lengths
@@ -80,8 +80,8 @@ class Inputs:
         default=None,
     )
     clay_uncertainty_mm: Number | None = quantity(
-        sizes.CLAY_DOUBT,
-        "doubt of either clearance, expanded (k = 2)",
+        sizes.CLAY_UNCERTAINTY,
+        "uncertainty of either clearance, expanded (k = 2)",
         default=None,
         exact=True,
     )
@@ -124,13 +124,13 @@ class Inputs:
     usual: bool = usual_figures()
 
 
-def influences(i: Inputs) -> list[Influence]:
-    """Return the stated doubt of the clearances: each reading has its own."""
+def components(i: Inputs) -> list[Component]:
+    """Return the stated uncertainty of the clearances: each reading has its own."""
     if i.clay_uncertainty_mm is None:
         return []
     return [
-        Influence(
-            "clay_uncertainty", i.clay_uncertainty_mm / 2.0, (Move((name,), sizes.CLAY.scale),)
+        Component(
+            "clay_uncertainty", i.clay_uncertainty_mm / 2.0, (Effect((name,), sizes.CLAY.scale),)
         )
         for name in ("clay_intake_mm", "clay_exhaust_mm")
         if getattr(i, name) is not None

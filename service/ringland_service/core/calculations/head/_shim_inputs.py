@@ -6,7 +6,7 @@ from ringland_service.core.calculations.head._shims import picks
 from ringland_service.core.declare import (
     choice,
     flag,
-    held,
+    memoised,
     number,
     quantity,
     readings,
@@ -111,10 +111,10 @@ class Inputs:
     shim_thickest_mm: float | None = quantity(
         sizes.SHIM, "thickest shim that the maker makes", example=3.5, exact=True, default=None
     )
-    held: tuple[tuple[int, int], ...] | None = held()
+    held: tuple[tuple[int, int], ...] | None = memoised()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it.
+        """Hold the choice: copies with one value moved by its uncertainty keep it.
 
         Columns wait: they are answered row by row, and each row makes its own choice.
         """

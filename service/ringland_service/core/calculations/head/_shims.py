@@ -119,7 +119,7 @@ def nearest_outside(job: Job, offered: Sequence[float]) -> tuple[float | None, f
 def left_lying(i: Any) -> frozenset[tuple[str | int, ...]]:
     """Return the paths of the shims at hand that no lash and no nearest shim rests on.
 
-    Where no shim fits, those near the nearest ones stay: doubt may change which of them leads.
+    Where no shim fits, those near the nearest ones stay: uncertainty may change which leads.
     """
     if i.shims_mm is None:
         return frozenset()

@@ -4,7 +4,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.calculations.head._cam_inputs import Inputs, influences
+from ringland_service.core.calculations.head._cam_inputs import Inputs, components
 from ringland_service.core.calculations.head._cam_notices import NOTICES, RULES
 from ringland_service.core.calculations.head._cam_results import Outputs
 from ringland_service.core.declare import Calculation, Check
@@ -17,7 +17,7 @@ from ringland_service.core.numbers import Number
 # Clearance that a valve loses for each crank degree of its camshaft, near 10° from top dead
 # centre (common practice, no source).
 LOSS_PER_DEG_MM = 0.06
-MEETS = "a valve that meets the piston breaks both: the floor holds less the doubt"
+MEETS = "a valve that meets the piston breaks both: the floor holds less the uncertainty"
 SETTLE = (
     "clay on both valves after the change, lash set, head torqued down with its gasket; or a "
     "plunger and dial indicator at 10° before and after top dead centre"
@@ -91,7 +91,7 @@ def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Any]:
 
 
 def _rooms(i: Inputs, retard_deg: Number | None) -> dict[str, Any]:
-    """Return the clearances after the change, and less their doubt."""
+    """Return the clearances after the change, and less their uncertainty."""
     shift = 0.0 if i.stack_lowered_mm is None else _both(lambda a, b: a * b, 2, retard_deg)
     early = None if shift is None else maximum(-1.0 * shift, 0.0)
     late = None if shift is None else maximum(shift, 0.0)
@@ -148,7 +148,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("lobe_height_mm",),
             ("chain_pitch_mm", "cam_sprocket_teeth"),
@@ -191,6 +191,6 @@ CALCULATION = Calculation(
     ),
     rules=RULES,
     notices=NOTICES,
-    influences=influences,
+    components=components,
     cautions=("measuring", "first_start"),
 )

@@ -212,7 +212,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    one_of=(
+    any_of=(
         (
             ("guide_bore_mm", "stem_size_mm"),
             ("guide_along_mm", "stem_size_mm"),

@@ -195,7 +195,7 @@ CALCULATION = Calculation(
     compute=compute,
     columns=False,
     left_out=left_lying,
-    one_of=(
+    any_of=(
         (
             ("shim_mm", "found_mm", "lash_low_mm", "lash_high_mm"),
             ("valves",),

@@ -253,7 +253,7 @@ ASSEMBLY = (
     Step(
         part="consequences",
         calculation=consequences.CALCULATION,
-        purpose="whether using a doubtful part again costs less than the repair",
+        purpose="whether using a uncertain part again costs less than the repair",
         when=begun("cost_of_reuse", "cost_of_repair", "cost_of_comeback"),
     ),
     Step(

@@ -15,11 +15,11 @@ from ringland_service.core.calculations.head import (
     valve_sink,
     valve_spring,
 )
-from ringland_service.core.declare import asked, optional
+from ringland_service.core.declare import input_fields, partial_record
 
 SPRING, CAM = valve_spring.CALCULATION.inputs, cam_check.CALCULATION.inputs
 
-Squish = optional(
+Squish = partial_record(
     "Squish",
     "Squish clearance, and the base gaskets at hand.",
     (
@@ -35,9 +35,9 @@ Squish = optional(
             "squish_wanted_mm",
         ),
     ),
-    unsaid=("head_step_mm",),
+    without_example=("head_step_mm",),
 )
-HeadFace = optional(
+HeadFace = partial_record(
     "HeadFace",
     "The head's face, and the ratio wanted.",
     (
@@ -55,7 +55,7 @@ HeadFace = optional(
     ),
     (wanted_ratio.CALCULATION.inputs, ("wanted_ratio",)),
 )
-Valve = optional(
+Valve = partial_record(
     "Valve",
     "The worst valve: guide, seat, sink and spring.",
     (
@@ -104,8 +104,8 @@ Valve = optional(
         ),
     ),
 )
-Spring = optional("Spring", "One valve spring.", (SPRING, tuple(asked(SPRING))))
-Lash = optional(
+Spring = partial_record("Spring", "One valve spring.", (SPRING, tuple(input_fields(SPRING))))
+Lash = partial_record(
     "Lash",
     "Valve lash: shims at hand, or the screw.",
     (
@@ -136,6 +136,8 @@ Lash = optional(
             "pad_worn_hollow",
         ),
     ),
-    unsaid=("valves", "shims_mm", "use_shims_taken_out"),
+    without_example=("valves", "shims_mm", "use_shims_taken_out"),
 )
-Cam = optional("Cam", "Cam lobes, cam timing, valves to piston.", (CAM, tuple(asked(CAM))))
+Cam = partial_record(
+    "Cam", "Cam lobes, cam timing, valves to piston.", (CAM, tuple(input_fields(CAM)))
+)

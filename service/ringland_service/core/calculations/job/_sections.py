@@ -13,7 +13,7 @@ from ringland_service.core.calculations.geometry import (
     overbore_ratio,
     port_timing,
 )
-from ringland_service.core.declare import optional, quantity, record, same, text
+from ringland_service.core.declare import field_like, partial_record, quantity, record, text
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 
@@ -39,7 +39,9 @@ class About:
 class Bored:
     """Fields whose words are told more closely than where they are declared."""
 
-    bore_mm: Number | None = same(displacement.Inputs, "bore_mm", words="nominal cylinder bore")
+    bore_mm: Number | None = field_like(
+        displacement.Inputs, "bore_mm", words="nominal cylinder bore"
+    )
     gap_bore_mm: Number | None = quantity(
         lengths.BORE,
         "bore where the new rings were gapped: finished, or the least worn zone",
@@ -48,7 +50,7 @@ class Bored:
     )
 
 
-Engine = optional(
+Engine = partial_record(
     "Engine",
     "The engine as its maker built it, and as it was measured.",
     (TEST, ("cycle", "valve_gear", "decompressor", "cylinder_count")),
@@ -93,7 +95,7 @@ Engine = optional(
         ),
     ),
     (displacement.Inputs, ("class_limit_cc",)),
-    unsaid=(
+    without_example=(
         "clearance_cc",
         "gasket_area_mm2",
         "land_mm",
@@ -106,14 +108,14 @@ Engine = optional(
         "transfer_duration_wanted_deg",
     ),
 )
-Place = optional(
+Place = partial_record(
     "Place",
     "Where the engine was tested.",
     (TEST, ("altitude_m", "air_pressure_kpa_abs")),
     (air_pressure.Inputs, ("weather_report_kpa_abs",)),
-    unsaid=("weather_report_kpa_abs",),
+    without_example=("weather_report_kpa_abs",),
 )
-Compression = optional(
+Compression = partial_record(
     "Compression",
     "The compression test: readings, gauge, and how it was taken.",
     (
@@ -150,25 +152,25 @@ Compression = optional(
         ),
     ),
 )
-Cylinder = optional(
+Cylinder = partial_record(
     "Cylinder",
     "The cylinder on the bench.",
     *fields.CYLINDER,
-    unsaid=("bore_alpha_per_k", "surface"),
+    without_example=("bore_alpha_per_k", "surface"),
 )
-Piston = optional(
+Piston = partial_record(
     "Piston",
     "The piston on the bench, and its pin.",
     *fields.PISTON,
-    unsaid=("piston_alpha_per_k",),
+    without_example=("piston_alpha_per_k",),
 )
-Rings = optional(
+Rings = partial_record(
     "Rings",
     "The rings: new ones in the bore they will run in, and the old ones.",
     (Bored, ("gap_bore_mm",)),
     *fields.OLD_AND_NEW_RINGS,
 )
-Plan = optional(
+Plan = partial_record(
     "Plan",
     "What is meant to be done: pistons on the shelf, the machinist's sizes, the bore after.",
     (
@@ -176,7 +178,7 @@ Plan = optional(
         ("new_bore_mm", *fields.AFTER),
     ),
     *fields.MACHINING,
-    unsaid=(
+    without_example=(
         "new_deck_mm",
         "new_gasket_bore_mm",
         "new_gasket_thickness_mm",

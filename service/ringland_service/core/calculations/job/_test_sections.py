@@ -11,9 +11,9 @@ from ringland_service.core.calculations.engine_tests import (
     leak_down,
     oil_use,
 )
-from ringland_service.core.declare import optional
+from ringland_service.core.declare import partial_record
 
-LeakDown = optional(
+LeakDown = partial_record(
     "LeakDown",
     "The leak-down test, and the crank that its air tries to turn.",
     (
@@ -44,7 +44,7 @@ LeakDown = optional(
         charged_crank_torque.CALCULATION.inputs,
         ("held_at_deg", "second_deg", "opens_deg", "bar_mm"),
     ),
-    unsaid=(
+    without_example=(
         "leak_gauge_error_pct",
         "gauge_full_scale_kpa",
         "gauge_residual_kpa_diff",
@@ -55,7 +55,7 @@ LeakDown = optional(
         "rocked_back_pressure_kpa",
     ),
 )
-Crankcase = optional(
+Crankcase = partial_record(
     "Crankcase",
     "The pressure and vacuum test of a two-stroke's crankcase.",
     (
@@ -77,7 +77,7 @@ Crankcase = optional(
         ),
     ),
 )
-Oil = optional(
+Oil = partial_record(
     "Oil",
     "Oil that the engine used.",
     (
@@ -95,7 +95,7 @@ Oil = optional(
         ),
     ),
 )
-Signs = optional(
+Signs = partial_record(
     "Signs",
     "What was seen, heard or found, and the request's own weights.",
     (

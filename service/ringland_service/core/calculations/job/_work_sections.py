@@ -15,11 +15,11 @@ from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
 from ringland_service.core.calculations.decision import choice_by_consequence
 from ringland_service.core.calculations.machining import crosshatch, sleeve_fit
 from ringland_service.core.calculations.order_card import order_card
-from ringland_service.core.declare import asked, optional
+from ringland_service.core.declare import input_fields, partial_record
 
 TORQUE, CLOCKING = torque_steps.CALCULATION.inputs, ring_clocking.CALCULATION.inputs
 
-Bottom = optional(
+Bottom = partial_record(
     "Bottom",
     "The rod and the crank below.",
     (
@@ -36,7 +36,7 @@ Bottom = optional(
         ),
     ),
 )
-Order = optional(
+Order = partial_record(
     "Order",
     "What the order card to the machinist states besides.",
     (
@@ -80,7 +80,7 @@ Order = optional(
         ),
     ),
 )
-Hone = optional(
+Hone = partial_record(
     "Hone",
     "The hone that the machinist has.",
     (
@@ -95,7 +95,7 @@ Hone = optional(
         ),
     ),
 )
-Sleeve = optional(
+Sleeve = partial_record(
     "Sleeve",
     "A new sleeve and the cylinder that takes it.",
     (
@@ -112,17 +112,17 @@ Sleeve = optional(
         ),
     ),
 )
-Hot = optional(
+Hot = partial_record(
     "Hot",
     "Bore and piston when running.",
     (hot_clearance.Inputs, ("bore_hot_c", "piston_hot_c")),
 )
-Torque = optional(
+Torque = partial_record(
     "Torque",
     "One kind of fastener, its torque, the wrench and the adapter.",
-    (TORQUE, tuple(asked(TORQUE))),
+    (TORQUE, tuple(input_fields(TORQUE))),
 )
-Fasteners = optional(
+Fasteners = partial_record(
     "Fasteners",
     "Where the fasteners of one face stand.",
     (
@@ -130,7 +130,7 @@ Fasteners = optional(
         ("fasteners", "tighten_stages", "relief_steps", "relief_step_turn_deg", "ring_share"),
     ),
 )
-Clocking = optional(
+Clocking = partial_record(
     "Clocking",
     "Where the ring gaps go, or the pins of a two-stroke.",
     (
@@ -146,12 +146,12 @@ Clocking = optional(
         ),
     ),
 )
-Fuel = optional(
+Fuel = partial_record(
     "Fuel",
     "Fuel and oil of a two-stroke.",
     (premix.Inputs, ("fuel_l", "ratio", "tank_has_l", "tank_ratio")),
 )
-RunIn = optional(
+RunIn = partial_record(
     "RunIn",
     "Running in, and the readings after it.",
     (
@@ -166,7 +166,7 @@ RunIn = optional(
         ),
     ),
 )
-Price = optional(
+Price = partial_record(
     "Price",
     "Prices of parts, machine shop and labour; what using a part again, a repair, a comeback cost.",
     (

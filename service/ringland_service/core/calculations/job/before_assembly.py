@@ -8,8 +8,7 @@ from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.calculations.decision.ways_kept import LEAVE_ALONE
 from ringland_service.core.declare import Calculation, choice, record, result
 from ringland_service.core.engines import condition
-
-TRADE = "common practice, no source"
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
 ROOT_CAUSES: tuple[tuple[str, str | None], ...] = (
     ("air filter, its seal and boot: dust", None),

@@ -6,23 +6,24 @@ from ringland_service.core.declare import (
     REQUIRED,
     Calculation,
     Notice,
+    field_like,
     findings_so_far,
     record,
     result,
-    same,
 )
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @record
 class Inputs:
     """The three costs, and what was found so far."""
 
-    cost_of_reuse: Number = same(one.Inputs, "cost_of_reuse", default=REQUIRED)
-    cost_of_repair: Number = same(one.Inputs, "cost_of_repair", default=REQUIRED)
-    cost_of_comeback: Number = same(one.Inputs, "cost_of_comeback", default=REQUIRED)
-    failure_hurts: bool = same(one.Inputs, "failure_hurts", default=False)
+    cost_of_reuse: Number = field_like(one.Inputs, "cost_of_reuse", default=REQUIRED)
+    cost_of_repair: Number = field_like(one.Inputs, "cost_of_repair", default=REQUIRED)
+    cost_of_comeback: Number = field_like(one.Inputs, "cost_of_comeback", default=REQUIRED)
+    failure_hurts: bool = field_like(one.Inputs, "failure_hurts", default=False)
     findings: tuple[Finding, ...] = findings_so_far()
 
 
@@ -82,9 +83,9 @@ class Outputs:
         default=None,
     )
     not_by_cost: tuple[str, ...] | None = result(
-        "too close to call, and not judged by cost since doubt counts as a fail there",
+        "too close to call, and not judged by cost since uncertainty counts as a fail there",
         basis="verdicts of the card",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

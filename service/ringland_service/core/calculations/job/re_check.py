@@ -10,19 +10,19 @@ from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import (
     Calculation,
     choice,
+    field_like,
     kinds,
     limit_of,
     quantity,
     record,
     result,
-    same,
 )
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
 NEW_RINGS = (*MACHINED, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 FORM = "difference of two diameters, at the depths of the order"
@@ -48,8 +48,8 @@ class Inputs:
     gap_bore_mm: float | None = quantity(
         lengths.BORE, "bore that the new rings run in", example=68.496, default=None
     )
-    top_factor: Number | None = same(ring_gap.Inputs, "top_factor")
-    second_factor: Number | None = same(ring_gap.Inputs, "second_factor")
+    top_factor: Number | None = field_like(ring_gap.Inputs, "top_factor")
+    second_factor: Number | None = field_like(ring_gap.Inputs, "second_factor")
     out_of_round: Limit | None = limit_of("returned_out_of_round")
     taper: Limit | None = limit_of("returned_taper")
     top_gap: Limit | None = limit_of("top_ring_gap_new")

@@ -15,10 +15,11 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import machining
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two diameters"
 
@@ -43,7 +44,7 @@ class Inputs:
         sizes.HONE_STOCK, "stock left for the hone after boring, on the diameter"
     )
     size_uncertainty_mm: Number | None = quantity(
-        sizes.SIZE_DOUBT,
+        sizes.SIZE_UNCERTAINTY,
         "expanded uncertainty (k = 2) of one bore diameter, by the gauge that proves the work; "
         "instead of one stated with the readings",
         default=None,
@@ -105,7 +106,7 @@ class Outputs:
         "zone over twice the expanded uncertainty: what the measurement can prove",
         digits=2,
         formula="zone_mm / (2 * size_uncertainty_mm)",
-        source="JCGM 106:2012, measurement capability index (from memory)",
+        source=cited("{jcgm_106_capability}"),
         default=None,
     )
     returned_smallest_mm: Number | None = result(
@@ -132,28 +133,30 @@ def compute(inputs: Inputs) -> Outputs:
     """Work out limits and bore-to, and take the extremes of the readings."""
     low, high = inputs.clearance_low_mm, inputs.clearance_high_mm
     finish = machining.finish_bore_mm(inputs.piston_size_mm, (low + high) / 2.0)
-    zone, doubt = high - low, inputs.size_uncertainty_mm
+    zone, uncertainty = high - low, inputs.size_uncertainty_mm
     returned = inputs.returned_readings_mm
     return Outputs(
         finish_low_mm=machining.finish_bore_mm(inputs.piston_size_mm, low),
         finish_high_mm=machining.finish_bore_mm(inputs.piston_size_mm, high),
         bore_to_mm=machining.bore_to_mm(finish, inputs.hone_stock_mm),
         zone_mm=zone,
-        zone_over_2u=None if doubt is None else machining.zone_over_doubt(zone, doubt),
+        zone_over_2u=None
+        if uncertainty is None
+        else machining.zone_over_uncertainty(zone, uncertainty),
         returned_smallest_mm=None if returned is None else min(returned),
         returned_largest_mm=None if returned is None else max(returned),
     )
 
 
-def influences(inputs: Inputs) -> list[Influence]:
-    """Return the doubt of a size, of one gauge and setting, on all returned readings alike."""
-    returned, doubt = inputs.returned_readings_mm, inputs.size_uncertainty_mm
-    if returned is None or doubt is None:
+def components(inputs: Inputs) -> list[Component]:
+    """Return the uncertainty of a size, by one gauge and setting, on all returned readings."""
+    returned, uncertainty = inputs.returned_readings_mm, inputs.size_uncertainty_mm
+    if returned is None or uncertainty is None:
         return []
     span = lengths.BORE.span
-    moves = tuple(Move(("returned_readings_mm", k), span) for k in range(len(returned)))
-    u: Any = doubt / 2.0
-    return [Influence("the uncertainty of a size", u, moves)]
+    effects = tuple(Effect(("returned_readings_mm", k), span) for k in range(len(returned)))
+    u: Any = uncertainty / 2.0
+    return [Component("the uncertainty of a size", u, effects)]
 
 
 CALCULATION = Calculation(
@@ -167,7 +170,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
-    influences=influences,
+    components=components,
     columns=False,
     checks=CHECKS,
     rules=(*BORED_RULES, *RULES),

@@ -18,6 +18,7 @@ from ringland_service.core.formulas import machining
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
 SIDES = {
@@ -114,7 +115,7 @@ class Outputs:
         "share of the wear on the side that wore most, as used",
         digits=2,
         basis="as given, else 1: all on one side, the safe figure",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     score_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",
@@ -236,11 +237,11 @@ CALCULATION = Calculation(
             "mm; look for a crack beside it",
         ),
         Notice(
-            "score_depth_doubtful",
+            "score_depth_uncertain",
             "scores",
             lambda i, _: i.scores is not None,
             "score depth by feel is poor and counts twice on the diameter: pin gauge or replica, "
-            "and state the uncertainty of each depth_radial, else the doubt of the clean-up leaves "
+            "and state the uncertainty of each depth_radial, else that of the clean-up leaves "
             "it out",
             unless_uncertainty="depth_radial_mm",
         ),

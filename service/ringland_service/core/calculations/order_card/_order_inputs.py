@@ -7,12 +7,12 @@ from ringland_service.core.declare import (
     NO_EXAMPLE,
     choice,
     count,
+    field_like,
     flag,
     number,
     quantity,
     readings,
     record,
-    same,
     section,
     text,
     usual_figures,
@@ -51,7 +51,7 @@ class Inputs:
         "the exhaust side is marked on the cylinder", default=None
     )
     parts_sent: int | None = count("parts sent, counted", low=1, high=500, example=4, default=None)
-    piston_size_mm: Number | None = same(
+    piston_size_mm: Number | None = field_like(
         SIZES,
         "piston_size_mm",
         words="the piston sent, as measured at 20 °C, 90° to the pin at the maker's height",
@@ -73,13 +73,13 @@ class Inputs:
         longest=80,
         default=None,
     )
-    clearance_low_mm: Number | None = same(SIZES, "clearance_low_mm")
-    clearance_high_mm: Number | None = same(SIZES, "clearance_high_mm")
+    clearance_low_mm: Number | None = field_like(SIZES, "clearance_low_mm")
+    clearance_high_mm: Number | None = field_like(SIZES, "clearance_high_mm")
     inches_too: bool = flag("give bore sizes in inches as well", default=False, example=False)
     gasket_bore_mm: Number | None = quantity(
         lengths.GASKET_BORE, "bore of the head gasket", default=None
     )
-    hone_stock_mm: Number | None = same(SIZES, "hone_stock_mm")
+    hone_stock_mm: Number | None = field_like(SIZES, "hone_stock_mm")
     hone_removal_mm: Number | None = quantity(
         sizes.HONE_REMOVAL,
         "light hone: what comes off for new rings, on the diameter",
@@ -132,8 +132,8 @@ class Inputs:
         "included angle of the crosshatch; each line lies at half of it from horizontal",
         default=None,
     )
-    stroke_drive: str | None = same(HATCH, "stroke_drive")
-    ring_kind: str | None = same(HATCH, "ring_kind")
+    stroke_drive: str | None = field_like(HATCH, "stroke_drive")
+    ring_kind: str | None = field_like(HATCH, "ring_kind")
     finish: str | None = text(
         "surface wanted, each figure with its unit; the ring maker's comes first",
         example="Ra 0.4 to 0.8 µm",
@@ -214,7 +214,7 @@ class Inputs:
     wall_floor_mm: Number | None = quantity(
         ordered.WALL_FLOOR, "wall that must be left, radial", default=None
     )
-    liner_kind: str | None = same(WALL, "liner_kind")
+    liner_kind: str | None = field_like(WALL, "liner_kind")
     heads: Heads | None = section(Heads, "the head, where it is sent too")
     price_limit: float | None = number(
         "price that the work must not pass without a call, in the currency named",

@@ -14,11 +14,12 @@ from ringland_service.core.calculations.order_card._order_inputs import Inputs a
 from ringland_service.core.calculations.order_card._order_rules import NOTICES, RULES
 from ringland_service.core.calculations.order_card._order_sizes import sizes_of
 from ringland_service.core.calculations.order_card._order_words import Point
-from ringland_service.core.declare import Calculation, record, result, same
+from ringland_service.core.declare import Calculation, field_like, record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 COMPLETE = {"complete": "nothing is missing", "incomplete": "something must be written in first"}
-TRADE = "as given; common practice, no source, where the words say so"
+TRADE = f"as given; {NO_SOURCE}, where the words say so"
 
 
 @record
@@ -41,10 +42,10 @@ class Outputs:
         basis="complete where nothing is left to fill",
         source=TRADE,
     )
-    finish_low_mm: Number | None = same(bore_order.Outputs, "finish_low_mm")
-    finish_high_mm: Number | None = same(bore_order.Outputs, "finish_high_mm")
-    bore_to_mm: Number | None = same(bore_order.Outputs, "bore_to_mm")
-    zone_mm: Number | None = same(bore_order.Outputs, "zone_mm")
+    finish_low_mm: Number | None = field_like(bore_order.Outputs, "finish_low_mm")
+    finish_high_mm: Number | None = field_like(bore_order.Outputs, "finish_high_mm")
+    bore_to_mm: Number | None = field_like(bore_order.Outputs, "bore_to_mm")
+    zone_mm: Number | None = field_like(bore_order.Outputs, "zone_mm")
     still_to_fill: tuple[str, ...] | None = result(
         "what must be written in before the card goes out, by point",
         basis="fields that were not given",

@@ -16,19 +16,19 @@ from ringland_service.core.declare import (
     Notice,
     Rule,
     choice,
+    field_like,
     kinds,
     quantity,
     record,
     result,
-    same,
     text,
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 READ = "read off the card"
 MAY, MUST_NOT = "may_go_out", "must_not_go_out"
 USABLE = {
@@ -53,7 +53,7 @@ class Inputs:
         example="iron_sleeve_in_aluminium",
         default=None,
     )
-    piston_size_mm: Number | None = same(
+    piston_size_mm: Number | None = field_like(
         bore_order.Inputs,
         "piston_size_mm",
         words="the piston as measured, where it is known besides",

@@ -13,8 +13,8 @@ import numpy as np
 from ringland_service.core.declare import Calculation
 from ringland_service.core.declare.fields import Field, NumberField, Quantified, QuantityField
 from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.propagation import FINER, STEP, Influence, Move, moved
-from ringland_service.engine.question import Path
+from ringland_service.core.metrology.propagation import FINER, STEP, Component, Effect, moved
+from ringland_service.engine.request import Path
 
 # The moves of a reading, as shares of the step of its derivative.
 UP, DOWN = 1.0, -1.0
@@ -76,7 +76,7 @@ def _changes(
 ) -> dict[str, Any]:
     """Return by how much the results change where the reading moves by a share of its step."""
     step = STEP * _scale_of(reading.field)
-    alone = Influence("", 1.0, (Move(reading.place, 1.0),))
+    alone = Component("", 1.0, (Effect(reading.place, 1.0),))
     try:
         there = calculation.compute(moved(inputs, alone, share * step))
     except (CoreError, ArithmeticError):
@@ -99,13 +99,13 @@ def _changes_together(
     rows = [(one, s) for one in readings for s in (SHARES if one.alike else (UP,))]
     if len(rows) < WORTH_A_COLUMN or not _take_columns(calculation, here, readings):
         return None
-    moves = []
+    effects = []
     for reading in readings:
         step = STEP * _scale_of(reading.field)
         by = np.array([share * step if one is reading else 0.0 for one, share in rows])
-        moves.append(Move(reading.place, 1.0, by))
+        effects.append(Effect(reading.place, 1.0, by))
     try:
-        there = calculation.compute(moved(inputs, Influence("", 1.0, tuple(moves)), 1.0))
+        there = calculation.compute(moved(inputs, Component("", 1.0, tuple(effects)), 1.0))
     except (CoreError, ArithmeticError):
         return None
     leaves = {name: leaf_of(there, name) for name in here}

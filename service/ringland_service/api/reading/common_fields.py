@@ -5,7 +5,7 @@ from typing import Any
 
 from marshmallow import fields as ma
 
-from ringland_service.api.faults import Fault
+from ringland_service.api.faults import FieldError
 from ringland_service.api.reading.fields import Choice, Count, Flag, Text
 from ringland_service.api.reading.instrument_figures import (
     FIGURES,
@@ -23,13 +23,13 @@ from ringland_service.api.reading.quantity_fields import (
     show,
 )
 from ringland_service.api.reading.schemas import messages
-from ringland_service.core.declare import Check, Composite, Declared, asked, declared
+from ringland_service.core.declare import Check, Composite, Operation, declared, input_fields
 from ringland_service.core.declare.fields import CountField, Field, kind_of
 from ringland_service.core.declare.kinds import TEMPERATURE_DIFFERENCE, Kind
 from ringland_service.core.metrology.conformity import RULES
 from ringland_service.core.metrology.instruments import TYPICAL, Instrument
 from ringland_service.core.metrology.limits import STANDINGS, Limit
-from ringland_service.engine.question import Measuring
+from ringland_service.engine.request import Measuring
 from ringland_service.units import unit
 
 RIGHT_LIMIT = '{"high": {"value": 0.1, "unit": "mm"}, "standing": "maker"}'
@@ -39,17 +39,17 @@ LONGEST_SOURCE = 200
 LOW_ABOVE_HIGH = "low is above high"
 
 
-def checks_of(calculation: Declared) -> tuple[Check, ...]:
+def checks_of(calculation: Operation) -> tuple[Check, ...]:
     """Return the checks that a request may set limits for."""
     return getattr(calculation, "checks", ())
 
 
 @cache
-def kinds_judged(calculation: Declared) -> dict[str, Kind | None]:
+def kinds_judged(calculation: Operation) -> dict[str, Kind | None]:
     """Return the kind of the value that each check judges; None for a bare number."""
     if isinstance(calculation, Composite):
         return {n: k for s in calculation.steps for n, k in kinds_judged(s.calculation).items()}
-    known: dict[str, Field] = dict(asked(calculation.inputs))
+    known: dict[str, Field] = dict(input_fields(calculation.inputs))
     known |= declared(calculation.outputs)  # type: ignore[attr-defined]
     return {check.name: kind_of(known[check.value]) for check in checks_of(calculation)}
 
@@ -63,18 +63,18 @@ def limit_members(check: Check) -> tuple[str, ...]:
 class LimitsField(ma.Field[dict[str, Limit]]):
     """``{"<check>": {"low": …, "high": …, "standing": "maker", "source": "…"}}``."""
 
-    def __init__(self, calculation: Declared, **kwargs: Any) -> None:
+    def __init__(self, calculation: Operation, **kwargs: Any) -> None:
         super().__init__(**kwargs)
         self.kinds = kinds_judged(calculation)
         self.members = {c.name: frozenset(limit_members(c)) for c in checks_of(calculation)}
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> dict[str, Limit]:
         if not isinstance(value, dict):
-            raise fail(Fault("wrong_type", f"an object of checks is needed: {RIGHT_LIMIT}"))
+            raise fail(FieldError("wrong_type", f"an object of checks is needed: {RIGHT_LIMIT}"))
         for name in value:
             if name not in self.kinds:
                 detail = f"no check {show(name)} here"
-                fault = Fault("unknown_field", detail, sorted(self.kinds), given=name)
+                fault = FieldError("unknown_field", detail, sorted(self.kinds), given=name)
                 raise fail(fault.under(name))
         return {n: nested(n, self._read, n, given) for n, given in value.items()}
 
@@ -90,9 +90,11 @@ def read_limit(kind: Kind | None, given: Any, members: frozenset[str] = LIMIT_KE
         for side in ("low", "high")
     )
     if low is None and high is None:
-        raise fail(Fault("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT, 422))
+        raise fail(
+            FieldError("missing_field", "a limit needs a low or a high side", RIGHT_LIMIT, 422)
+        )
     if low is not None and high is not None and low > high:
-        raise fail(Fault("contradiction", LOW_ABOVE_HIGH, None, 422))
+        raise fail(FieldError("contradiction", LOW_ABOVE_HIGH, None, 422))
     standing = nested("standing", STANDING.deserialize, given.get("standing", "maker"))
     source = nested("source", SOURCE.deserialize, given.get("source", ""))
     working = nested(WITH_DECOMPRESSOR, FLAG.deserialize, given.get(WITH_DECOMPRESSOR, False))
@@ -126,7 +128,9 @@ class InstrumentField(ma.Field[Instrument]):
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Instrument:
         check_keys(value, self.KEYS, self.RIGHT)
         if "id" not in value:
-            raise fail(Fault("missing_field", "an instrument needs an id", self.RIGHT).under("id"))
+            raise fail(
+                FieldError("missing_field", "an instrument needs an id", self.RIGHT).under("id")
+            )
         typical: dict[str, Any] = {}
         if "kind" in value:
             row = TYPICAL[nested("kind", KIND.deserialize, value["kind"])]
@@ -149,7 +153,7 @@ NAME = Text(40, shortest=1)
 
 
 class MeasuringField(ma.Field[Measuring]):
-    """How the readings were taken: instruments, readings each, doubt of part temperatures."""
+    """How the readings were taken: instruments, readings each, uncertainty of part temperatures."""
 
     KEYS = frozenset({"instruments", "readings_each", "temperature_uncertainty"})
     MOST = 20
@@ -160,25 +164,25 @@ class MeasuringField(ma.Field[Measuring]):
         listed = value.get("instruments", [])
         if not isinstance(listed, list) or len(listed) > self.MOST:
             detail = f"a list of at most {self.MOST} instruments is needed"
-            raise fail(Fault("wrong_type", detail).under("instruments"))
+            raise fail(FieldError("wrong_type", detail).under("instruments"))
         instruments = [
             nested("instruments", nested, i, InstrumentField().deserialize, given)
             for i, given in enumerate(listed)
         ]
         by_id = {instrument.id: instrument for instrument in instruments}
         if len(by_id) < len(instruments):
-            raise fail(Fault("contradiction", "two instruments have one id", None, 422))
+            raise fail(FieldError("contradiction", "two instruments have one id", None, 422))
         for i, instrument in enumerate(instruments):
             nested(
                 "instruments", nested, i, nested, "zero_set_in", check_setting, instrument, by_id
             )
         each = nested("readings_each", self.EACH.deserialize, value.get("readings_each", 1))
-        doubt = None
+        uncertainty = None
         if "temperature_uncertainty" in value:
-            doubt = nested(
+            uncertainty = nested(
                 "temperature_uncertainty", temperature_uncertainty, value["temperature_uncertainty"]
             )
-        return Measuring(by_id, each, doubt)
+        return Measuring(by_id, each, uncertainty)
 
 
 def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
@@ -189,7 +193,9 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
     if other is None or other.zero_set_in is not None:
         detail = f"{instrument.zero_set_in!r} is no instrument here that stands on its own"
         allowed = sorted(name for name, i in by_id.items() if i.zero_set_in is None)
-        raise fail(Fault("unknown_instrument", detail, allowed, 422, given=instrument.zero_set_in))
+        raise fail(
+            FieldError("unknown_instrument", detail, allowed, 422, given=instrument.zero_set_in)
+        )
 
 
 def temperature_uncertainty(given: Any) -> float:
@@ -200,11 +206,11 @@ def temperature_uncertainty(given: Any) -> float:
     number = float(nested("value", any_number, given.get("value"), 0.001))
     number *= unit(kind, symbol).factor
     if number > 40.0:
-        raise fail(Fault("out_of_bounds", "above 40 K it is no measurement", None, 422))
+        raise fail(FieldError("out_of_bounds", "above 40 K it is no measurement", None, 422))
     return number
 
 
-def envelope_fields(calculation: Declared) -> dict[str, ma.Field[Any]]:
+def envelope_fields(calculation: Operation) -> dict[str, ma.Field[Any]]:
     """Return the fields that a request of the calculation may carry beside its own."""
     found: dict[str, ma.Field[Any]] = {
         "rule": Choice(tuple(RULES), error_messages=messages()),

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from ringland_service.api.openapi.fields import Components, any_quantity, limit_quantity, ref
-from ringland_service.api.reading.envelope import (
+from ringland_service.api.reading.common_fields import (
     LONGEST_SOURCE,
     WITH_DECOMPRESSOR,
     MeasuringField,
@@ -19,8 +19,8 @@ from ringland_service.api.reading.instrument_figures import (
     PERCENT,
     figures,
 )
-from ringland_service.api.reading.quantity_fields import SMALLEST_DOUBT
-from ringland_service.core.declare import Declared
+from ringland_service.api.reading.quantity_fields import SMALLEST_UNCERTAINTY
+from ringland_service.core.declare import Operation
 from ringland_service.core.declare.kinds import TEMPERATURE_DIFFERENCE
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
 from ringland_service.core.metrology.instruments import TYPICAL
@@ -28,7 +28,7 @@ from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.units import symbols
 
 
-def envelope_schema(calculation: Declared) -> dict[str, Any]:
+def envelope_schema(calculation: Operation) -> dict[str, Any]:
     """Return the properties that a request may carry beside the calculation's own."""
     found: dict[str, Any] = {
         "rule": {
@@ -52,7 +52,7 @@ def envelope_schema(calculation: Declared) -> dict[str, Any]:
     return found
 
 
-def limits_schema(calculation: Declared) -> dict[str, Any]:
+def limits_schema(calculation: Operation) -> dict[str, Any]:
     """Return the schema of the request's own limits, by check."""
     words = {check.name: check.words for check in checks_of(calculation)}
     members = {check.name: limit_members(check) for check in checks_of(calculation)}
@@ -88,7 +88,7 @@ def _working(members: tuple[str, ...]) -> dict[str, Any]:
 
 
 # At least one figure of an instrument is no zero.
-ABOVE_ZERO = {"minimum": SMALLEST_DOUBT}
+ABOVE_ZERO = {"minimum": SMALLEST_UNCERTAINTY}
 FIGURE, ERROR = "InstrumentFigure", "InstrumentError"
 
 

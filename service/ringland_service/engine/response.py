@@ -1,4 +1,4 @@
-"""The answer to one question: results, their doubt, verdicts, warnings, cautions."""
+"""The answer to one question: results, their uncertainty, verdicts, warnings, cautions."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
@@ -11,11 +11,11 @@ from ringland_service.core.errors import CoreError
 from ringland_service.core.metrology.conformity import Judged, narrower_than_guard
 from ringland_service.core.metrology.limits import Limit
 
-# By the name of an influence: its contribution to each result, for one standard uncertainty.
+# By the name of a component: its contribution to each result, for one standard uncertainty.
 Shares = tuple[tuple[str, Mapping[str, Any]], ...]
 
 
-class Refused(Exception):
+class DomainError(Exception):
     """A question that cannot be answered; carries every fault found."""
 
     def __init__(self, faults: Sequence[CoreError]) -> None:
@@ -52,19 +52,19 @@ class Verdict:
     def advice(self) -> str:
         """What would settle a verdict that is too close to call."""
         if narrower_than_guard(self.u or 0.0, self.limit, self.rule):
-            return f"the limits are closer together than twice the doubt: {self.check.settle}"
+            return f"the limits are closer together than twice the uncertainty: {self.check.settle}"
         if self.judged.margin == 0:
             return "the value stands on its limit: no measurement will settle it alone"
         return self.check.settle
 
 
 @dataclass(frozen=True)
-class Answer:
+class Response:
     """What one calculation answers.
 
-    ``moved`` is u of each input that doubt moves, by path; ``left_out``, per result, what its
+    ``moved`` is u of each input that uncertainty moves, by path; ``left_out``, per result, what its
     uncertainty leaves out: by the words of each input that states none, what it would add to U.
-    ``shares`` is the budget of the results: what each influence contributes to each, with its sign.
+    ``shares`` is the budget of the results: what each component contributes to each, with its sign.
     """
 
     calculation: Calculation

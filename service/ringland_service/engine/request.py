@@ -1,4 +1,4 @@
-"""A question as understood: canonical values, stated doubt, the request's own limits."""
+"""A question as understood: canonical values, stated uncertainty, the request's own limits."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
@@ -7,7 +7,7 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.declare import asked
+from ringland_service.core.declare import input_fields
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
@@ -19,9 +19,9 @@ from ringland_service.core.declare.fields import (
 )
 from ringland_service.core.errors import Contradiction, OutOfBounds
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, beyond
-from ringland_service.core.metrology.instruments import Instrument, Measured, influences
+from ringland_service.core.metrology.instruments import Instrument, Measured, components
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import common as quantities
 
 # Leads to a field: by name, by place in a list of records.
@@ -30,7 +30,7 @@ Path = tuple[str | int, ...]
 
 @dataclass(frozen=True)
 class Stated:
-    """The doubt of one field as stated: an expanded uncertainty (k = 2), or an instrument.
+    """The uncertainty of one field as stated: an expanded uncertainty (k = 2), or an instrument.
 
     ``exact`` is the uncertainty in the canonical unit to the last digit, so that the answer can
     show it as it was stated.
@@ -51,15 +51,15 @@ class Measuring:
 
 
 @dataclass(frozen=True)
-class Question:
+class Request:
     """Everything that one answer rests on.
 
     Attributes
     ----------
     inputs : record
         In canonical units; floats, or columns of one length.
-    doubts : mapping
-        Path of a field to its stated doubt.
+    uncertainties : mapping
+        Path of a field to its stated uncertainty.
     limits : mapping
         Name of a check to the request's own limit.
     defaults : bool
@@ -71,20 +71,20 @@ class Question:
         earlier part that state none (expanded, k = 2).
     told : bool or None
         Of a part: whether the whole question states any uncertainty.
-    carried : tuple of Influence or None
+    carried : tuple of Component or None
         Of a part: how the components of the whole question move the part's inputs. They stand in
-        place of ``doubts``, which say what of it was stated with which input.
+        place of ``uncertainties``, which say what of it was stated with which input.
     """
 
     inputs: Any
-    doubts: Mapping[Path, Stated] = field(default_factory=dict)
+    uncertainties: Mapping[Path, Stated] = field(default_factory=dict)
     limits: Mapping[str, Limit] = field(default_factory=dict)
     defaults: bool = True
     rule: str = DEFAULT_RULE
     measuring: Measuring = field(default_factory=Measuring)
     left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
     told: bool | None = None
-    carried: tuple[Influence, ...] | None = None
+    carried: tuple[Component, ...] | None = None
 
     @property
     def weigh(self) -> bool:
@@ -92,7 +92,7 @@ class Question:
 
         Usual readings are common practice: where that is switched off, none is weighed.
         """
-        told = bool(self.doubts) if self.told is None else self.told
+        told = bool(self.uncertainties) if self.told is None else self.told
         return told and self.defaults
 
 
@@ -104,7 +104,7 @@ def present(inputs: Any, names: Sequence[str]) -> bool:
 def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, Any]]:
     """Yield every field that is given, with its path and value, down to each record of a list."""
     record: type = type(inputs)
-    for name, field_ in asked(record).items():
+    for name, field_ in input_fields(record).items():
         value, here = getattr(inputs, name), (*path, name)
         if value is None:
             continue
@@ -117,14 +117,14 @@ def fields_given(inputs: Any, path: Path = ()) -> Iterator[tuple[Path, Field, An
             yield here, field_, value
 
 
-def as_stated(doubts: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[Path, Any]:
+def as_stated(uncertainties: Mapping[Path, Stated], moved: Mapping[Path, Any]) -> dict[Path, Any]:
     """Return u of the inputs moved, exact where the uncertainty was stated with the input.
 
-    ``moved`` reaches into a quantity or a list of readings; the doubt is stated with the whole.
+    ``moved`` reaches into a quantity or a list of readings; uncertainty is stated with the whole.
     """
     found = dict(moved)
     for path in moved:
-        stated = doubts.get(path) or doubts.get(path[:-1])
+        stated = uncertainties.get(path) or uncertainties.get(path[:-1])
         if stated is not None and stated.exact is not None:
             found[path] = stated.exact / 2
     return found
@@ -134,9 +134,9 @@ def field_at(record: type, path: Path) -> Field:
     """Return the declared field that a path leads to, through sections and lists of records."""
     names = [key for key in path if isinstance(key, str)]
     for name in names[:-1]:
-        inner = asked(record)[name]
+        inner = input_fields(record)[name]
         record = getattr(inner, "record", record)
-    return asked(record)[names[-1]]
+    return input_fields(record)[names[-1]]
 
 
 def places(path: Path, value: Any) -> list[tuple[Path, Any]]:
@@ -146,8 +146,8 @@ def places(path: Path, value: Any) -> list[tuple[Path, Any]]:
     return [(path, value)]
 
 
-def stated_influences(question: Question) -> list[Influence]:
-    """Return the influences that the question states: uncertainties, instruments, temperature.
+def stated_components(request: Request) -> list[Component]:
+    """Return the components that the question states: uncertainties, instruments, temperature.
 
     Raises
     ------
@@ -155,16 +155,16 @@ def stated_influences(question: Question) -> list[Influence]:
         Where a reading names an instrument that is not described, or one that leaves more
         uncertainty on it than can be meant.
     """
-    if question.carried is not None:
-        return list(question.carried)
-    if not question.doubts and question.measuring.temperature_uncertainty_k is None:
+    if request.carried is not None:
+        return list(request.carried)
+    if not request.uncertainties and request.measuring.temperature_uncertainty_k is None:
         return []
-    found: list[Influence] = []
+    found: list[Component] = []
     measured: list[Measured] = []
-    for path, field_, value in fields_given(question.inputs):
-        stated = question.doubts.get(path)
+    for path, field_, value in fields_given(request.inputs):
+        stated = request.uncertainties.get(path)
         if stated is None:
-            found += of_temperature(question, path, field_)
+            found += of_temperature(request, path, field_)
         elif stated.instrument is not None and isinstance(field_, QuantityField):
             scale = field_.type.scale
             measured += [
@@ -172,29 +172,29 @@ def stated_influences(question: Question) -> list[Influence]:
             ]
         else:
             found += [
-                Influence(".".join(map(str, move.path)), u / 2.0, (move,))
-                for move, u in _moves(path, field_, value, stated.uncertainty)
+                Component(".".join(map(str, effect.path)), u / 2.0, (effect,))
+                for effect, u in _moves(path, field_, value, stated.uncertainty)
             ]
-    measuring = question.measuring
+    measuring = request.measuring
     known = measuring.instruments
-    if not question.defaults:
+    if not request.defaults:
         known = {name: instrument.own() for name, instrument in known.items()}
-    bench = influences(known, measured, measuring.readings_each)
-    _insist_on_meant(question.inputs, measured, bench)
+    bench = components(known, measured, measuring.readings_each)
+    _insist_on_meant(request.inputs, measured, bench)
     return found + bench
 
 
-def on_inputs(influences: Sequence[Influence]) -> dict[Path, Any]:
-    """Return u of each input that influences move directly, by its path."""
+def on_inputs(components: Sequence[Component]) -> dict[Path, Any]:
+    """Return u of each input that components move directly, by its path."""
     squares: dict[Path, Any] = {}
-    for influence in influences:
-        for move in influence.moves:
-            share = influence.u * move.by
-            squares[move.path] = squares.get(move.path, 0.0) + share * share
+    for component in components:
+        for effect in component.effects:
+            share = component.u * effect.sensitivity
+            squares[effect.path] = squares.get(effect.path, 0.0) + share * share
     return {path: np.sqrt(square) for path, square in squares.items()}
 
 
-def _insist_on_meant(inputs: Any, measured: Sequence[Measured], bench: Sequence[Influence]) -> None:
+def _insist_on_meant(inputs: Any, measured: Sequence[Measured], bench: Sequence[Component]) -> None:
     """Refuse instruments that leave on a reading more than could be stated as its uncertainty.
 
     Raises
@@ -219,54 +219,50 @@ def _insist_on_meant(inputs: Any, measured: Sequence[Measured], bench: Sequence[
             )
 
 
-def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Move, Any]]:
+def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tuple[Effect, Any]]:
     """Return how a stated uncertainty moves a field, reading by reading, each with its own."""
     if isinstance(field_, AnyQuantityField):
-        return [(Move((*path, "value"), max(abs(value.value), 1e-3)), uncertainty)]
+        return [(Effect((*path, "value"), max(abs(value.value), 1e-3)), uncertainty)]
     if isinstance(field_, NumberField):
-        return [(Move(path, field_.high - field_.low), uncertainty)]
+        return [(Effect(path, field_.high - field_.low), uncertainty)]
     if not isinstance(field_, QuantityField):
         return []
     scale, each = field_.type.scale, isinstance(value, tuple) and np.ndim(uncertainty) > 0
     return [
-        (Move(place, scale), uncertainty[place[-1]] if each else uncertainty)
+        (Effect(place, scale), uncertainty[place[-1]] if each else uncertainty)
         for place, _ in places(path, value)
     ]
 
 
-def of_temperature(question: Question, path: Path, field_: Field) -> list[Influence]:
+def of_temperature(request: Request, path: Path, field_: Field) -> list[Component]:
     """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
-    expanded = question.measuring.temperature_uncertainty_k
-    if (
-        expanded is None
-        or not isinstance(field_, QuantityField)
-        or isinstance(field_, ReadingsField)
-    ):
+    expanded = request.measuring.temperature_uncertainty_k
+    if expanded is None or isinstance(field_, ReadingsField):
         return []
     if not isinstance(field_, QuantityField) or field_.type is not quantities.PART_TEMPERATURE:
         return []
-    return [Influence(".".join(map(str, path)), expanded / 2.0, (Move(path, field_.type.scale),))]
+    return [Component(".".join(map(str, path)), expanded / 2.0, (Effect(path, field_.type.scale),))]
 
 
-def all_influences(question: Question, calculation: Any) -> list[Influence]:
-    """Return the stated influences and those that the calculation derives from its inputs.
+def all_components(request: Request, calculation: Any) -> list[Component]:
+    """Return the stated components and those that the calculation derives from its inputs.
 
     Raises
     ------
     Contradiction
-        Where the doubt of one field is said twice.
+        Where the uncertainty of one field is said twice.
     """
-    stated = stated_influences(question)
-    if calculation.influences is None:
+    stated = stated_components(request)
+    if calculation.components is None:
         return stated
-    derived: list[Influence] = calculation.influences(question.inputs)
-    said = {move.path[0] for influence in stated for move in influence.moves}
-    for influence in derived:
-        name = str(influence.moves[0].path[0])
+    derived: list[Component] = calculation.components(request.inputs)
+    said = {effect.path[0] for component in stated for effect in component.effects}
+    for component in derived:
+        name = str(component.effects[0].path[0])
         if name in said:
             raise Contradiction(
                 name,
-                f"its doubt is stated twice: on the reading and by {influence.name}",
+                f"its uncertainty is stated twice: on the reading and by {component.name}",
                 "state it once",
             )
     return stated + derived

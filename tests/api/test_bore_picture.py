@@ -187,7 +187,7 @@ def test_band_of_uncertainty(client: FlaskClient) -> None:
     uncertainty = answer["result"]["largest"]["uncertainty"]
     (x_low, _), (x_high, _) = marked(root, "pin")[-1], marked(root, "thrust")[0]
     per_mm = (x_high - x_low) / (THRUST[0] - PIN[-1])
-    bands = by_class(root, "doubt")
+    bands = by_class(root, "uncertainty")
     assert len(bands) == 2
     for band, axis in zip(bands, ("thrust", "pin"), strict=True):
         edges = [float(p.split(",")[0]) for p in (band.get("points") or "").split()]

@@ -54,13 +54,13 @@ def test_a_quantity_survives_its_text(value: float, uncertainty: float | None) -
 @pytest.mark.parametrize(
     ("quantity", "text"),
     [
-        (Quantity(239.6909, "cc", digits=1), "239.7 cc"),
-        (Quantity(0.1234, "mm", 0.004, digits=3), "0.123 mm ± 0.004"),
+        (Quantity(239.6909, "cc", decimals=1), "239.7 cc"),
+        (Quantity(0.1234, "mm", 0.004, decimals=3), "0.123 mm ± 0.004"),
         (Quantity(68, "mm"), "68 mm"),
-        (Quantity(7.0, "cc", 0.003, digits=1), "7.0 cc ± 0.003"),
+        (Quantity(7.0, "cc", 0.003, decimals=1), "7.0 cc ± 0.003"),
     ],
 )
-def test_the_digits_suggested_are_shown(quantity: Quantity, text: str) -> None:
+def test_the_decimals_suggested_are_shown(quantity: Quantity, text: str) -> None:
     assert str(quantity) == text
 
 
@@ -72,7 +72,7 @@ def test_the_digits_suggested_are_shown(quantity: Quantity, text: str) -> None:
         ((np.float32(0.5), "mm"), {"value": 0.5, "unit": "mm"}),
         ((np.int64(68), "mm"), {"value": 68, "unit": "mm"}),
         (
-            Quantity(68, "mm", instrument="gauge", digits=2),
+            Quantity(68, "mm", instrument="gauge", decimals=2),
             {"value": 68, "unit": "mm", "instrument": "gauge"},
         ),
         (
@@ -148,9 +148,9 @@ def test_without_a_shape_only_what_is_clear_is_changed() -> None:
 
 def test_unknown_members_are_ignored() -> None:
     data = {"value": 1, "unit": "mm", "decimals": 2, "later": {"deep": []}}
-    assert read(Quantity, data) == Quantity(1.0, "mm", digits=2)
+    assert read(Quantity, data) == Quantity(1.0, "mm", decimals=2)
     assert untyped({"x": [data], "y": {"values": [1, None], "unit": "mm", "later": 1}}) == {
-        "x": [Quantity(1.0, "mm", digits=2)],
+        "x": [Quantity(1.0, "mm", decimals=2)],
         "y": Readings((1.0, None), "mm"),
     }
 

@@ -97,7 +97,7 @@ def materials() -> dict[str, Change]:
 
 def instruments() -> dict[str, Change]:
     """Return a change of each kind of instrument."""
-    told = {"kind", "words", "reads"}
+    told = {"kind", "label", "reads"}
     return {
         f"instruments {kind}": _row_of(
             row, {k: TIMES * v + 0.001 for k, v in row.items() if k not in told}

@@ -47,6 +47,6 @@ def in_full(line: Any) -> Any:
 
 
 def _opening(entry: Mapping[str, Any]) -> dict[str, Any]:
-    empty = {"label": "", "instrument": ""}
+    empty = {"description": "", "instrument": ""}
     ways = [[{"field": name, **empty} for name in way] for way in entry["ways"]]
     return {"why": "", "advice": "", **entry, "ways": ways}

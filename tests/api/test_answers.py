@@ -108,7 +108,7 @@ UNITS = {
 def units_in(value: Any) -> list[str]:
     """Return the unit of every quantity in an answer, in order."""
     if isinstance(value, dict):
-        own = [value["unit"]] if "digits" in value else []
+        own = [value["unit"]] if "decimals" in value else []
         return own + [unit for inner in value.values() for unit in units_in(inner)]
     return [u for inner in value for u in units_in(inner)] if isinstance(value, list) else []
 

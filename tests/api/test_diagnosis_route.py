@@ -108,7 +108,7 @@ BAD: list[tuple[dict[str, Any], int, str, str]] = [
 
 
 @pytest.mark.parametrize(
-    ("more", "status", "pointer", "words"), BAD, ids=lambda value: str(value)[:40]
+    ("more", "status", "pointer", "label"), BAD, ids=lambda value: str(value)[:40]
 )
 def test_bad_requests_say_what_is_wrong(
     client: FlaskClient, more: dict[str, Any], status: int, pointer: str, words: str
@@ -174,7 +174,7 @@ def test_the_table_of_evidence(client: FlaskClient) -> None:
     assert by_id["low_but_tight"]["derived"] is True
     for name in ("suspects", "evidence", "figures", "rules", "next_tests"):
         for row in table[name]:
-            assert row["words"], row["id"]
+            assert row["label"], row["id"]
             assert row["standing"] == "common_practice"
             assert row["source"] == "common practice, no source"
     assert all(line["reason"] for row in table["evidence"] for line in row["lines"])
@@ -185,5 +185,5 @@ def test_the_table_tells_what_a_request_may_tell(client: FlaskClient) -> None:
     (field,) = [f for f in listed["fields"] if f["name"] == "evidence"]
     assert field["shape"] == "choices"
     table = strict(client.get("/v1/evidence"))["evidence"]
-    told = {row["id"]: row["words"] for row in table if not row.get("derived")}
+    told = {row["id"]: row["label"] for row in table if not row.get("derived")}
     assert field["choices"] == told

@@ -180,5 +180,5 @@ def filled(field: Field) -> str:
     """Return the text of a field, a list with as many readings as it may have."""
     if not isinstance(field, ReadingsField):
         return "" if isinstance(field, ChoicesField) else str(parameter_example(field))
-    one = f"{field.type.example:.{field.type.digits}f}"
+    one = f"{field.type.example:.{field.type.decimals}f}"
     return f"{';'.join([one] * field.most)} {field.type.kind.unit} +/- {one}"

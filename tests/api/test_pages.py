@@ -181,7 +181,7 @@ def test_tables_of_records() -> None:
     class Way:
         way: str = result("way")
         reasons: tuple[str, ...] | None = result("reasons", default=None)
-        size_mm: float | None = result("size", kind=LENGTH, digits=2, default=None)
+        size_mm: float | None = result("size", kind=LENGTH, decimals=2, default=None)
 
     @record
     class Found:

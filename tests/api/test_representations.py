@@ -1,4 +1,4 @@
-"""The forms of an answer: JSON, CSV, text, one number; headers, tags, digits."""
+"""The forms of an answer: JSON, CSV, text, one number; headers, tags, decimals."""
 
 import csv
 import io
@@ -56,7 +56,7 @@ def test_get_and_post_answer_alike(client: FlaskClient) -> None:
 
 
 def test_json_carries_full_floats(client: FlaskClient) -> None:
-    """repr of a float: 17 significant digits, so that nothing is lost on the wire."""
+    """repr of a float: 17 significant decimals, so that nothing is lost on the wire."""
     answer = get(client, "displacement", QUERY)
     assert repr(SWEPT) in answer.text
     assert strict(answer)["result"]["displacement"]["value"] == SWEPT
@@ -280,5 +280,5 @@ def test_post_is_not_stored(client: FlaskClient) -> None:
         (1.234567890123456e-9, None, "0.000000001234567890123456"),
     ],
 )
-def test_plain_numbers(value: float, digits: int | None, shown: str) -> None:
-    assert text.plain(value, digits) == shown
+def test_plain_numbers(value: float, decimals: int | None, shown: str) -> None:
+    assert text.plain(value, decimals) == shown

@@ -154,7 +154,7 @@ BODIES = [
     ("texts with pairs, many", 20_000, lambda n: b'{"bore": [' + b'"\\ud83d\\ude00",' * n + b"1]}"),
     ("white space", 200_000, lambda n: b" " * n + b"{}"),
     ("lines before a fault", 200_000, lambda n: b"\n" * n + b"{x"),
-    ("digits", 100_000, lambda n: b'{"bore": ' + b"9" * n + b"}"),
+    ("decimals", 100_000, lambda n: b'{"bore": ' + b"9" * n + b"}"),
     ("digits after the point", 100_000, lambda n: b'{"bore": 1.' + b"1" * n + b"}"),
     ("zeros before the point's digits", 100_000, lambda n: b'{"bore": 0.' + b"0" * n + b"1}"),
     ("digits of an exponent", 100_000, lambda n: b'{"bore": 1e' + b"0" * n + b"1}"),

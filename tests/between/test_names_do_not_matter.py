@@ -20,8 +20,8 @@ class Row:
     value: str = result("what it is")
     unit: str = result("whose it is")
     values: tuple[str, ...] = result("its names")
-    uncertainty: float = result("a share", digits=2)
-    low_mm: float | None = result("a size", kind=LENGTH, digits=3, default=None)
+    uncertainty: float = result("a share", decimals=2)
+    low_mm: float | None = result("a size", kind=LENGTH, decimals=3, default=None)
 
 
 @record
@@ -31,9 +31,9 @@ class Outputs:
     values: tuple[Row, ...] = result("rows", record=Row)
     value: str = result("a word")
     unit: str = result("another word")
-    digits: int = result("a count")
+    decimals: int = result("a count")
     uncertainty: bool = result("yes or no")
-    uncertainties: tuple[str, ...] = result("words")
+    uncertainties: tuple[str, ...] = result("label")
 
 
 @record
@@ -69,7 +69,7 @@ FOUND = Outputs(
     ),
     value="fits",
     unit="by hand",
-    digits=3,
+    decimals=3,
     uncertainty=True,
     uncertainties=("c", "d"),
 )
@@ -131,12 +131,12 @@ def test_in_text() -> None:
 
 def test_on_a_page() -> None:
     section = blocks.results(NAMED, RESULT)
-    assert [(row.words, row.value) for row in section.rows] == [
+    assert [(row.label, row.value) for row in section.rows] == [
         ("a word", "fits"),
         ("another word", "by hand"),
         ("a count", "3"),
         ("yes or no", "yes"),
-        ("words", "c; d"),
+        ("label", "c; d"),
     ]
     (table,) = section.tables
     assert table.heads == ("value", "unit", "values", "uncertainty", "low")

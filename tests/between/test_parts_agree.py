@@ -53,7 +53,7 @@ def as_request(value: Any) -> Any:
         return [as_request(one) for one in value]
     if not isinstance(value, dict):
         return value
-    if value.keys() >= {"unit", "digits"}:
+    if value.keys() >= {"unit", "decimals"}:
         found = {k: v for k, v in value.items() if k not in ("decimals", "uncertainties")}
         uncertainties = {u for u in value.get("uncertainties", ()) if u is not None}
         if len(uncertainties) == 1:

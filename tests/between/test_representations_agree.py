@@ -49,9 +49,9 @@ def form(client: FlaskClient, asked: Asked, media_type: str) -> str:
 def leaves(value: Any) -> Iterator[str]:
     """Yield the cells that a JSON value must become, without units and suggested digits."""
     if isinstance(value, dict):
-        measured = value.keys() >= {"unit", "digits"}
+        measured = value.keys() >= {"unit", "decimals"}
         for name, inner in value.items():
-            if not (measured and name in ("unit", "digits")):
+            if not (measured and name in ("unit", "decimals")):
                 yield from leaves(inner)
     elif isinstance(value, list):
         for one in value:
@@ -139,7 +139,7 @@ def test_text_tells_verdicts_and_warnings(client: FlaskClient, asked: Asked, tal
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
     """Yield the quantities within a JSON value."""
     if isinstance(value, dict):
-        if value.keys() >= {"value", "unit", "digits"}:
+        if value.keys() >= {"value", "unit", "decimals"}:
             yield value
         else:
             for inner in value.values():

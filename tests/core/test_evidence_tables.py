@@ -97,7 +97,7 @@ def test_next_tests_name_what_there_is(row: NextTest) -> None:
     assert {*row.fills, *row.after} <= FAMILIES
     assert {*row.seen, *row.once} <= EVIDENCE.keys()
     assert row.needs in ("", *LACKING)
-    assert row.words
+    assert row.label
     assert row.reads_as
 
 

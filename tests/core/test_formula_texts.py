@@ -1,4 +1,4 @@
-"""Formula texts read as a handbook sets them, and the digits worth showing."""
+"""Formula texts read as a handbook sets them, and the decimals worth showing."""
 
 import math
 from fractions import Fraction
@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ringland_service.core.declare.expressions import names_in, shown
-from ringland_service.core.declare.significant import decimals, significant_digits
+from ringland_service.core.declare.significant import decimals_for, significant_digits
 
 # From memory: the usual order of operations, and what brackets change. By hand.
 TEXTS = {
@@ -78,22 +78,22 @@ def test_brackets_left_out_do_not_change_the_value(formula: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("number", "digits"),
+    ("number", "decimals"),
     [(0.0745, 3), (68.0, 2), (72.036, 5), (100.0, 1), (1e-9, 1), (-0.02, 1), (0.0, 1)],
 )
-def test_significant_digits_as_written(number: float, digits: int) -> None:
-    assert significant_digits(number) == digits
+def test_significant_digits_as_written(number: float, decimals: int) -> None:
+    assert significant_digits(number) == decimals
 
 
 @pytest.mark.parametrize(
-    ("number", "digits", "places"),
+    ("number", "decimals", "places"),
     [(0.0745, 3, 4), (68.0, 3, 1), (1137.63, 4, 0), (1137.63, 6, 2), (0.0, 5, 0), (-0.5, 2, 2)],
 )
-def test_decimals_that_show_them(number: float, digits: int, places: int) -> None:
-    assert decimals(number, digits) == places
+def test_decimals_that_show_them(number: float, decimals: int, places: int) -> None:
+    assert decimals_for(number, decimals) == places
 
 
 @given(st.floats(1e-6, 1e6), st.integers(1, 12))
-def test_so_many_decimals_keep_the_digits(number: float, digits: int) -> None:
-    last = 10.0 ** (math.floor(math.log10(number)) - digits + 1)
-    assert abs(float(f"{number:.{decimals(number, digits)}f}") - number) <= 0.5001 * last
+def test_so_many_decimals_keep_the_digits(number: float, decimals: int) -> None:
+    last = 10.0 ** (math.floor(math.log10(number)) - decimals + 1)
+    assert abs(float(f"{number:.{decimals_for(number, decimals)}f}") - number) <= 0.5001 * last

@@ -46,7 +46,7 @@ def test_a_row_as_a_limit() -> None:
     limit = row.limit(68.0)
     assert (limit.low, limit.high) == pytest.approx((0.034, 0.0544), rel=1e-12)
     assert limit.standing == "common_practice"
-    assert limit.source == f"{row.words}; {NO_SOURCE}"
+    assert limit.source == f"{row.label}; {NO_SOURCE}"
     assert row.only_high().limit(68.0).low is None
     column = row.limit(np.array([68.0, 100.0]))
     assert column.high == pytest.approx([0.0544, 0.08], rel=1e-12)

@@ -44,7 +44,7 @@ SIX_DIGITS = 5e-6
 
 def typical(kind: str) -> Instrument:
     """The instrument as described by its kind alone."""
-    figures = {k: v for k, v in TYPICAL[kind].items() if k not in {"kind", "words"}}
+    figures = {k: v for k, v in TYPICAL[kind].items() if k not in {"kind", "label"}}
     return Instrument(id=kind, **figures)
 
 
@@ -302,7 +302,7 @@ def test_every_kind_has_figures(kind: str) -> None:
     instrument = typical(kind)
     assert instrument.max_permissible_error > 0.0 or instrument.relative_error > 0.0
     assert instrument.reads
-    assert TYPICAL[kind]["words"]
+    assert TYPICAL[kind]["label"]
 
 
 def test_repeats_narrow_the_repeat_alone() -> None:

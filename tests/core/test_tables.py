@@ -48,7 +48,7 @@ def test_every_row_has_words_standing_and_source(table: Any) -> None:
             continue
         if table.name == "sources.toml":
             continue  # what rows stand on, no rows that stand on something
-        assert row["words"], name
+        assert row["label"], name
         if common and "standing" not in row:
             assert "source" not in row, name
             continue

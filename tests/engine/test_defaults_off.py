@@ -173,7 +173,7 @@ def test_the_figure_can_be_told(calculation: Calculation, figure: Figure) -> Non
         assert field.check in {check.name for check in calculation.checks}
         return
     assert figure.field in defaults(calculation.inputs)
-    assert field.words
+    assert field.description
 
 
 @pytest.mark.parametrize("field", ["top_factor", "second_factor"])

@@ -98,11 +98,11 @@ def test_an_input_is_named_where_stating_it_would_widen_the_result(calculation: 
                 if math.isclose(ratio, TENTH, rel_tol=NEAR):
                     continue
                 reading = name not in FIGURES and value != optional.get(name)
-                named = short(field.words) in names_in(told.get(result, ""))
+                named = short(field.description) in names_in(told.get(result, ""))
                 twin = [
                     n
                     for n, (_, f) in single_readings(calculation).items()
-                    if n != other and short(f.words) == short(field.words)
+                    if n != other and short(f.description) == short(field.description)
                 ]
                 assert named == (reading and ratio > TENTH) or twin, (public, other, result, ratio)
 

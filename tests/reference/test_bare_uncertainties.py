@@ -107,7 +107,7 @@ def uncertain(record: type, data: dict[str, Any]) -> dict[str, Any]:
 def as_sent(value: Any) -> Any:
     """An answer's echo of inputs as a request has them."""
     if isinstance(value, dict):
-        return {k: as_sent(v) for k, v in value.items() if k != "digits"}
+        return {k: as_sent(v) for k, v in value.items() if k != "decimals"}
     return [as_sent(v) for v in value] if isinstance(value, list) else value
 
 

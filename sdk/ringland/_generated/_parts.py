@@ -33,12 +33,12 @@ class MeasureNextWayItem:
     Attributes
     ----------
     field : str
-    label : str
+    description : str
     instrument : str
     """
 
     field: str
-    label: str
+    description: str
     instrument: str
 
 

@@ -988,12 +988,12 @@ class JobCardPlanPiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston_size : QuantityLike
+    size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston_size: QuantityLike
+    size: QuantityLike
 
 
 class JobCardPlan(TypedDict):
@@ -3032,7 +3032,7 @@ class JobCard(Calculation[JobCardResult]):
             "new_gasket_bore": "quantity",
             "new_gasket_thickness": "quantity",
             "hone_removal": "quantity",
-            "pistons": [{"piston_size": "quantity"}],
+            "pistons": [{"size": "quantity"}],
             "clearance_low": "quantity",
             "clearance_high": "quantity",
             "clearance_target": "quantity",

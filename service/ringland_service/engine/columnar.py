@@ -36,7 +36,7 @@ class RowVerdicts:
     """The verdicts of one check, a column a member; numbers in the canonical unit of ``kind``."""
 
     kind: Kind | None
-    digits: int | None
+    decimals: int | None
     verdict: list[Any]
     value: list[Any]
     margin: list[Any]
@@ -198,7 +198,7 @@ def _put_verdict(found: ColumnResponse, verdict: Verdict, group: Sequence[int]) 
     if verdict.check.name not in found.verdicts:
         empty: list[Any] = [None] * found.count
         columns = (list(empty) for _ in range(6))
-        found.verdicts[verdict.check.name] = RowVerdicts(verdict.kind, verdict.digits, *columns)
+        found.verdicts[verdict.check.name] = RowVerdicts(verdict.kind, verdict.decimals, *columns)
     column = found.verdicts[verdict.check.name]
     scatter(column.verdict, group, verdict.word)
     scatter(column.value, group, verdict.value)

@@ -53,14 +53,14 @@ def said(verdict: Verdict, remark: str | None = None) -> str:
     value = _number(verdict, verdict.value)
     standing = verdict.limit.standing.replace("_", " ")
     limit = f"{_sides(verdict, verdict.limit)}{unit} ({standing})"
-    words = f"{verdict.check.words}, {verdict.of}" if verdict.of else verdict.check.words
+    words = f"{verdict.check.label}, {verdict.of}" if verdict.of else verdict.check.label
     beside = f" ({remark})" if remark else ""
     return f"{words}: {value}{uncertainty}{unit}{beside} against {limit}: {word}"
 
 
 def _number(verdict: Verdict, value: Any) -> str:
-    digits = 3 if verdict.digits is None else verdict.digits
-    return f"{value:.{digits}f}"
+    decimals = 3 if verdict.decimals is None else verdict.decimals
+    return f"{value:.{decimals}f}"
 
 
 def _sides(verdict: Verdict, limit: Limit) -> str:

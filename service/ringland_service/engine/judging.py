@@ -8,7 +8,7 @@ import numpy as np
 from ringland_service.core.declare import Calculation, Check, declared, input_fields
 from ringland_service.core.declare.fields import Field
 from ringland_service.core.declare.kinds import Kind
-from ringland_service.core.declare.significant import kind_and_digits
+from ringland_service.core.declare.significant import kind_and_decimals
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, judge
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import NOT_JUDGED, reasons
@@ -19,10 +19,10 @@ from ringland_service.engine.response import Verdict
 def judged_field(
     calculation: Calculation, name: str, inputs: Any
 ) -> tuple[Kind | None, int | None]:
-    """Return kind and digits of the result or input that a check judges."""
+    """Return kind and decimals of the result or input that a check judges."""
     outputs = declared(calculation.outputs)
     judged: Field = outputs[name] if name in outputs else input_fields(calculation.inputs)[name]
-    return kind_and_digits(judged, inputs)
+    return kind_and_decimals(judged, inputs)
 
 
 def limit_in_force(
@@ -60,7 +60,7 @@ def verdicts(
         limit = limit_in_force(check, request, request.inputs, outputs)
         if limit is None:
             continue
-        kind, digits = judged_field(calculation, check.value, request.inputs)
+        kind, decimals = judged_field(calculation, check.value, request.inputs)
         for place, (of, one, uncertainty) in enumerate(
             _each(check, value, u.get(check.value), outputs)
         ):
@@ -72,7 +72,7 @@ def verdicts(
             yield Verdict(
                 check,
                 kind,
-                digits,
+                decimals,
                 one,
                 uncertainty,
                 own,

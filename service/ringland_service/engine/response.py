@@ -33,7 +33,7 @@ class Verdict:
 
     check: Check
     kind: Kind | None
-    digits: int | None
+    decimals: int | None
     value: Any
     u: Any
     limit: Limit

@@ -166,7 +166,7 @@ def needs_limits(
     for check in calculation.checks:
         if check.name not in passed and _would_judge(check, request.inputs, outputs):
             place = f"limits.{check.name}"
-            message = f"{OFF}: no verdict on the {check.words}; give {place}, the maker's limit"
+            message = f"{OFF}: no verdict on the {check.label}; give {place}, the maker's limit"
             yield Warned(CODE, place, message)
 
 

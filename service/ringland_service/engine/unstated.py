@@ -120,7 +120,7 @@ def _unstated(request: Request, stated: Mapping[Path, Any]) -> Iterator[tuple[Re
                 out = request.left_out[place]
             else:
                 usual = None if place in stated else _typical(request.inputs, path, field, reading)
-                out = {} if usual is None else {short(field.words): usual}
+                out = {} if usual is None else {short(field.description): usual}
             if out:
                 found.append((place, field, reading, out))
     numbers = Counter(_told(r) for r in readings if isinstance(r, float)) if found else Counter()

@@ -79,7 +79,9 @@ def _against_bounds(
         # As limits are: a bound met exactly is met in every unit.
         outside = beyond(bound, least) if word == "below" else beyond(most, bound)
         if outside is not False:
-            message = f"{f.words}: {word} the usual {bound:g}{unit}; check the reading and its unit"
+            message = (
+                f"{f.description}: {word} the usual {bound:g}{unit}; check the reading and its unit"
+            )
             yield Warned("outside_usual", name, message), outside
 
 

@@ -129,14 +129,14 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
         {
             "labour_rate": None,
             "labour_hours": 2.0,
-            "parts": (Line(words="gasket", price=9.0),),
+            "parts": (Line(label="gasket", price=9.0),),
         },
         "without the price of an hour",
     ),
 ]
 
 
-@pytest.mark.parametrize(("of", "changes", "words"), REFUSED)
+@pytest.mark.parametrize(("of", "changes", "label"), REFUSED)
 def test_refused_in_words_of_the_trade(
     of: Calculation, changes: dict[str, Any], words: str
 ) -> None:

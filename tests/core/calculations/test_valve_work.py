@@ -50,7 +50,7 @@ def ask(calculation: Calculation, inputs: dict[str, Any], **about: Any) -> Respo
 
 def typical(kind: str) -> Instrument:
     return Instrument(
-        kind, **{k: v for k, v in TYPICAL[kind].items() if k not in ("kind", "words")}
+        kind, **{k: v for k, v in TYPICAL[kind].items() if k not in ("kind", "label")}
     )
 
 

@@ -36,7 +36,7 @@ def _shared() -> Components:
     return {
         "QuantityValue": {
             "type": "object",
-            "description": "a quantity in an answer; digits are the suggested decimals",
+            "description": "a quantity in an answer; decimals are the suggested decimals",
             "required": ["value", "unit", "decimals"],
             "properties": {
                 "value": number,
@@ -119,7 +119,7 @@ def _shared() -> Components:
                     "type": "array",
                     "items": {
                         "type": "array",
-                        "items": _object({"field": text, "label": text, "instrument": text}),
+                        "items": _object({"field": text, "description": text, "instrument": text}),
                     },
                 },
                 "advice": text,
@@ -142,7 +142,7 @@ def _shared() -> Components:
 
 def shown_schema(field: Field, shape: str) -> dict[str, Any]:
     """Return the schema of a field as an answer shows it; ``shape`` is what a result is."""
-    described = {"description": field.words}
+    described = {"description": field.description}
     if isinstance(field, ResultField):
         return {**_result(field, shape), **described}
     if isinstance(field, declared.ReadingsField):

@@ -54,7 +54,7 @@ def envelope_schema(calculation: Operation) -> dict[str, Any]:
 
 def limits_schema(calculation: Operation) -> dict[str, Any]:
     """Return the schema of the request's own limits, by check."""
-    words = {check.name: check.words for check in checks_of(calculation)}
+    words = {check.name: check.label for check in checks_of(calculation)}
     members = {check.name: limit_members(check) for check in checks_of(calculation)}
     return {
         "type": "object",

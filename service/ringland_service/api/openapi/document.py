@@ -138,11 +138,11 @@ def _further(calculation: Operation, form: forms.Form) -> dict[str, Any]:
     found = {
         "post": {
             **_about(calculation, name),
-            "summary": f"{calculation.title}: {form.words}",
+            "summary": f"{calculation.title}: {form.label}",
             "parameters": [shaping_parameter("units")],
             "requestBody": {"required": True, "content": body},
             "responses": {
-                "200": {"description": form.words, "content": {form.media_type: STRING}},
+                "200": {"description": form.label, "content": {form.media_type: STRING}},
                 **failures("post"),
             },
         }

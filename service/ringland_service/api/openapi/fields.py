@@ -63,7 +63,7 @@ def _described(of: QuantityType) -> str:
         high = "" if of.warn_high is None else f"{of.warn_high:g}"
         usual = f"; usual {low} to {high} {of.kind.unit}"
     how = f"; measured with: {of.instrument}" if of.instrument else ""
-    return f"{of.words}{usual}{how}"
+    return f"{of.description}{usual}{how}"
 
 
 def _groups(of: QuantityType) -> list[list[str]]:
@@ -99,7 +99,7 @@ def schema_of(field: Field, components: Components) -> dict[str, Any]:
 
 @schema_of.register
 def _(field: declared.QuantityField, components: Components) -> dict[str, Any]:
-    found = {**ref(quantity_component(field.type, components)), "description": field.words}
+    found = {**ref(quantity_component(field.type, components)), "description": field.description}
     if field.exact:
         uncertain = [{"required": ["uncertainty"]}, {"required": ["instrument"]}]
         found["not"] = {"anyOf": uncertain}
@@ -120,7 +120,7 @@ def _(field: declared.ReadingsField, components: Components) -> dict[str, Any]:
         values["contains"] = {"type": "number"}
     return {
         "type": "object",
-        "description": field.words,
+        "description": field.description,
         "required": ["values", "unit"],
         "additionalProperties": False,
         "properties": {
@@ -140,7 +140,7 @@ def _(field: declared.AnyQuantityField, components: Components) -> dict[str, Any
     shape = any_quantity(list(every_symbol()))
     if field.exact:
         del shape["properties"]["uncertainty"]
-    return {**shape, "description": field.words, **_examples(field)}
+    return {**shape, "description": field.description, **_examples(field)}
 
 
 def any_quantity(allowed: list[str]) -> dict[str, Any]:
@@ -188,7 +188,7 @@ def _(field: declared.FlagField, components: Components) -> dict[str, Any]:
 def _(field: declared.ChoiceField, components: Components) -> dict[str, Any]:
     words = "; ".join(f"{token}: {text}" for token, text in field.choices.items())
     found = _plain(field, {"type": "string", "enum": list(field.choices)})
-    return {**found, "description": f"{field.words} ({words})"}
+    return {**found, "description": f"{field.description} ({words})"}
 
 
 @schema_of.register
@@ -205,14 +205,14 @@ def _(field: declared.TextField, components: Components) -> dict[str, Any]:
 
 @schema_of.register
 def _(field: declared.SectionField, components: Components) -> dict[str, Any]:
-    return {**record(field.record, components), "description": field.words}
+    return {**record(field.record, components), "description": field.description}
 
 
 @schema_of.register
 def _(field: declared.RecordsField, components: Components) -> dict[str, Any]:
     return {
         "type": "array",
-        "description": field.words,
+        "description": field.description,
         "minItems": field.least,
         "maxItems": field.most,
         "items": record(field.record, components),
@@ -221,7 +221,7 @@ def _(field: declared.RecordsField, components: Components) -> dict[str, Any]:
 
 
 def _plain(field: Field, shape: dict[str, Any]) -> dict[str, Any]:
-    return {**shape, "description": field.words, **_examples(field)}
+    return {**shape, "description": field.description, **_examples(field)}
 
 
 def _examples(field: Field) -> dict[str, Any]:

@@ -60,7 +60,7 @@ def calculation(of: Operation) -> dict[str, Any]:
             [[_public(of.inputs, name) for name in way] for way in ways] for ways in of.any_of
         ],
         "fields": fields(of.inputs),
-        "checks": [{"name": c.name, "label": c.words} for c in checks_of(of)],
+        "checks": [{"name": c.name, "label": c.label} for c in checks_of(of)],
         "cautions": list(of.cautions),
     }
     if isinstance(of, Composite):
@@ -80,7 +80,7 @@ def fields(record: type) -> list[dict[str, Any]]:
     return [
         {
             "name": field.public(name),
-            "description": field.words,
+            "description": field.description,
             "required": name not in optional,
             "default": optional.get(name),
             "example": _example(field),
@@ -137,7 +137,7 @@ def _quantity(field: declared.QuantityField) -> dict[str, Any]:
         "high": of.high,
         "usual_low": of.warn_low,
         "usual_high": of.warn_high,
-        "decimals": of.digits,
+        "decimals": of.decimals,
         "instrument": of.instrument,
     }
     if isinstance(field, declared.ReadingsField):
@@ -151,7 +151,7 @@ def results(of: Any) -> list[dict[str, Any]]:
     return [
         {
             "name": field.public(name),
-            "description": field.words,
+            "description": field.description,
             "kind": field.kind.name if field.kind else None,
             "unit": field.kind.unit if field.kind else None,
             "source": field.source,

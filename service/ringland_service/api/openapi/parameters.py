@@ -37,7 +37,7 @@ def field_parameters(calculation: Operation) -> list[dict[str, Any]]:
             "name": field.public(name),
             "in": "query",
             "required": name not in optional,
-            "description": list_words(field) if isinstance(field, ListField) else field.words,
+            "description": list_words(field) if isinstance(field, ListField) else field.description,
             "schema": _text_schema(field),
             **_example(field),
         }

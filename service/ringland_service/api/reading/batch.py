@@ -197,7 +197,7 @@ def _quantities(draft: Draft, name: str, of: QuantityType, column: dict[str, Any
     strays = (numbers < within.low) | (numbers > within.high)
     for row in np.flatnonzero(strays).tolist():
         told = outside(float(numbers[row]), within.low, within.high, symbol)
-        detail = f"{of.words}: {told}{taken_for(of, symbol)}"
+        detail = f"{of.description}: {told}{taken_for(of, symbol)}"
         draft.bad(row, OutOfBounds(name, detail))
     draft.columns[name] = _with_gaps(numbers * measure.factor + measure.offset)
     if column.get("uncertainty") is not None:

@@ -134,7 +134,7 @@ class InstrumentField(ma.Field[Instrument]):
         typical: dict[str, Any] = {}
         if "kind" in value:
             row = TYPICAL[nested("kind", KIND.deserialize, value["kind"])]
-            typical = {k: v for k, v in row.items() if k not in {"kind", "words"}}
+            typical = {k: v for k, v in row.items() if k not in {"kind", "label"}}
         figures, stands_in = dict(typical), set(typical) - {"reads"}
         for name in self.FIGURES:
             if name in value:
@@ -157,7 +157,7 @@ class MeasuringField(ma.Field[Measuring]):
 
     KEYS = frozenset({"instruments", "readings_each", "temperature_uncertainty"})
     MOST = 20
-    EACH = Count(CountField(words="readings each", low=1, high=50, example=3))
+    EACH = Count(CountField(description="readings each", low=1, high=50, example=3))
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> Measuring:
         check_keys(value, self.KEYS, '{"instruments": [{"id": "gauge", "kind": "bore_gauge"}]}')

@@ -28,7 +28,7 @@ class Numbers(fields.Field[tuple[float, ...]]):
     def __init__(self, field: declared.NumbersField, **kwargs: Any) -> None:
         super().__init__(**kwargs)
         self.field = field
-        one = declared.NumberField(words=field.words, low=field.low, high=field.high)
+        one = declared.NumberField(description=field.description, low=field.low, high=field.high)
         self.one = Number(one)
 
     def _deserialize(self, value: Any, attr: Any, data: Any, **kwargs: Any) -> tuple[float, ...]:
@@ -66,7 +66,7 @@ class Count(fields.Field[int]):
 
 def _within(field: declared.NumberField | declared.CountField, value: Any) -> Any:
     if not field.low <= value <= field.high:
-        detail = f"{field.words}: {value:.6g} is outside {field.low:g} to {field.high:g}"
+        detail = f"{field.description}: {value:.6g} is outside {field.low:g} to {field.high:g}"
         raise fail(FieldError("out_of_bounds", detail, {"low": field.low, "high": field.high}, 422))
     return value
 

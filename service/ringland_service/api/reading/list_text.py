@@ -175,7 +175,7 @@ def _made(field: ReadingsField) -> list[float]:
     """Return a few readings around the example of their quantity."""
     of = field.type
     few = min(max(field.least, 3), field.most)
-    return [min(max(round(of.example * (1 - i / 50), of.digits), of.low), of.high)
+    return [min(max(round(of.example * (1 - i / 50), of.decimals), of.low), of.high)
             for i in range(few)]  # fmt: skip
 
 
@@ -189,4 +189,4 @@ def _spread(field: NumbersField) -> list[float]:
 def list_words(field: ListField) -> str:
     """Return how a list is written, for people."""
     gap = "; an empty place for a missing one" if getattr(field, "gaps", False) else ""
-    return f"{field.words}; entries parted by ;{gap}; such as {list_example(field)}"
+    return f"{field.description}; entries parted by ;{gap}; such as {list_example(field)}"

@@ -104,7 +104,7 @@ def check_value(of: QuantityType, number: Any, symbol: str) -> float:
         raise fail(
             FieldError(
                 "out_of_bounds",
-                f"{of.words}: {outside(number, within.low, within.high, symbol)}"
+                f"{of.description}: {outside(number, within.low, within.high, symbol)}"
                 f"{hint(of, number, symbol)}",
                 allowed,
                 422,
@@ -234,7 +234,7 @@ class Readings(fields.Field[Read]):
             )
         if not field.least <= len(values) <= field.most:
             needed = f"{field.least} to {field.most} readings are needed, {len(values)} given"
-            detail = f"{field.words}: {needed}"
+            detail = f"{field.description}: {needed}"
             allowed = {"least": field.least, "most": field.most}
             raise fail(FieldError("wrong_count", detail, allowed, 422).under("values"))
         symbol = read_unit(value, field.type.kind)

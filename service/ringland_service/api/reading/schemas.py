@@ -157,7 +157,7 @@ def _missing(field: Field) -> FieldError:
     if isinstance(right, dict) and "value" in right:
         shown = f"{right['value']:g} {right['unit']}"
     return FieldError(
-        "missing_field", f"this field is needed: {field.words}, such as {shown}", right
+        "missing_field", f"this field is needed: {field.description}, such as {shown}", right
     )
 
 

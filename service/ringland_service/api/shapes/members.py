@@ -34,8 +34,8 @@ from ringland_service.core.declare.fields import (
 class Shape(Enum):
     """The forms of a value in the JSON of an answer."""
 
-    QUANTITY = auto()  # value, unit, digits, perhaps uncertainty
-    QUANTITIES = auto()  # values, unit, digits, perhaps uncertainties
+    QUANTITY = auto()  # value, unit, decimals, perhaps uncertainty
+    QUANTITIES = auto()  # values, unit, decimals, perhaps uncertainties
     SECTION = auto()  # an object of members
     RECORDS = auto()  # a list of such objects
     LIST = auto()  # a list of numbers or texts
@@ -62,9 +62,9 @@ class Member:
         return iter(()) if self.record is None else given(self.record, values)
 
     @property
-    def digits(self) -> int | None:
+    def decimals(self) -> int | None:
         """The suggested decimals of a bare number."""
-        return self.field.digits if isinstance(self.field, ResultField) else None
+        return self.field.decimals if isinstance(self.field, ResultField) else None
 
     @property
     def choices(self) -> Mapping[str, str] | None:

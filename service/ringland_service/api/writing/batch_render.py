@@ -18,14 +18,18 @@ from ringland_service.core.declare import Calculation, declared
 from ringland_service.core.declare.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import UNSTATED
-from ringland_service.core.declare.significant import decimals
+from ringland_service.core.declare.significant import decimals_for
 from ringland_service.core.errors import CoreError
 from ringland_service.engine.columnar import ColumnResponse
 from ringland_service.engine.scalar import cautions_of
 
 
 def column(
-    values: list[Any], kind: Kind | None, digits: int | None, system: str, difference: bool = False
+    values: list[Any],
+    kind: Kind | None,
+    decimals: int | None,
+    system: str,
+    difference: bool = False,
 ) -> dict[str, Any]:
     """Return a column as JSON; a ``difference`` (margin, uncertainty) takes no offset."""
     if kind is None:
@@ -35,7 +39,7 @@ def column(
     return {
         "values": [_shown(v, offset, unit.factor) for v in values],
         "unit": unit.symbol,
-        "decimals": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, decimals, system),
     }
 
 
@@ -60,7 +64,7 @@ def results(found: ColumnResponse, system: str) -> dict[str, Any]:
         shown[public] = result_column(values, field, system)
         if name in found.u and (field.kind is not None or name in bare(found.calculation.outputs)):
             uncertainties = [expanded(u) for u in found.u[name]]
-            uncertain = column(uncertainties, field.kind, field.digits, system, difference=True)
+            uncertain = column(uncertainties, field.kind, field.decimals, system, difference=True)
             shown[public]["uncertainties"] = uncertain["values"]
         elif name in found.u and any(isinstance(v, Quantified) for v in values):
             shown[public]["uncertainties"] = [
@@ -87,7 +91,7 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
     """Return one result column; of quantities of any kind, with a unit a row where they differ."""
     first = next((v for v in values if isinstance(v, Quantified)), None)
     if first is None:
-        return column(values, field.kind, field.digits, system)
+        return column(values, field.kind, field.decimals, system)
     if field.kind_of:
         plain = [None if v is None else v.value for v in values]
         return column(plain, first.unit.kind, _digits(first), system)
@@ -99,9 +103,9 @@ def result_column(values: list[Any], field: ResultField, system: str) -> dict[st
 
 
 def _digits(value: Quantified) -> int:
-    """Return decimals that keep four digits of a value of any kind."""
+    """Return decimals that keep four decimals of a value of any kind."""
     number = value.value[0] if isinstance(value.value, tuple) else value.value
-    return decimals(number, 4)
+    return decimals_for(number, 4)
 
 
 def _in_unit(value: Quantified, unit: UnitGiven) -> float:
@@ -115,13 +119,13 @@ def verdicts(found: ColumnResponse, system: str) -> dict[str, Any]:
         rows = found.verdicts.get(check.name)
         if rows is None:
             continue
-        kind, digits = rows.kind, rows.digits
+        kind, decimals = rows.kind, rows.decimals
         uncertainties = [None if not u else 2.0 * u for u in rows.u]
         shown[check.name] = {
             "verdict": rows.verdict,
             "why": rows.why,
-            "margin": column(rows.margin, kind, digits, system, difference=True),
-            "uncertainty": column(uncertainties, kind, digits, system, difference=True),
+            "margin": column(rows.margin, kind, decimals, system, difference=True),
+            "uncertainty": column(uncertainties, kind, decimals, system, difference=True),
             "conformance_probability": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],

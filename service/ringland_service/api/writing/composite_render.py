@@ -81,7 +81,7 @@ def measure_next(found: CompositeResponse) -> list[dict[str, Any]]:
     return [_opening(found, open_) for open_ in found.open] + [
         {
             "opens": v.check.name,
-            "why": f"{v.check.words}{f', {v.of}' if v.of else ''}: too close to call",
+            "why": f"{v.check.label}{f', {v.of}' if v.of else ''}: too close to call",
             "ways": [],
             "advice": v.advice,
         }
@@ -105,7 +105,7 @@ def _reading(record: type, path: Path) -> dict[str, str]:
     field = field_at(record, path)
     return {
         "field": ".".join(map(str, public_path(record, path))),
-        "label": field.words,
+        "description": field.description,
         "instrument": field.type.instrument if isinstance(field, QuantityField) else "",
     }
 

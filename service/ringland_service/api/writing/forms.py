@@ -26,7 +26,7 @@ class Form:
         What the Accept header asks for.
     suffix : str
         What the path may end in, for a client that cannot set a header.
-    words : str
+    label : str
         What the form is, for the document.
     render : callable
         Takes the calculation and its answer as JSON; returns the text.
@@ -36,7 +36,7 @@ class Form:
 
     media_type: str
     suffix: str
-    words: str
+    label: str
     render: Callable[[Operation, Mapping[str, Any]], str]
     headers: Mapping[str, str] = field(default_factory=dict)
 

@@ -1,4 +1,4 @@
-"""An answer as JSON: full floats, a unit on every quantity, suggested digits beside it."""
+"""An answer as JSON: full floats, a unit on every quantity, suggested decimals beside it."""
 
 from collections.abc import Mapping
 from functools import cache
@@ -16,7 +16,11 @@ from ringland_service.core.declare.fields import (
     UnitField,
 )
 from ringland_service.core.declare.kinds import Kind
-from ringland_service.core.declare.significant import decimals, kind_and_digits, significant_digits
+from ringland_service.core.declare.significant import (
+    decimals_for,
+    kind_and_decimals,
+    significant_digits,
+)
 from ringland_service.core.metrology.conformity import CLOSE
 from ringland_service.engine.response import Response, Verdict
 from ringland_service.units import Unit, canonical_unit, us_unit
@@ -29,20 +33,20 @@ def shown_unit(kind: Kind, system: str) -> Unit:
 
 
 @cache
-def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
+def shown_digits(kind: Kind, decimals: int | None, system: str) -> int:
     """Return the suggested decimals in the unit shown."""
-    return max((3 if digits is None else digits) + shown_unit(kind, system).decimals, 0)
+    return max((3 if decimals is None else decimals) + shown_unit(kind, system).decimals, 0)
 
 
 def quantity(
-    value: Any, kind: Kind, digits: int | None, system: str, u: Any = None
+    value: Any, kind: Kind, decimals: int | None, system: str, u: Any = None
 ) -> dict[str, Any]:
     """Return a quantity as JSON; ``u`` is its standard uncertainty."""
     unit = shown_unit(kind, system)
     found: dict[str, Any] = {
         "value": float(unit.from_canonical(value)),
         "unit": unit.symbol,
-        "decimals": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, decimals, system),
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
@@ -50,14 +54,14 @@ def quantity(
 
 
 def listed(
-    values: tuple[Any, ...], kind: Kind, digits: int | None, system: str, u: Any = None
+    values: tuple[Any, ...], kind: Kind, decimals: int | None, system: str, u: Any = None
 ) -> dict[str, Any]:
     """Return a list of quantities as JSON; None where a reading is missing."""
     unit = shown_unit(kind, system)
     found: dict[str, Any] = {
         "values": [None if v is None else float(unit.from_canonical(v)) for v in values],
         "unit": unit.symbol,
-        "decimals": shown_digits(kind, digits, system),
+        "decimals": shown_digits(kind, decimals, system),
     }
     if u is not None:
         # A member that nothing uncertain moves has none, as a single value has.
@@ -84,7 +88,7 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> di
     found: dict[str, Any] = {
         "value": number,
         "unit": unit.symbol,
-        "decimals": decimals(number, significant_digits(value.given) + 1),
+        "decimals": decimals_for(number, significant_digits(value.given) + 1),
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
@@ -106,13 +110,13 @@ def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> 
         ]
     if isinstance(field, ResultField) and field.record is not None:
         return [members(field.record, row, inputs, system, {}) for row in value]
-    kind, digits = kind_and_digits(field, inputs)
+    kind, decimals = kind_and_decimals(field, inputs)
     if kind is None:
         return _plain(field, value)
     if isinstance(value, tuple):
         each = [u.get(place) for place in range(len(value))] if isinstance(u, dict) else u
-        return listed(value, kind, digits, system, each)
-    return quantity(value, kind, digits, system, u)
+        return listed(value, kind, decimals, system, each)
+    return quantity(value, kind, decimals, system, u)
 
 
 def _plain(field: Field, value: Any) -> Any:
@@ -151,7 +155,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
             return None
         if found.kind is None:
             return float(value)
-        return quantity(value, found.kind, found.digits, system)
+        return quantity(value, found.kind, found.decimals, system)
 
     def difference(value: Any) -> Any:
         if value is None:
@@ -159,13 +163,13 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         if found.kind is None:
             return float(value)
         unit = shown_unit(found.kind, system)
-        digits = shown_digits(found.kind, found.digits, system)
-        return {"value": float(value / unit.factor), "unit": unit.symbol, "decimals": digits}
+        decimals = shown_digits(found.kind, found.decimals, system)
+        return {"value": float(value / unit.factor), "unit": unit.symbol, "decimals": decimals}
 
     judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
-        "label": found.check.words,
+        "label": found.check.label,
         "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),

@@ -21,10 +21,10 @@ STANDING_WORDS = {
 }
 
 
-def plain(value: float, digits: int | None = None) -> str:
+def plain(value: float, decimals: int | None = None) -> str:
     """Return a number as text: decimal point, no exponent, no thousands separator."""
-    if digits is not None:
-        text = f"{value:.{digits}f}"
+    if decimals is not None:
+        text = f"{value:.{decimals}f}"
         return text[1:] if text.startswith("-") and not float(text) else text
     text = repr(float(value))
     if "e" in text:
@@ -48,9 +48,13 @@ def shown(member: Member, value: Any) -> str:
     if shape is Shape.LIST:
         told = told_list(value)
         known = told.keys() > {"values"}
-        return quantities(told, member.digits) if known else _list(told["values"], member.digits)
+        return (
+            quantities(told, member.decimals) if known else _list(told["values"], member.decimals)
+        )
     told = told_value(value)
-    return quantity(told, member.digits) if told.keys() > {"value"} else bare(value, member.digits)
+    return (
+        quantity(told, member.decimals) if told.keys() > {"value"} else bare(value, member.decimals)
+    )
 
 
 def told_value(value: Any) -> Mapping[str, Any]:
@@ -70,17 +74,17 @@ def _members(member: Member, values: Mapping[str, Any]) -> str:
     return "; ".join(f"{words_of(m.name)} {shown(m, v)}" for m, v in member.given(values))
 
 
-def _list(values: Sequence[Any], digits: int | None) -> str:
+def _list(values: Sequence[Any], decimals: int | None) -> str:
     between = "; " if any("," in str(item) for item in values) else ", "
-    return between.join(bare(item, digits) for item in values) or NOTHING
+    return between.join(bare(item, decimals) for item in values) or NOTHING
 
 
-def bare(value: Any, digits: int | None = None) -> str:
-    """Return a number, a yes or no, or a text; ``digits`` are the decimals of a number."""
+def bare(value: Any, decimals: int | None = None) -> str:
+    """Return a number, a yes or no, or a text; ``decimals`` are the decimals of a number."""
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
-        return plain(value, 4 if digits is None else digits)
+        return plain(value, 4 if decimals is None else decimals)
     return value.replace("_", " ") if isinstance(value, str) else str(value)
 
 
@@ -101,25 +105,25 @@ def _measured(
     uncertainties: Sequence[Any],
     bare_digits: int | None,
 ) -> str:
-    digits = value.get("decimals", 4 if bare_digits is None else bare_digits)
+    decimals = value.get("decimals", 4 if bare_digits is None else bare_digits)
     if REMARK in value:
         uncertainties = [None] * len(numbers)
     each = ", ".join(
-        _with_uncertainty(v, u, digits) for v, u in zip(numbers, uncertainties, strict=True)
+        _with_uncertainty(v, u, decimals) for v, u in zip(numbers, uncertainties, strict=True)
     )
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_uncertainty(value: Any, uncertainty: float | None, digits: int) -> str:
+def _with_uncertainty(value: Any, uncertainty: float | None, decimals: int) -> str:
     """Return a number with its expanded uncertainty, where it has one."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
-    text = plain(value, digits)
+    text = plain(value, decimals)
     return (
         text
         if uncertainty is None
-        else f"{text} ± {plain(uncertainty, uncertainty_digits(uncertainty, digits))}"
+        else f"{text} ± {plain(uncertainty, uncertainty_digits(uncertainty, decimals))}"
     )
 
 
@@ -136,11 +140,11 @@ def judged_number(value: Any) -> str:
     return quantity(value) if isinstance(value, Mapping) else bare(value)
 
 
-def uncertainty_digits(uncertainty: float, digits: int) -> int:
+def uncertainty_digits(uncertainty: float, decimals: int) -> int:
     """Return decimals enough for one figure of an uncertainty."""
-    while digits < 9 and round(uncertainty, digits) == 0:
-        digits += 1
-    return digits
+    while decimals < 9 and round(uncertainty, decimals) == 0:
+        decimals += 1
+    return decimals
 
 
 WIDTH = 100
@@ -319,4 +323,4 @@ def cell(member: Member, value: Any) -> str:
 def reading_text(reading: Mapping[str, str]) -> str:
     """Return a reading to take: what it is, and what measures it."""
     how = reading["instrument"]
-    return f"{reading['label']} ({how})" if how else reading["label"]
+    return f"{reading['description']} ({how})" if how else reading["description"]

@@ -54,7 +54,7 @@ class Check:
         Unique over all calculations, so that a whole job can address it.
     value : str
         Name of the result (or input) judged.
-    words : str
+    label : str
     default : callable or None
         Takes inputs and results, returns the ``Limit`` that judges when the request gives none;
         with ``each`` perhaps a tuple of them, one a member.
@@ -73,7 +73,7 @@ class Check:
 
     name: str
     value: str
-    words: str
+    label: str
     settle: str
     default: Callable[[Any, Any], Limit | tuple[Limit, ...] | None] | None = None
     inconclusive_fails: str = ""

@@ -23,9 +23,9 @@ class QuantityType:
     kind : Kind
     low, high : float
         Refused outside, in the canonical unit.
-    words : str
+    description : str
     example : float
-    digits : int
+    decimals : int
         Suggested decimals in the canonical unit.
     warn_low, warn_high : float or None
         Answered with a warning outside.
@@ -37,9 +37,9 @@ class QuantityType:
     kind: Kind
     low: float
     high: float
-    words: str
+    description: str
     example: float
-    digits: int = 3
+    decimals: int = 3
     warn_low: float | None = None
     warn_high: float | None = None
     instrument: str = ""
@@ -73,7 +73,7 @@ class QuantityType:
 class Field:
     """What all fields share: ``required`` follows from the dataclass default."""
 
-    words: str
+    description: str
     example: Any = None
 
     def public(self, name: str) -> str:
@@ -238,7 +238,7 @@ class ResultField(Field):
 
     kind: Kind | None = None
     kind_of: str = ""
-    digits: int | None = None
+    decimals: int | None = None
     formula: str = ""
     basis: str = ""
     source: str = ""

@@ -48,7 +48,7 @@ def _declare(field: Field, default: Any) -> Any:
 
 def quantity(
     of: QuantityType,
-    words: str,
+    description: str,
     *,
     default: Any = REQUIRED,
     example: Any = None,
@@ -56,12 +56,14 @@ def quantity(
 ) -> Any:
     """Declare a number with a unit; an exact one takes no uncertainty."""
     example = {None: of.example, NO_EXAMPLE: None}.get(example, example)
-    return _declare(QuantityField(words=words, type=of, example=example, exact=exact), default)
+    return _declare(
+        QuantityField(description=description, type=of, example=example, exact=exact), default
+    )
 
 
 def readings(
     of: QuantityType,
-    words: str,
+    description: str,
     *,
     least: int,
     most: int,
@@ -70,28 +72,32 @@ def readings(
     default: Any = REQUIRED,
 ) -> Any:
     """Declare a list of readings of one quantity."""
-    field = ReadingsField(words=words, type=of, least=least, most=most, gaps=gaps, example=example)
+    field = ReadingsField(
+        description=description, type=of, least=least, most=most, gaps=gaps, example=example
+    )
     return _declare(field, default)
 
 
 def any_quantity(
-    words: str,
+    description: str,
     *,
     example: tuple[float, str] | None,
     default: Any = REQUIRED,
     exact: bool = False,
 ) -> Any:
     """Declare a number with a unit of any kind; an exact one takes no uncertainty."""
-    return _declare(AnyQuantityField(words=words, example=example, exact=exact), default)
+    return _declare(
+        AnyQuantityField(description=description, example=example, exact=exact), default
+    )
 
 
-def unit_symbol(words: str, *, example: str, default: Any = REQUIRED) -> Any:
+def unit_symbol(description: str, *, example: str, default: Any = REQUIRED) -> Any:
     """Declare a unit symbol of any kind."""
-    return _declare(UnitField(words=words, example=example), default)
+    return _declare(UnitField(description=description, example=example), default)
 
 
 def number(
-    words: str,
+    description: str,
     *,
     low: float,
     high: float,
@@ -101,13 +107,18 @@ def number(
 ) -> Any:
     """Declare a bare number."""
     field = NumberField(
-        words=words, low=low, high=high, example=example, warn_low=warn[0], warn_high=warn[1]
+        description=description,
+        low=low,
+        high=high,
+        example=example,
+        warn_low=warn[0],
+        warn_high=warn[1],
     )
     return _declare(field, default)
 
 
 def numbers(
-    words: str,
+    description: str,
     *,
     low: float,
     high: float,
@@ -117,46 +128,52 @@ def numbers(
     default: Any = REQUIRED,
 ) -> Any:
     """Declare a list of bare numbers."""
-    field = NumbersField(words=words, low=low, high=high, least=least, most=most, example=example)
+    field = NumbersField(
+        description=description, low=low, high=high, least=least, most=most, example=example
+    )
     return _declare(field, default)
 
 
-def count(words: str, *, low: int, high: int, example: int, default: Any = REQUIRED) -> Any:
+def count(description: str, *, low: int, high: int, example: int, default: Any = REQUIRED) -> Any:
     """Declare a whole number."""
-    return _declare(CountField(words=words, low=low, high=high, example=example), default)
+    return _declare(
+        CountField(description=description, low=low, high=high, example=example), default
+    )
 
 
-def flag(words: str, *, default: Any = REQUIRED, example: bool = True) -> Any:
+def flag(description: str, *, default: Any = REQUIRED, example: bool = True) -> Any:
     """Declare a yes or no."""
-    return _declare(FlagField(words=words, example=example), default)
+    return _declare(FlagField(description=description, example=example), default)
 
 
 def choice(
-    words: str, choices: Mapping[str, str], *, example: str | None, default: Any = REQUIRED
+    description: str, choices: Mapping[str, str], *, example: str | None, default: Any = REQUIRED
 ) -> Any:
     """Declare one of a closed list of tokens."""
-    return _declare(ChoiceField(words=words, choices=choices, example=example), default)
+    return _declare(ChoiceField(description=description, choices=choices, example=example), default)
 
 
 def some_of(
-    words: str,
+    description: str,
     choices: Mapping[str, str],
     *,
     example: tuple[str, ...],
     default: Any = REQUIRED,
 ) -> Any:
     """Declare some of a closed list of tokens."""
-    return _declare(ChoicesField(words=words, choices=choices, example=example), default)
+    return _declare(
+        ChoicesField(description=description, choices=choices, example=example), default
+    )
 
 
-def text(words: str, *, example: str, longest: int = 400, default: Any = REQUIRED) -> Any:
+def text(description: str, *, example: str, longest: int = 400, default: Any = REQUIRED) -> Any:
     """Declare free text."""
-    return _declare(TextField(words=words, example=example, longest=longest), default)
+    return _declare(TextField(description=description, example=example, longest=longest), default)
 
 
 def records(
     record: type,
-    words: str,
+    description: str,
     *,
     least: int = 1,
     most: int = 50,
@@ -167,43 +184,45 @@ def records(
 
     An empty example is none at all.
     """
-    field = RecordsField(words=words, record=record, least=least, most=most, example=example)
+    field = RecordsField(
+        description=description, record=record, least=least, most=most, example=example
+    )
     return _declare(field, default)
 
 
-def section(record: type, words: str) -> Any:
+def section(record: type, description: str) -> Any:
     """Declare an optional group of fields."""
-    return _declare(SectionField(words=words, record=record), None)
+    return _declare(SectionField(description=description, record=record), None)
 
 
 def limit_side(check: str, side: str) -> Any:
     """Declare one side of the request's own limit of ``check``; the engine fills it."""
-    return _declare(LimitSideField(words="", check=check, side=side), None)
+    return _declare(LimitSideField(description="", check=check, side=side), None)
 
 
 def limit_of(check: str) -> Any:
     """Declare the request's own limit of ``check``, whole; the engine fills it."""
-    return _declare(LimitSideField(words="", check=check), None)
+    return _declare(LimitSideField(description="", check=check), None)
 
 
 def findings_so_far() -> Any:
     """Declare the verdicts of a composite's earlier parts; the engine fills them."""
-    return _declare(FindingsField(words=""), ())
+    return _declare(FindingsField(description=""), ())
 
 
 def usual_figures() -> Any:
     """Declare whether common-practice figures may stand in; the engine fills it."""
-    return _declare(UsualFiguresField(words=""), True)
+    return _declare(UsualFiguresField(description=""), True)
 
 
 def uncertainty_of(name: str) -> Any:
     """Declare the standard uncertainty stated of another input; the engine fills it."""
-    return _declare(UncertaintyOfField(words="", of=name), None)
+    return _declare(UncertaintyOfField(description="", of=name), None)
 
 
 def memoised() -> Any:
     """Declare a choice that the record makes once in its ``__post_init__``."""
-    return _declare(HeldField(words=""), None)
+    return _declare(HeldField(description=""), None)
 
 
 def field_like(record: type, name: str, *, default: Any = None, **changed: Any) -> Any:
@@ -217,7 +236,7 @@ Taken = tuple[type, tuple[str | tuple[str, str], ...]]
 
 
 def partial_record(
-    name: str, words: str, *taken: Taken, without_example: tuple[str, ...] = ()
+    name: str, description: str, *taken: Taken, without_example: tuple[str, ...] = ()
 ) -> type:
     """Make a record of fields as other records have them, all optional.
 
@@ -231,14 +250,14 @@ def partial_record(
             none = () if isinstance(declared(other)[there], RecordsField) else None
             changed = {"example": none} if here in without_example else {}
             fields.append((here, Any, field_like(other, there, **changed)))
-    namespace = {"__doc__": words}
+    namespace = {"__doc__": description}
     return dataclasses.make_dataclass(name, fields, namespace=namespace, frozen=True, kw_only=True)
 
 
-def result(words: str, **about: Any) -> Any:
+def result(description: str, **about: Any) -> Any:
     """Declare a result; see ``ResultField`` for what may be said about it."""
     default = about.pop("default", REQUIRED)
-    return _declare(ResultField(words=words, **about), default)
+    return _declare(ResultField(description=description, **about), default)
 
 
 @dataclass_transform(

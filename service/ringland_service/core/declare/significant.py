@@ -25,14 +25,14 @@ def significant_digits(number: float) -> int:
     return max(len(mantissa), 1)
 
 
-def decimals(number: float, digits: int) -> int:
+def decimals_for(number: float, digits: int) -> int:
     """Return the decimals that show a number with so many significant digits."""
     if number == 0.0:
         return 0
     return max(digits - 1 - math.floor(math.log10(abs(number))), 0)
 
 
-def kind_and_digits(field: Field, inputs: Any) -> tuple[Kind | None, int | None]:
+def kind_and_decimals(field: Field, inputs: Any) -> tuple[Kind | None, int | None]:
     """Return the kind of a field's value and its suggested decimals in the canonical unit.
 
     A result that takes its kind from an input of any kind takes the digits from there too.
@@ -40,6 +40,6 @@ def kind_and_digits(field: Field, inputs: Any) -> tuple[Kind | None, int | None]
     if isinstance(field, ResultField):
         if field.kind_of:
             of: Quantified = getattr(inputs, field.kind_of)
-            return of.kind, decimals(of.value, significant_digits(of.given) + 1)
-        return field.kind, field.digits
-    return kind_of(field), field.type.digits if isinstance(field, QuantityField) else None
+            return of.kind, decimals_for(of.value, significant_digits(of.given) + 1)
+        return field.kind, field.decimals
+    return kind_of(field), field.type.decimals if isinstance(field, QuantityField) else None

@@ -14,7 +14,7 @@ class Material:
     ----------
     id : str
         Token on the wire.
-    words : str
+    label : str
     alpha : float
         Coefficient that stands in where only the material is known [1/K].
     low, high : float
@@ -25,7 +25,7 @@ class Material:
     """
 
     id: str
-    words: str
+    label: str
     alpha: float
     low: float
     high: float
@@ -40,7 +40,7 @@ MATERIALS: dict[str, Material] = {
     )
     for row in read_table("materials")
 }
-MATERIAL_CHOICES: dict[str, str] = {m.id: m.words for m in MATERIALS.values()}
+MATERIAL_CHOICES: dict[str, str] = {m.id: m.label for m in MATERIALS.values()}
 
 UNKNOWN = "unknown"
 BORE_KINDS: dict[str, str] = {

@@ -45,7 +45,7 @@ class LimitRow:
 
     id: str
     check: str
-    words: str
+    label: str
     kind: str
     low: float | None = None
     high: float | None = None
@@ -56,7 +56,7 @@ class LimitRow:
     def limit(self, times: Number = 1.0) -> Limit:
         """Return the row as a limit, scaled where the row is a share of something."""
         scaled = [None if side is None else side * times for side in (self.low, self.high)]
-        return Limit(scaled[0], scaled[1], self.standing, f"{self.words}; {self.source}")
+        return Limit(scaled[0], scaled[1], self.standing, f"{self.label}; {self.source}")
 
     def only_high(self) -> "LimitRow":
         """Return the row without its lower side."""
@@ -74,7 +74,7 @@ class Grade:
     """A ladder of grading words; the first step that a value meets gives the word."""
 
     id: str
-    words: str
+    label: str
     steps: tuple[dict[str, Any], ...]
     otherwise: str
     standing: str = "common_practice"

@@ -12,14 +12,14 @@ def _length(
     low: float,
     high: float,
     example: float,
-    words: str,
+    description: str,
     instrument: str = "",
     *,
-    digits: int = 2,
+    decimals: int = 2,
     warn: tuple[float | None, float | None] = (None, None),
 ) -> QuantityType:
     return QuantityType(
-        name, kinds.LENGTH, low, high, words, example, digits, warn[0], warn[1], instrument
+        name, kinds.LENGTH, low, high, description, example, decimals, warn[0], warn[1], instrument
     )
 
 
@@ -38,7 +38,7 @@ SQUISH_UNCERTAINTY = _length(
     0.3,
     0.04,
     "uncertainty of a squish reading, expanded (k = 2)",
-    digits=3,
+    decimals=3,
 )
 SOLDER_WIRE = _length(
     "solder_wire", 0.3, 8, 2.0, "solder before it was crushed", "calliper, 0.02 mm"

@@ -13,13 +13,13 @@ def _length(
     low: float,
     high: float,
     example: float,
-    words: str,
+    description: str,
     instrument: str = "",
-    digits: int = 2,
+    decimals: int = 2,
     warn: tuple[float | None, float | None] = (None, None),
 ) -> QuantityType:
     return QuantityType(
-        name, kinds.LENGTH, low, high, words, example, digits, warn[0], warn[1], instrument
+        name, kinds.LENGTH, low, high, description, example, decimals, warn[0], warn[1], instrument
     )
 
 
@@ -32,7 +32,7 @@ STRAIGHTEDGE = _length(
     "straightedge and feeler, 0.01 mm",
 )
 FACE_LENGTH = _length(
-    "face_length", 20, 800, 150.0, "longest side of a face", "rule, 1 mm", digits=0
+    "face_length", 20, 800, 150.0, "longest side of a face", "rule, 1 mm", decimals=0
 )
 SKIM_ALLOWANCE = _length(
     "skim_allowance",
@@ -49,7 +49,7 @@ ROUGHNESS = _length(
     0.0012,
     "roughness Ra of a face",
     "roughness tester or comparison plates",
-    digits=4,
+    decimals=4,
 )
 LOBE_HEIGHT = _length(
     "lobe_height",
@@ -58,7 +58,7 @@ LOBE_HEIGHT = _length(
     33.42,
     "height of a cam lobe, nose to heel",
     "outside micrometer, 0.001 mm",
-    digits=3,
+    decimals=3,
 )
 BASE_CIRCLE = _length(
     "base_circle",
@@ -67,10 +67,16 @@ BASE_CIRCLE = _length(
     26.05,
     "diameter of a cam's base circle",
     "outside micrometer, 0.001 mm",
-    digits=3,
+    decimals=3,
 )
 CHAIN_PITCH = _length(
-    "chain_pitch", 4, 13, 6.35, "pitch of a timing chain or toothed belt", "maker's sheet", digits=3
+    "chain_pitch",
+    4,
+    13,
+    6.35,
+    "pitch of a timing chain or toothed belt",
+    "maker's sheet",
+    decimals=3,
 )
 STACK_LOWERED = _length(
     "stack_lowered",
@@ -103,7 +109,7 @@ LOSS_PER_DEGREE = _length(
     0.06,
     "valve-to-piston clearance lost for each crank degree",
     "cam sheet, or measured at two timings",
-    digits=3,
+    decimals=3,
     warn=(0.03, 0.1),
 )
 VALVE_EVENT = QuantityType(

@@ -13,14 +13,23 @@ def _length(
     low: float,
     high: float,
     example: float,
-    words: str,
-    digits: int = 3,
+    description: str,
+    decimals: int = 3,
     warn: tuple[float, float] | None = None,
     instrument: str = "",
 ) -> QuantityType:
     warn_low, warn_high = warn or (None, None)
     return QuantityType(
-        name, kinds.LENGTH, low, high, words, example, digits, warn_low, warn_high, instrument
+        name,
+        kinds.LENGTH,
+        low,
+        high,
+        description,
+        example,
+        decimals,
+        warn_low,
+        warn_high,
+        instrument,
     )
 
 
@@ -39,7 +48,7 @@ STROKE = _length(
     150,
     66.0,
     "stroke",
-    digits=2,
+    decimals=2,
     warn=(20, 120),
     instrument="maker's sheet, or depth gauge, 0.02 mm",
 )
@@ -49,7 +58,7 @@ ROD = _length(
     300,
     112.0,
     "rod length, centre to centre",
-    digits=2,
+    decimals=2,
     instrument="maker's sheet, or calliper between bores plus half diameters, 0.05 mm",
 )
 PIN_OFFSET = _length(
@@ -58,7 +67,7 @@ PIN_OFFSET = _length(
     5,
     1.0,
     "offset of the piston pin from the cylinder axis",
-    digits=2,
+    decimals=2,
     warn=(-2, 2),
     instrument="maker's sheet",
 )
@@ -68,7 +77,7 @@ GASKET_BORE = _length(
     172,
     69.5,
     "bore of the head gasket",
-    digits=2,
+    decimals=2,
     instrument="calliper, 0.02 mm",
 )
 GASKET_THICKNESS = _length(
@@ -103,16 +112,23 @@ HEIGHT_ABOVE_SKIRT = _length(
     80,
     12.0,
     "height above the skirt bottom",
-    digits=1,
+    decimals=1,
     warn=(3, 30),
     instrument="calliper, 0.5 mm",
 )
 DEPTH = _length(
-    "depth", 0, 300, 25.0, "depth below the deck", digits=1, instrument="depth gauge, 1 mm"
+    "depth", 0, 300, 25.0, "depth below the deck", decimals=1, instrument="depth gauge, 1 mm"
 )
 CLEARANCE = _length("fit_clearance", -3, 5, 0.04, "diametral clearance")
 RING_GAP = _length(
-    "ring_gap", 0, 5, 0.21, "ring end gap", warn=(0.05, 1.5), digits=2, instrument="feeler, 0.01 mm"
+    "ring_gap",
+    0,
+    5,
+    0.21,
+    "ring end gap",
+    warn=(0.05, 1.5),
+    decimals=2,
+    instrument="feeler, 0.01 mm",
 )
 PORT_TOP = _length(
     "port_top",
@@ -120,7 +136,7 @@ PORT_TOP = _length(
     120,
     31.0,
     "top edge of a port below the deck",
-    digits=2,
+    decimals=2,
     instrument="depth gauge on the port edge, 0.05 mm",
 )
 PISTON_EDGE = _length(
@@ -129,19 +145,19 @@ PISTON_EDGE = _length(
     10,
     0.0,
     "piston edge at the port below the deck at top dead centre",
-    digits=2,
+    decimals=2,
     instrument="depth gauge, 0.05 mm",
 )
-GASKET_CHANGE = _length("gasket_change", -3, 3, 0.3, "base gasket thinner by", digits=2)
-DECK_TAKEN_OFF = _length("deck_taken_off", 0, 3, 0.1, "metal taken off the deck", digits=2)
-LIFT = _length("closing_lift", 0, 1.5, 0.2, "valve lift at which an angle is stated", digits=2)
+GASKET_CHANGE = _length("gasket_change", -3, 3, 0.3, "base gasket thinner by", decimals=2)
+DECK_TAKEN_OFF = _length("deck_taken_off", 0, 3, 0.1, "metal taken off the deck", decimals=2)
+LIFT = _length("closing_lift", 0, 1.5, 0.2, "valve lift at which an angle is stated", decimals=2)
 LAND = _length(
     "land",
     17,
     165,
     67.6,
     "diameter of the piston's top land",
-    digits=2,
+    decimals=2,
     instrument="outside micrometer, 0.01 mm",
 )
 LAND_HEIGHT = _length(
@@ -150,7 +166,7 @@ LAND_HEIGHT = _length(
     30,
     5.0,
     "height of the top land, crown edge to top ring",
-    digits=2,
+    decimals=2,
     warn=(1, 15),
     instrument="calliper, 0.05 mm",
 )
@@ -160,10 +176,10 @@ PLUG_DIAMETER = _length(
     20,
     13.35,
     "mean of the plug thread's major and minor diameter",
-    digits=2,
+    decimals=2,
     instrument="calliper, 0.05 mm",
 )
-PLUG_REACH = _length("plug_reach", 3, 30, 19.0, "reach of the plug thread", digits=2)
+PLUG_REACH = _length("plug_reach", 3, 30, 19.0, "reach of the plug thread", decimals=2)
 LENGTH = _length("length", 0.001, 1000, 72.036, "length or diameter of a part")
 GROOVE = _length(
     "groove",
@@ -187,7 +203,7 @@ SIDE_CLEARANCE = _length(
     1,
     0.06,
     "side clearance of a ring in its groove",
-    digits=2,
+    decimals=2,
     warn=(0.02, 0.3),
     instrument="feeler, 0.01 mm",
 )
@@ -197,7 +213,7 @@ GROOVE_ROOT = _length(
     160,
     61.7,
     "diameter of the piston at the root of a ring groove",
-    digits=2,
+    decimals=2,
     instrument="calliper, 0.02 mm",
 )
 RING_THICKNESS = _length(
@@ -206,7 +222,7 @@ RING_THICKNESS = _length(
     8,
     2.7,
     "radial thickness of a ring",
-    digits=2,
+    decimals=2,
     instrument="outside micrometer, 0.01 mm",
 )
 PIN = _length(
@@ -231,7 +247,7 @@ BIG_END_SIDE = _length(
     3,
     0.42,
     "side clearance of the big end between the crank's cheeks",
-    digits=2,
+    decimals=2,
     warn=(0.05, 1.5),
     instrument="feeler, 0.01 mm",
 )
@@ -250,7 +266,7 @@ TIP_ROCK = _length(
     10,
     1.35,
     "whole sideways rock at the small end",
-    digits=2,
+    decimals=2,
     warn=(0, 5),
     instrument="dial indicator, 0.01 mm",
 )
@@ -260,7 +276,7 @@ BIG_END_WIDTH = _length(
     60,
     17.0,
     "width of the rod's big end",
-    digits=2,
+    decimals=2,
     instrument="calliper, 0.02 mm",
 )
 RUN_OUT = _length(

@@ -13,13 +13,13 @@ def _length(
     low: float,
     high: float,
     example: float,
-    words: str,
-    digits: int = 3,
+    description: str,
+    decimals: int = 3,
     warn: tuple[float | None, float | None] = (None, None),
     instrument: str = "",
 ) -> QuantityType:
     return QuantityType(
-        name, kinds.LENGTH, low, high, words, example, digits, warn[0], warn[1], instrument
+        name, kinds.LENGTH, low, high, description, example, decimals, warn[0], warn[1], instrument
     )
 
 

@@ -76,7 +76,7 @@ def _tabled(instrument: str, kind: str) -> tuple[float, float]:
     """Return u of the bench instrument that the words begin with, from the table's figures."""
     words = instrument.replace("-", " ")
     for row in TYPICAL.values():
-        starts = (row["kind"].replace("_", " "), row["words"])
+        starts = (row["kind"].replace("_", " "), row["label"])
         if row["reads"] == kind and words.startswith(starts):
             parts = (
                 row.get("max_permissible_error", 0.0) / ROOT3,

@@ -13,21 +13,24 @@ def _length(
     low: float,
     high: float,
     example: float,
-    words: str,
+    description: str,
     instrument: str,
-    digits: int = 2,
+    decimals: int = 2,
     warn: tuple[float | None, float | None] = (None, None),
 ) -> QuantityType:
     return QuantityType(
-        name, kinds.LENGTH, low, high, words, example, digits, warn[0], warn[1], instrument
+        name, kinds.LENGTH, low, high, description, example, decimals, warn[0], warn[1], instrument
     )
 
 
 def _angle(
-    name: str, example: float, words: str, warn: tuple[float | None, float | None] = (None, None)
+    name: str,
+    example: float,
+    description: str,
+    warn: tuple[float | None, float | None] = (None, None),
 ) -> QuantityType:
     by = "maker's sheet, or protractor, 0.5°"
-    return QuantityType(name, kinds.ANGLE, 10, 80, words, example, 1, warn[0], warn[1], by)
+    return QuantityType(name, kinds.ANGLE, 10, 80, description, example, 1, warn[0], warn[1], by)
 
 
 GUIDE = _length(

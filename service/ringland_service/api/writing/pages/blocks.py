@@ -21,7 +21,7 @@ _TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
 class Row:
     """One figure: what it is, and its value with unit."""
 
-    words: str
+    label: str
     value: str
 
 
@@ -46,7 +46,7 @@ class Table:
 class Points:
     """Several texts under what they are."""
 
-    words: str
+    label: str
     texts: tuple[str, ...]
 
 
@@ -68,7 +68,7 @@ class Section:
 class Judged:
     """A verdict in texts; ``token`` is the word of the wire, for the style."""
 
-    words: str
+    label: str
     value: str
     limit: str
     standing: str
@@ -99,9 +99,9 @@ def section(title: str, given: Iterable[tuple[Member, Any]]) -> Section:
             tables.append(table(text.words_of(member.name), member, value))
         elif text.is_long_list(member, value, LONG):
             texts = tuple(bare_text(member, one) for one in value)
-            points.append(Points(member.field.words, texts))
+            points.append(Points(member.field.description, texts))
         elif value not in ([], "", None):
-            rows.append(Row(member.field.words, value_text(member, value)))
+            rows.append(Row(member.field.description, value_text(member, value)))
     return Section(title, tuple(rows), tuple(points), tuple(tables))
 
 
@@ -149,7 +149,7 @@ def bare_text(member: Member, value: Any) -> str:
         return text.bare(value) if _TOKEN.fullmatch(value) else value
     if isinstance(member.field, NumberField) and isinstance(value, float):
         return text.plain(value)
-    return text.bare(value, member.digits)
+    return text.bare(value, member.decimals)
 
 
 def given(record: type, values: Mapping[str, Any], leave_out: Sequence[str] = ()) -> list[Section]:
@@ -188,7 +188,7 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         remarks.append(f"Because {WHY[verdict['why']]}")
         remarks.append(f"To judge it: {verdict['to_judge']}")
     return Judged(
-        words=text.judged_on(verdict),
+        label=text.judged_on(verdict),
         value=text.value_text(verdict),
         limit=text.limit_sides(limit),
         standing=text.STANDING_WORDS[limit["standing"]],

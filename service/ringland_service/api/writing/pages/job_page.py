@@ -47,7 +47,7 @@ class Decision:
     """The decision in words, the reason for it, and how every way stands."""
 
     title: str
-    words: str
+    label: str
     reason: str
     rest: blocks.Section
 

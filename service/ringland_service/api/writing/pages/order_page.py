@@ -30,7 +30,7 @@ class Size:
 
     name: str
     value: str
-    words: str
+    label: str
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ from ringland_service.api.writing.pictures.surveyed import Axis, Line, Surveyed
 WIDTH = 760.0
 LEFT, RIGHT, TOP, BOTTOM = 84.0, 470.0, 156.0, 596.0
 ROW = 17.0
-# Readings that are all equal still get a scale of so many last digits.
+# Readings that are all equal still get a scale of so many last decimals.
 LEAST_DIGITS = 20
 # A line further out than this leaves the readings too small to read, and is told beside them.
 MOST_STRETCH = 10.0
@@ -145,7 +145,7 @@ def size_scale(drawn: Surveyed) -> Scale:
         for sign in (-1, 1)
     ]
     low, high = min(ends), max(ends)
-    missing = LEAST_DIGITS * 10.0**-drawn.digits - (high - low)
+    missing = LEAST_DIGITS * 10.0**-drawn.decimals - (high - low)
     if missing > 0.0:
         low, high = low - missing / 2, high + missing / 2
     most = MOST_STRETCH * (high - low)
@@ -239,7 +239,7 @@ def _rows(drawn: Surveyed, down: Scale) -> tuple[Row, ...]:
 
 
 def _size(drawn: Surveyed, value: float | None) -> str:
-    return "–" if value is None else text.plain(value, drawn.digits)
+    return "–" if value is None else text.plain(value, drawn.decimals)
 
 
 def _difference(drawn: Surveyed, i: int) -> str:

@@ -26,7 +26,7 @@ class Entry:
     """One entry of the legend: the sign drawn, and its words."""
 
     sign: str
-    words: str
+    label: str
     x: float
     y: float
 
@@ -67,7 +67,7 @@ def drawing(calculation: Calculation, found: Mapping[str, Any], *, alone: bool) 
 
 def size_text(drawn: Surveyed, value: float) -> str:
     """Return a diameter with its unit."""
-    return f"{text.plain(value, drawn.digits)} {drawn.unit}"
+    return f"{text.plain(value, drawn.decimals)} {drawn.unit}"
 
 
 def _shape(calculation: Calculation, result: Mapping[str, Any]) -> list[str]:
@@ -97,7 +97,7 @@ def _legend(drawn: Surveyed, scene: layout.Scene) -> list[Entry]:
 
 
 def _line_words(drawn: Surveyed, scene: layout.Scene, line: Line, about: str) -> str:
-    told_ = f"{about.format(size_text(drawn, line.size))} ({line.words})"
+    told_ = f"{about.format(size_text(drawn, line.size))} ({line.label})"
     if scene.across.holds(line.size):
         return told_
     return f"{told_}, off scale"
@@ -118,7 +118,7 @@ def _uncertainty(drawn: Surveyed, axis: Axis) -> str:
     value = {
         "value": 0.0,
         "unit": drawn.unit,
-        "decimals": drawn.digits,
+        "decimals": drawn.decimals,
         "uncertainty": axis.uncertainty,
     }
     return "±" + text.quantity(value).partition("±")[2]
@@ -136,6 +136,6 @@ def told(drawn: Surveyed, found: Mapping[str, Any]) -> str:
         at = f"{text.plain(depth, drawn.depth_digits)} {drawn.depth_unit}"
         texts.append(f"At {at} below the deck: {', '.join(shown)}.")
     if drawn.new is not None:
-        texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.words}.")
+        texts.append(f"New size {size_text(drawn, drawn.new.size)}, {drawn.new.label}.")
     texts += [f"{v['label']}: {WORDS[v['verdict']]}." for v in found["verdicts"]]
     return " ".join(texts)

@@ -21,7 +21,7 @@ class Line:
     """A size that the bore is held against, and what it is."""
 
     size: float
-    words: str
+    label: str
 
 
 @dataclass(frozen=True)
@@ -29,7 +29,7 @@ class Surveyed:
     """A survey as drawn, from the deck down; all sizes in one unit, as the answer has them."""
 
     unit: str
-    digits: int
+    decimals: int
     depth_unit: str
     depth_digits: int
     depths: tuple[float, ...]
@@ -67,7 +67,7 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     new = _new(result)
     return Surveyed(
         unit=result["largest"]["unit"],
-        digits=result["largest"]["decimals"],
+        decimals=result["largest"]["decimals"],
         depth_unit=depth["unit"],
         depth_digits=depth["decimals"],
         depths=tuple(depth["values"][i] for i in order),

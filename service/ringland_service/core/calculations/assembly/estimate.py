@@ -122,59 +122,59 @@ class Outputs:
 
     parts_lines: tuple[float, ...] | None = result(
         "each line of parts, without markup and tax",
-        digits=2,
+        decimals=2,
         basis="quantity times price",
         source=SUMS,
         default=None,
     )
     machine_lines: tuple[float, ...] | None = result(
         "each line of the machine shop, without markup and tax",
-        digits=2,
+        decimals=2,
         basis="quantity times price",
         source=SUMS,
         default=None,
     )
     parts_cost: Number = result(
-        "parts, without markup and tax", digits=2, basis="sum of the lines", source=SUMS
+        "parts, without markup and tax", decimals=2, basis="sum of the lines", source=SUMS
     )
     machine_cost: Number = result(
-        "machine shop, without markup and tax", digits=2, basis="sum of the lines", source=SUMS
+        "machine shop, without markup and tax", decimals=2, basis="sum of the lines", source=SUMS
     )
     labour_cost: Number = result(
-        "labour, without tax", digits=2, basis="hours times the rate", source=SUMS
+        "labour, without tax", decimals=2, basis="hours times the rate", source=SUMS
     )
     subtotal: Number = result(
         "all with markups, without contingency and tax",
-        digits=2,
+        decimals=2,
         formula="parts_cost * (1 + parts_markup) + machine_cost * (1 + machine_markup)"
         " + labour_cost + consumables",
         source=SUMS,
     )
     with_contingency: Number = result(
         "with contingency, without tax",
-        digits=2,
+        decimals=2,
         formula="subtotal * (1 + contingency)",
         source=SUMS,
     )
     labour_tax_used: Number = result(
-        "tax on labour that was used", digits=4, basis="as given, else the tax", source=SUMS
+        "tax on labour that was used", decimals=4, basis="as given, else the tax", source=SUMS
     )
     total_with_tax: Number = result(
         "with contingency and tax, not rounded",
-        digits=2,
+        decimals=2,
         formula="(1 + contingency) * ((subtotal - labour_cost) * (1 + tax)"
         " + labour_cost * (1 + labour_tax_used))",
         source=SUMS,
     )
     to_quote: Number = result(
         "amount to quote: the total rounded once, half up; lines and subtotals are not rounded",
-        digits=2,
+        decimals=2,
         basis="total with tax, rounded half up to the decimals of the currency",
         source=SUMS,
     )
     repair_over_replacement: Number | None = result(
         "total with contingency and tax over the price of a replacement",
-        digits=3,
+        decimals=3,
         formula="total_with_tax / replacement_cost",
         source=NO_SOURCE,
         default=None,

@@ -49,28 +49,28 @@ class Outputs:
     oil_ml: Number = result(
         "oil for this fuel",
         kind=kinds.LIQUID,
-        digits=0,
+        decimals=0,
         formula="1000 * fuel_l / ratio",
         source=RATIO,
     )
     oil_of_fuel_pct: Number = result(
         "oil, share of the fuel",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 / ratio",
         source=RATIO,
     )
     oil_of_mix_pct: Number = result(
         "oil, share of the mix",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 / (ratio + 1)",
         source=RATIO,
     )
     oil_in_tank_ml: Number | None = result(
         "oil already in the tank",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="1000 * tank_has_l / (tank_ratio + 1)",
         source=RATIO,
         default=None,
@@ -78,7 +78,7 @@ class Outputs:
     fuel_in_tank_ml: Number | None = result(
         "fuel already in the tank, without its oil",
         kind=kinds.LIQUID,
-        digits=0,
+        decimals=0,
         formula="1000 * tank_has_l - oil_in_tank_ml",
         source=RATIO,
         default=None,
@@ -86,7 +86,7 @@ class Outputs:
     oil_to_bring_tank_to_ratio_ml: Number | None = result(
         "oil that brings the tank's mix to the ratio; 0 where it holds enough",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="max(fuel_in_tank_ml / ratio - oil_in_tank_ml, 0)",
         source=RATIO,
         default=None,
@@ -94,7 +94,7 @@ class Outputs:
     fuel_to_bring_tank_to_ratio_ml: Number | None = result(
         "fuel without oil that brings the tank's mix to the ratio; 0 where it holds enough",
         kind=kinds.LIQUID,
-        digits=0,
+        decimals=0,
         formula="max(oil_in_tank_ml * ratio - fuel_in_tank_ml, 0)",
         source=RATIO,
         default=None,

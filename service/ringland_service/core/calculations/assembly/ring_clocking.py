@@ -29,7 +29,7 @@ class Outputs:
     compression_gap_separation_deg: Number | None = result(
         "smallest angle between two compression gaps",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore, over all pairs",
         source=PLANE,
         default=None,
@@ -37,7 +37,7 @@ class Outputs:
     compression_gap_to_axis_deg: Number | None = result(
         "smallest angle from a compression gap to the thrust or the pin axis",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore to either end of either axis",
         source=PLANE,
         default=None,
@@ -45,7 +45,7 @@ class Outputs:
     rail_arc_from_expander_mm: Number | None = result(
         "shortest arc from a rail's gap to the expander's",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="π times bore times the smallest angle, over 360°",
         source=PLANE,
         default=None,
@@ -53,7 +53,7 @@ class Outputs:
     rail_to_compression_gap_deg: Number | None = result(
         "smallest angle from a rail's gap to a compression gap",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="smallest angle round the bore, over all pairs",
         source=PLANE,
         default=None,
@@ -75,7 +75,7 @@ class Outputs:
     proposed_gaps_deg: tuple[float, ...] | None = result(
         "places for the gaps, in the order given, that break no limit",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         basis="compression gaps off the axes and evenly round the bore, the expander between two, "
         "rails either side of it or across",
         source=COMMON,
@@ -85,7 +85,7 @@ class Outputs:
     pin_to_window_deg: tuple[float, ...] | None = result(
         "from each pin to the nearest edge of a port window",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="smallest angle round the bore to any edge",
         source=PLANE,
         default=None,
@@ -93,7 +93,7 @@ class Outputs:
     ring_end_margin_mm: tuple[float, ...] | None = result(
         "wall between each ring's end and the nearest window, in the order of the pins",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="π times bore times the angle over 360°, less the half-width of the ring ends",
         source=PLANE,
         default=None,
@@ -101,7 +101,7 @@ class Outputs:
     smallest_ring_end_margin_mm: Number | None = result(
         "the smallest of these margins",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="smallest of the margins",
         source=PLANE,
         default=None,

@@ -89,27 +89,27 @@ class Outputs:
     mean_piston_speed_at_rated_m_s: Number = result(
         "mean piston speed at rated speed",
         kind=kinds.VELOCITY,
-        digits=1,
+        decimals=1,
         formula="2 * stroke_mm * rated_speed_rpm / 60000",
         source=HEYWOOD,
     )
     step_speed_rpm: tuple[float, ...] = result(
         "highest speed of each step",
         kind=kinds.ROTATION,
-        digits=0,
+        decimals=0,
         basis="share times rated speed",
         source=COMMON,
     )
     step_mean_speed_m_s: tuple[float, ...] = result(
         "mean piston speed of each step",
         kind=kinds.VELOCITY,
-        digits=1,
+        decimals=1,
         basis="2 times stroke times the step's speed, over 60000",
         source=HEYWOOD,
     )
     total_minutes: Number | None = result(
         "minutes of all steps together",
-        digits=0,
+        decimals=0,
         basis="sum of the steps' minutes",
         source="arithmetic",
         default=None,
@@ -117,7 +117,7 @@ class Outputs:
     compression_change_kpa_diff: Number | None = result(
         "change of compression",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=0,
+        decimals=0,
         formula="compression_after_kpa - compression_before_kpa",
         source="arithmetic",
         default=None,
@@ -125,7 +125,7 @@ class Outputs:
     compression_change_percent_pct: Number | None = result(
         "change of compression, share of the reading before",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (compression_after_kpa / compression_before_kpa - 1)",
         source="arithmetic",
         default=None,
@@ -133,7 +133,7 @@ class Outputs:
     leak_change_pct: Number | None = result(
         "change of leak-down, in points",
         kind=kinds.PERCENT,
-        digits=0,
+        decimals=0,
         formula="leak_after_pct - leak_before_pct",
         source="arithmetic",
         default=None,

@@ -27,14 +27,14 @@ class Outputs:
     stages_nm: tuple[float, ...] = result(
         "torque at the fastener, stage by stage",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="each share times the final torque",
         source=NO_SOURCE,
     )
     wrench_setting_nm: Number | None = result(
         "final setting of the wrench, adapter on; without the wrench's length absent",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula="final_torque_nm * wrench_length_mm"
         " / (wrench_length_mm + adapter_extension_mm * cosd(adapter_angle_deg))",
         source=STATICS,
@@ -43,7 +43,7 @@ class Outputs:
     stage_settings_nm: tuple[float, ...] | None = result(
         "settings of the wrench, adapter on, stage by stage",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="each share times the final setting",
         source=STATICS,
         default=None,
@@ -51,7 +51,7 @@ class Outputs:
     torque_if_not_corrected_nm: Number | None = result(
         "what the fastener would get if the wrench were set to the final torque, adapter on",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula="final_torque_nm * (wrench_length_mm"
         " + adapter_extension_mm * cosd(adapter_angle_deg)) / wrench_length_mm",
         source=STATICS,
@@ -59,7 +59,7 @@ class Outputs:
     )
     nut_factor_used: Number | None = result(
         "nut factor that was used",
-        digits=3,
+        decimals=3,
         basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, "
         "b the bearing face over the thread, else of the lubricant",
         source=cited("{iso_16047}; {machine_design_nut_factor}"),
@@ -68,7 +68,7 @@ class Outputs:
     stress_area_used_mm2: Number | None = result(
         "stress area that was used",
         kind=kinds.AREA,
-        digits=2,
+        decimals=2,
         basis="as given, else π/4·((d2 + d3)/2)² with d2 = d − 0.6495·P and d3 = d − 1.2269·P",
         source=cited("{iso_724}; {iso_898_1_stress_area}"),
         default=None,
@@ -76,28 +76,28 @@ class Outputs:
     clamp_n: Number | None = result(
         "clamp load of the torque",
         kind=kinds.FORCE,
-        digits=0,
+        decimals=0,
         formula="1000 * final_torque_nm / (nut_factor_used * thread_diameter_mm)",
         source=TEXTBOOKS,
         default=None,
     )
     clamp_over_proof: Number | None = result(
         "clamp load over proof load, torsion left out",
-        digits=3,
+        decimals=3,
         formula="clamp_n / (stress_area_used_mm2 * proof_stress_mpa)",
         source=cited("{iso_898_1_proof_load}"),
         default=None,
     )
     clamp_over_proof_low: Number | None = result(
         "the same at the high end of the nut factor's band",
-        digits=3,
+        decimals=3,
         formula="clamp_over_proof / (1 + nut_factor_band)",
         source=TEXTBOOKS,
         default=None,
     )
     clamp_over_proof_high: Number | None = result(
         "the same at the low end of the nut factor's band",
-        digits=3,
+        decimals=3,
         formula="clamp_over_proof / (1 - nut_factor_band)",
         source=TEXTBOOKS,
         default=None,
@@ -105,14 +105,14 @@ class Outputs:
     torsion_stress_mpa: Number | None = result(
         "shear stress in the shank while it is tightened",
         kind=kinds.STRESS,
-        digits=0,
+        decimals=0,
         basis="16·F·(P/(2π) + 0.58·d2·µ)/(π·d0³), d0 = (d2 + d3)/2",
         source=cited("{vdi_2230}"),
         default=None,
     )
     combined_stress_over_proof: Number | None = result(
         "tension and torsion together over the proof stress",
-        digits=3,
+        decimals=3,
         formula="((clamp_n / stress_area_used_mm2)**2 + 3 * torsion_stress_mpa**2)**0.5"
         " / proof_stress_mpa",
         source=cited("distortion energy; {vdi_2230}"),
@@ -121,14 +121,14 @@ class Outputs:
     advance_mm: tuple[float, ...] | None = result(
         "how far the fastener goes in, angle stage by angle stage",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis="pitch times the turn over 360°",
         source="geometry of the helix",
         default=None,
     )
     engagement_over_diameter: Number | None = result(
         "thread engaged over its diameter",
-        digits=2,
+        decimals=2,
         formula="thread_engagement_mm / thread_diameter_mm",
         source=NO_SOURCE,
         default=None,

@@ -66,7 +66,7 @@ class Outputs:
     largest_mm: Number = result(
         "largest bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of all readings, at 20 °C",
         source=COMMON,
         extreme=True,
@@ -74,7 +74,7 @@ class Outputs:
     largest_at_depth_mm: Number = result(
         "depth of the largest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of that reading",
         source=COMMON,
         place=True,
@@ -88,7 +88,7 @@ class Outputs:
     smallest_mm: Number = result(
         "smallest bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of all readings, at 20 °C",
         source=COMMON,
         extreme=True,
@@ -96,7 +96,7 @@ class Outputs:
     smallest_at_depth_mm: Number = result(
         "depth of the smallest bore; of equals the one nearer the deck",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of that reading",
         source=COMMON,
         place=True,
@@ -110,7 +110,7 @@ class Outputs:
     mean_mm: Number = result(
         "mean bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of all readings, at 20 °C",
         source=COMMON,
     )
@@ -118,7 +118,7 @@ class Outputs:
         "mean of the two axes at the depth where it is largest: what a ring sees of the wear, "
         "since it follows the perimeter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the means of both axes at one depth, at 20 °C",
         source="the perimeter of a slightly oval bore is that of its mean diameter, plane geometry",
         extreme=True,
@@ -127,7 +127,7 @@ class Outputs:
     out_of_round_mm: Number | None = result(
         "largest out-of-round",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest difference of the two axes at one depth",
         source=DIAMETERS,
         extreme=True,
@@ -136,7 +136,7 @@ class Outputs:
     out_of_round_at_depth_mm: Number | None = result(
         "depth of the largest out-of-round",
         kind=kinds.LENGTH,
-        digits=1,
+        decimals=1,
         basis="depth of those two readings",
         source=COMMON,
         place=True,
@@ -145,7 +145,7 @@ class Outputs:
     taper_pin_axis_mm: Number | None = result(
         "taper along the pin axis, the largest difference anywhere on it",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest bore of that axis",
         source=DIAMETERS,
         extreme=True,
@@ -154,7 +154,7 @@ class Outputs:
     taper_thrust_axis_mm: Number | None = result(
         "taper along the thrust axis, the largest difference anywhere on it",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest bore of that axis",
         source=DIAMETERS,
         extreme=True,
@@ -163,7 +163,7 @@ class Outputs:
     signed_taper_pin_axis_mm: Number | None = result(
         "pin axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore at the shallowest less bore at the deepest reading of that axis",
         source=DIAMETERS,
         default=None,
@@ -171,7 +171,7 @@ class Outputs:
     signed_taper_thrust_axis_mm: Number | None = result(
         "thrust axis, top less bottom: what some makers call taper",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore at the shallowest less bore at the deepest reading of that axis",
         source=DIAMETERS,
         default=None,
@@ -179,7 +179,7 @@ class Outputs:
     barrel_mm: Number | None = result(
         "middle less ends: above zero wider in the middle",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of both axes at the depth nearest half-way (even count: of the two central "
         "depths) less the mean of the ends; depths read on one axis only are left out",
         source=DIAMETERS,
@@ -188,7 +188,7 @@ class Outputs:
     wear_mm: Number | None = result(
         "wear of the bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest bore less the unworn reference, else less the nominal bore",
         source=COMMON,
         extreme=True,

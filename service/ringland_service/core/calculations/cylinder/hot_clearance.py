@@ -98,14 +98,14 @@ class Outputs:
     cold_clearance_mm: Number = result(
         "clearance at 20 °C, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_mm - piston_size_mm",
         source="difference of two diameters",
     )
     hot_piston_mm: Number = result(
         "piston skirt when running",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="piston · (1 + its expansion · (its temperature − 20)); expansion as given, else of "
         "the alloy",
         source=EXPANSION,
@@ -113,28 +113,28 @@ class Outputs:
     hot_clearance_all_iron_mm: Number = result(
         "clearance when running, were the cylinder all iron",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(IRON),
         source=EXPANSION,
     )
     hot_clearance_sleeve_in_aluminium_mm: Number = result(
         "clearance when running, were it an iron sleeve in aluminium",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(SLEEVE),
         source=NO_SOURCE,
     )
     hot_clearance_plated_aluminium_mm: Number = result(
         "clearance when running, were it aluminium: plated, chromed or bare",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=_basis(ALUMINIUM),
         source=EXPANSION,
     )
     hot_clearance_mm: Number | None = result(
         "clearance when running in this bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore · (1 + its expansion · (its temperature − 20)) less the hot piston; expansion "
         "as given, else of the kind of bore",
         source=EXPANSION,

@@ -56,7 +56,7 @@ class Outputs:
     pin_piston_mm: Number | None = result(
         "clearance of the unworn pin in the piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_pin_bore_mm - pin_mm",
         source=DIFFERENCE,
         default=None,
@@ -64,7 +64,7 @@ class Outputs:
     worst_piston_mm: Number | None = result(
         "clearance of the pin's smallest diameter in the piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="pin bore of the piston less the smallest diameter of the pin",
         source=DIFFERENCE,
         default=None,
@@ -72,7 +72,7 @@ class Outputs:
     pin_small_end_mm: Number | None = result(
         "clearance of the unworn pin in the small end; below zero for a press fit",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="small_end_bore_mm - pin_mm",
         source=DIFFERENCE,
         default=None,
@@ -80,7 +80,7 @@ class Outputs:
     worst_small_end_mm: Number | None = result(
         "clearance of the pin's smallest diameter in the small end",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore of the small end less the smallest diameter of the pin",
         source=DIFFERENCE,
         default=None,
@@ -88,7 +88,7 @@ class Outputs:
     pin_wear_step_mm: Number | None = result(
         "step worn into the pin",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="pin_mm - pin_worn_mm",
         source=DIFFERENCE,
         default=None,

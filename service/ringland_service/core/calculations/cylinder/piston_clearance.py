@@ -111,7 +111,7 @@ class Outputs:
     clearance_max_mm: Number = result(
         "clearance in the largest bore of the skirt travel, diametral, at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_largest_at_20c_mm - piston_at_20c_mm",
         source=DIFFERENCE,
         extreme=True,
@@ -119,34 +119,34 @@ class Outputs:
     bore_largest_at_20c_mm: Number = result(
         "largest bore of the skirt travel at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20C,
         source=EXPANSION,
     )
     piston_at_20c_mm: Number = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="piston_size_mm / (1 + piston_alpha_used_per_k * (piston_temperature_c - 20))",
         source=EXPANSION,
     )
     temperature_error_mm: Number = result(
         "clearance as read less the clearance at 20 °C: the error that was avoided",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis="largest bore less piston, both as read, less the largest clearance at 20 °C",
         source=EXPANSION,
     )
     clearance_max_share: Number = result(
         "largest clearance as a share of the bore",
-        digits=5,
+        decimals=5,
         formula="clearance_max_mm / bore_largest_at_20c_mm",
         source=NO_SOURCE,
     )
     bore_alpha_used_per_k: Number = result(
         "expansion of the bore that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of the kind of bore, else of grey iron; at 20 °C it matters only "
         "through uncertainty of the temperature",
         source=TABLE,
@@ -154,7 +154,7 @@ class Outputs:
     piston_alpha_used_per_k: Number = result(
         "expansion of the piston that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of the material, else of the kind of piston: low-silicon alloy where "
         "forged, else eutectic cast alloy; at 20 °C it matters only through uncertainty of the "
         "temperature",
@@ -164,7 +164,7 @@ class Outputs:
         "clearance in the smallest bore of the skirt travel, either axis, diametral, at 20 °C; an "
         "oval piston leaves more on the pin axis, so it is on the safe side",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_smallest_at_20c_mm - piston_at_20c_mm",
         source=DIFFERENCE,
         extreme=True,
@@ -173,7 +173,7 @@ class Outputs:
     bore_smallest_at_20c_mm: Number | None = result(
         "smallest bore of the skirt travel at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20C,
         source=EXPANSION,
         default=None,
@@ -181,7 +181,7 @@ class Outputs:
     clearance_mean_mm: Number | None = result(
         "clearance in the mean of the readings in the skirt travel, diametral, at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="mean of the surveyed bores of the skirt travel at 20 °C less the piston at 20 °C",
         source=DIFFERENCE,
         default=None,
@@ -189,7 +189,7 @@ class Outputs:
     skirt_wear_mm: Number | None = result(
         "wear of the skirt on the diameter, at the piston's temperature",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_size_new_mm - piston_size_mm",
         source=DIFFERENCE,
         default=None,

@@ -133,7 +133,7 @@ class Outputs:
     top_wanted_mm: Number = result(
         "least gap of the top ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="low end of the maker's range where one is given, else factor times bore, never past "
         "a largest gap that is stated; the usual factor is 0.0035 to 0.0045, its middle 0.004 is "
         "used unless another is given",
@@ -142,7 +142,7 @@ class Outputs:
     second_wanted_mm: Number = result(
         "least gap of the second ring, not smaller than the top ring's",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="low end of the maker's range where one is given, else factor times bore, not under "
         "the top ring's as far as the usual range reaches, never past a largest gap that is "
         "stated; the usual factor is 0.0045 to 0.0055, its middle 0.005 is used unless another is "
@@ -153,7 +153,7 @@ class Outputs:
         "to file off the top ring: one end, towards its face, then deburr; none can be put back, "
         "and plated and chromed faces chip",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=FILED,
         source=COMMON,
         default=None,
@@ -161,7 +161,7 @@ class Outputs:
     file_second_mm: Number | None = result(
         "to file off the second ring: one end, towards its face, then deburr",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=FILED,
         source=COMMON,
         default=None,
@@ -183,7 +183,7 @@ class Outputs:
     gap_growth_mm: Number | None = result(
         "what the worn bore adds to the used ring's gap",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="pi * ((old_gap_pin_axis_mm + old_gap_thrust_axis_mm) / 2 - unworn_mm)",
         source=PERIMETER,
         default=None,
@@ -191,7 +191,7 @@ class Outputs:
     own_gap_mm: Number | None = result(
         "the used ring's own gap, as in the unworn bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="old_gap_mm - gap_growth_mm",
         source=PERIMETER,
         default=None,
@@ -199,7 +199,7 @@ class Outputs:
     ring_wear_mm: Number | None = result(
         "the ring's own share of the growth",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="own_gap_mm - gap_when_new_mm",
         source=PERIMETER,
         default=None,
@@ -207,7 +207,7 @@ class Outputs:
     new_gap_in_worn_zone_mm: Number | None = result(
         "the new top ring's gap in the worn zone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="top_gap_mm + pi * ((worn_pin_axis_mm + worn_thrust_axis_mm) / 2 - bore_mm)",
         source=PERIMETER,
         default=None,
@@ -215,7 +215,7 @@ class Outputs:
     hot_gap_mm: Number | None = result(
         "the new top ring's gap when running, unfiled; for comparison only",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="cold gap + π · bore · bore expansion · its rise − π · bore · ring expansion · its "
         "rise; the bore's expansion as given, else of its kind",
         source=EXPANSION,
@@ -224,7 +224,7 @@ class Outputs:
     hot_gap_after_filing_mm: Number | None = result(
         "the same after filing; for comparison only",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="hot_gap_mm + file_top_mm",
         source=EXPANSION,
         default=None,

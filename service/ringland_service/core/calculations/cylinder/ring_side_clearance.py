@@ -81,7 +81,7 @@ class Outputs:
     top_side_clearance_mm: Number | None = result(
         "side clearance of the top ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="by feeler, else width of the groove less width of the ring",
         source=SIDE,
         default=None,
@@ -89,7 +89,7 @@ class Outputs:
     second_side_clearance_mm: Number | None = result(
         "side clearance of the second ring",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="by feeler, else width of the groove less width of the ring",
         source=SIDE,
         default=None,
@@ -97,7 +97,7 @@ class Outputs:
     top_back_clearance_mm: Number | None = result(
         "room behind the top ring, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="(bore_mm - top_groove_root_mm) / 2 - top_thickness_mm",
         source=GEOMETRY,
         default=None,
@@ -105,7 +105,7 @@ class Outputs:
     second_back_clearance_mm: Number | None = result(
         "room behind the second ring, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="(bore_mm - second_groove_root_mm) / 2 - second_thickness_mm",
         source=GEOMETRY,
         default=None,

@@ -56,7 +56,7 @@ class Outputs:
     bend_or_offset_left_mm: Number | None = result(
         "bend or offset of the left journal, radial",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="runout_left_mm / 2",
         source=GEOMETRY,
         default=None,
@@ -64,7 +64,7 @@ class Outputs:
     bend_or_offset_right_mm: Number | None = result(
         "bend or offset of the right journal, radial",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="runout_right_mm / 2",
         source=GEOMETRY,
         default=None,
@@ -80,7 +80,7 @@ class Outputs:
     radial_play_implied_by_rock_mm: Number | None = result(
         "radial play that the rock would take, were the big end to touch at both edges",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="small_end_tip_rock_mm * big_end_width_mm / (2 * rod_mm)",
         source=f"{COMMON}; similar triangles",
         default=None,

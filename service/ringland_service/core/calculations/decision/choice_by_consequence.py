@@ -76,25 +76,25 @@ class Outputs:
 
     conformance_probability: Number = result(
         "probability that the part is within its limit",
-        digits=4,
+        decimals=4,
         basis="as told, else Φ((high − y)/u) − Φ((low − y)/u)",
         source=CONFORMING,
     )
     probability_beyond: Number = result(
         "probability that the part is beyond its limit",
-        digits=4,
+        decimals=4,
         formula="1 - conformance_probability",
         source=CONFORMING,
     )
     expected_cost_of_reuse: Number = result(
         "cost of using the part again, on average over many such parts",
-        digits=2,
+        decimals=2,
         formula="cost_of_reuse + probability_beyond * cost_of_comeback",
         source=by.SOURCE,
     )
     break_even_probability: Number = result(
         "probability beyond the limit above which the repair is the cheaper",
-        digits=4,
+        decimals=4,
         formula="(cost_of_repair - cost_of_reuse) / cost_of_comeback",
         source=by.SOURCE,
     )

@@ -96,21 +96,21 @@ class Outputs:
     hone_removal_used_mm: float = result(
         "what the hone takes off, on the diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given, else 0.010 mm; nothing from a plated or bare silicon bore",
         source=COMMON,
     )
     bore_after_hone_mm: float = result(
         "largest bore after the hone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="survey_largest_mm + hone_removal_used_mm",
         source=SUM,
     )
     worn_zone_growth_mm: float | None = result(
         "what the worn zone adds to the gap of a new ring, after the hone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="pi * (survey_worn_zone_mm + hone_removal_used_mm - nominal_bore_mm)",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -118,7 +118,7 @@ class Outputs:
     worn_zone_gap_low_mm: float | None = result(
         "smallest gap of the new top ring in the worn zone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="gap as measured, else the least of the maker's range, + worn_zone_growth",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -126,7 +126,7 @@ class Outputs:
     worn_zone_gap_high_mm: float | None = result(
         "largest gap of the new top ring in the worn zone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="gap as measured, else the most of the maker's range, + worn_zone_growth",
         source="a ring follows the perimeter, plane geometry",
         default=None,
@@ -134,7 +134,7 @@ class Outputs:
     clearance_after_hone_mm: float | None = result(
         "clearance of the piston after the hone, in the largest bore of the skirt travel",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest bore of the skirt travel + hone_removal_used − new_rings_piston, "
         "all at 20 °C",
         source="difference of two diameters",
@@ -143,7 +143,7 @@ class Outputs:
     deepest_score_mm: float | None = result(
         "depth of the deepest score, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest depth_radial of the scores",
         source="as given",
         extreme=True,

@@ -71,14 +71,14 @@ class Outputs:
     clearance_mins_mm: tuple[float, ...] = result(
         "clearance of each piston in the smallest bore of the skirt travel, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest bore of the skirt travel − piston, both at 20 °C",
         source=DIFFERENCE,
     )
     clearance_maxs_mm: tuple[float, ...] = result(
         "clearance of each piston in the largest bore of the skirt travel, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest bore of the skirt travel − piston, both at 20 °C",
         source=DIFFERENCE,
     )
@@ -96,7 +96,7 @@ class Outputs:
     best_piston_mm: float = result(
         "size of that piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given",
         source="as given",
     )

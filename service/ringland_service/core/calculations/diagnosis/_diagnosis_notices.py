@@ -8,7 +8,7 @@ from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.choices import SIDE_VALVE
 
-KICK_BACK = BY_ID["kick_back"].words
+KICK_BACK = BY_ID["kick_back"].label
 
 
 def _wet_at_the_valves(i: Any, o: Any) -> bool:

@@ -20,7 +20,7 @@ class SuspectRow:
     """One suspect and its score."""
 
     suspect: str = result("suspect", basis="as listed", source=COMMON, choices=SUSPECT_WORDS)
-    score: Number = result("sum of what counts", digits=2, basis="its lines", source=TABLE)
+    score: Number = result("sum of what counts", decimals=2, basis="its lines", source=TABLE)
     label: str = result("what it is", basis="as listed", source=COMMON)
 
 
@@ -31,10 +31,10 @@ class LineRow:
     suspect: str = result("of whom", basis="as listed", source=TABLE, choices=SUSPECT_WORDS)
     evidence: str = result("by what", basis="as listed", source=TABLE)
     weight: Number = result(
-        "above 0 for, below 0 against", digits=2, basis="table or request", source=TABLE
+        "above 0 for, below 0 against", decimals=2, basis="table or request", source=TABLE
     )
     counts: Number = result(
-        "what of it counts", digits=2, basis="the rules of addition", source=TABLE
+        "what of it counts", decimals=2, basis="the rules of addition", source=TABLE
     )
     why: str = result("the reason, and why it counts less", basis="as listed", source=TABLE)
 
@@ -85,7 +85,7 @@ def line_rows(found: Sequence[Weighed], scores: Mapping[str, float]) -> tuple[Li
 
 def evidence_rows(known: Mapping[str, str]) -> tuple[EvidenceRow, ...]:
     return tuple(
-        EvidenceRow(evidence=name, known_from=how, label=EVIDENCE[name].words)
+        EvidenceRow(evidence=name, known_from=how, label=EVIDENCE[name].label)
         for name, how in known.items()
     )
 

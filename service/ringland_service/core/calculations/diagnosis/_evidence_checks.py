@@ -66,18 +66,18 @@ def _impossible(i: Any, evidence: Iterable[str]) -> Iterator[str]:
     missing = lacks(i)
     for row in (EVIDENCE[name] for name in evidence):
         if row.cycle and row.cycle != i.cycle:
-            yield f"{row.id}, {row.words}: not on {CYCLES[i.cycle]}"
+            yield f"{row.id}, {row.label}: not on {CYCLES[i.cycle]}"
         for need in row.needs:
             if need in missing:
-                yield f"{row.id}, {row.words}: {WITHOUT[need]}"
+                yield f"{row.id}, {row.label}: {WITHOUT[need]}"
 
 
 def _exclusive(evidence: tuple[str, ...]) -> Iterator[str]:
     for rule in of_kind("excludes"):
         together = _together(rule, evidence)
         if len(together) > 1:
-            told = " and ".join(f"{name} ({EVIDENCE[name].words})" for name in together)
-            yield f"{told} cannot both be: {rule.words}"
+            told = " and ".join(f"{name} ({EVIDENCE[name].label})" for name in together)
+            yield f"{told} cannot both be: {rule.label}"
 
 
 def _together(rule: Rule, evidence: tuple[str, ...]) -> list[str]:

@@ -112,7 +112,7 @@ def not_valid(evidence: Iterable[str]) -> bool:
 def _set_aside(i: Any, evidence: set[str], line: Weighed) -> Weighed:
     for rule in of_kind("sets_aside"):
         if _holds(rule, i, evidence) and _touches(rule, line):
-            return line.less(0.0, f"not counted: {rule.words}")
+            return line.less(0.0, f"not counted: {rule.label}")
     return line
 
 

@@ -23,7 +23,7 @@ BY_ID = {test.id: test for test in NEXT_TESTS}
 class Next:
     """A test, how it reads, and the suspects that it parts."""
 
-    words: str
+    label: str
     reads_as: str
     parts: tuple[str, ...] = ()
 
@@ -57,7 +57,7 @@ def next_test(
 
 
 def _of(test: NextTest, parts: tuple[str, ...] = ()) -> Next:
-    return Next(test.words, test.reads_as, parts)
+    return Next(test.label, test.reads_as, parts)
 
 
 def _of_some(
@@ -70,7 +70,7 @@ def _of_some(
 def _repeated(evidence: Collection[str]) -> Next:
     first = [EVIDENCE[name].put_right for name in evidence if EVIDENCE[name].put_right]
     repeat = BY_ID["repeat"]
-    return Next(f"{', '.join(first)}; then {repeat.words}", repeat.reads_as)
+    return Next(f"{', '.join(first)}; then {repeat.label}", repeat.reads_as)
 
 
 def _settling(
@@ -120,7 +120,7 @@ def _by_the_table(i: Any, evidence: set[str], pair: tuple[str, str]) -> Next | N
             best, most = row, apart
     if best is None:
         return None
-    return Next(f"look whether this is so: {best.words}", _reads(best, pair), pair)
+    return Next(f"look whether this is so: {best.label}", _reads(best, pair), pair)
 
 
 def _possible(i: Any, evidence: set[str]) -> Iterator[Evidence]:

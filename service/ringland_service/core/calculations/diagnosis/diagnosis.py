@@ -44,7 +44,7 @@ class Outputs:
     first_label: str | None = result("what that is", basis="as listed", source=COMMON, default=None)
     lead: float | None = result(
         "by how much, over the next or over those that nothing spoke of",
-        digits=2,
+        decimals=2,
         basis="difference of the scores",
         source=COMMON,
         place=True,
@@ -160,7 +160,7 @@ def _concluded(
     if at.first is not None and at.score > 0:
         found |= {"first": at.first, "first_label": SUSPECT_WORDS[at.first], "lead": at.lead}
     if following is not None:
-        found |= {"next_test": following.words, "reads_as": following.reads_as}
+        found |= {"next_test": following.label, "reads_as": following.reads_as}
         found |= {"parts": following.parts or None}
     return found
 

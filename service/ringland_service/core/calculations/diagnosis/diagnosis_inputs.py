@@ -51,7 +51,7 @@ COOLING: dict[str, str] = {
 def _figure(name: str, high: float) -> Any:
     """Declare a figure of the table that the request may give instead."""
     figure = FIGURES[name]
-    words = f"{figure.words}; absent, {figure.value:g}"
+    words = f"{figure.label}; absent, {figure.value:g}"
     return number(words, low=0.0, high=high, example=figure.value, default=None)
 
 

@@ -66,7 +66,7 @@ def unwanted(i: Any) -> dict[str, str]:
     }
     rules = [rule for rule in of_kind("wants") if lacking[rule.id]]
     told = set(i.evidence or ())
-    return {name: rule.words for rule in rules for name in rule.any if name in told}
+    return {name: rule.label for rule in rules for name in rule.any if name in told}
 
 
 Read = Iterator[str]

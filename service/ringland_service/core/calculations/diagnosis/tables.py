@@ -19,7 +19,7 @@ class Row:
     """What every row of these tables has."""
 
     id: str
-    words: str
+    label: str
     standing: str = "common_practice"
     source: str = NO_SOURCE
 
@@ -203,11 +203,11 @@ COMPLAINTS: dict[str, Complaint] = {
     row["id"]: Complaint(**_tuples(row)) for row in read_table("complaints")
 }
 
-SUSPECT_WORDS: dict[str, str] = {one.id: one.words for one in SUSPECTS.values()}
-EVIDENCE_WORDS: dict[str, str] = {one.id: one.words for one in EVIDENCE.values()}
-COMPLAINT_WORDS: dict[str, str] = {one.id: one.words for one in COMPLAINTS.values()}
+SUSPECT_WORDS: dict[str, str] = {one.id: one.label for one in SUSPECTS.values()}
+EVIDENCE_WORDS: dict[str, str] = {one.id: one.label for one in EVIDENCE.values()}
+COMPLAINT_WORDS: dict[str, str] = {one.id: one.label for one in COMPLAINTS.values()}
 # What can be told; the derived is added.
-TOLD_WORDS: dict[str, str] = {one.id: one.words for one in EVIDENCE.values() if not one.derived}
+TOLD_WORDS: dict[str, str] = {one.id: one.label for one in EVIDENCE.values() if not one.derived}
 
 
 def of_kind(kind: str) -> tuple[Rule, ...]:

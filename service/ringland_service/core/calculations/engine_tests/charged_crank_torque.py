@@ -70,14 +70,14 @@ class Outputs:
     piston_force_n: Number = result(
         "force of the air on the piston",
         kind=kinds.FORCE,
-        digits=0,
+        decimals=0,
         formula="supply_pressure_kpa * pi / 4 * bore_mm**2 / 1000",
         source="pressure times area",
     )
     free_peak_at_deg: Number = result(
         "crank angle of the largest torque while nothing opens",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="asind(sqrt(1 + 4 * cosd((acosd((11 - 27 * (stroke_mm / 2 / rod_mm)**2) / 16)"
         " - 360) / 3)) / sqrt(3) / (stroke_mm / 2 / rod_mm))",
         source=cited("{heywood_crank}, differentiated"),
@@ -85,21 +85,21 @@ class Outputs:
     peak_at_deg: Number = result(
         "crank angle of the largest torque from top dead centre on",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="the angle of the largest torque, or the one at which a valve or port opens before",
         source=CRANK,
     )
     peak_torque_nm: Number = result(
         "largest torque on the crank from top dead centre on: what judges",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("peak_at_deg"),
         source=CRANK,
     )
     torque_held_nm: Number | None = result(
         "torque at the angle at which the crank is held; judges nothing, a slip away is the peak",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("held_at_deg"),
         source=CRANK,
         default=None,
@@ -107,7 +107,7 @@ class Outputs:
     torque_at_second_nm: Number | None = result(
         "torque at the second angle",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         formula=_torque("second_deg"),
         source=CRANK,
         default=None,
@@ -115,14 +115,14 @@ class Outputs:
     force_on_bar_at_peak_n: Number = result(
         "force at the end of the bar at the peak",
         kind=kinds.FORCE,
-        digits=0,
+        decimals=0,
         formula="peak_torque_nm * 1000 / bar_mm",
         source="law of the lever",
     )
     limit_used_nm: Number | None = result(
         "largest torque that a holding tool may meet: the request's limit, else the usual one",
         kind=kinds.TORQUE,
-        digits=1,
+        decimals=1,
         basis="the limit of the request, else common practice",
         source=SAFE,
         default=None,
@@ -130,7 +130,7 @@ class Outputs:
     supply_for_limit_kpa: Number | None = result(
         "supply that keeps the peak at that torque, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="supply_pressure_kpa * limit_used_nm / peak_torque_nm",
         source=CRANK,
         default=None,

@@ -126,14 +126,14 @@ class Outputs:
     reading_at_sea_level_kpa: Number = result(
         "the reading brought to sea level, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="reading_kpa * 101.325 / air_pressure_here_kpa_abs",
         source=ATMOSPHERE,
     )
     reading_at_expected_altitude_kpa: Number = result(
         "the reading brought to the altitude that the limit is stated for, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="reading_kpa * air_pressure_at_expected_altitude_kpa_abs"
         " / air_pressure_here_kpa_abs",
         source=ATMOSPHERE,
@@ -141,7 +141,7 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure where the test was made, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
         source=ATMOSPHERE,
@@ -149,7 +149,7 @@ class Outputs:
     air_pressure_at_expected_altitude_kpa_abs: Number = result(
         "air pressure at the altitude that the limit is stated for, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="the standard atmosphere at that altitude, else 101.325",
         source=ATMOSPHERE,
     )
@@ -161,14 +161,14 @@ class Outputs:
     )
     unmet_conditions: Number = result(
         "stated conditions of the test that were not met; each is named in the warnings",
-        digits=0,
+        decimals=0,
         basis="throttle, choke, warmth, plugs and battery as stated; what is not stated is not "
         "counted",
         source=NO_SOURCE,
     )
     ratio: Number | None = result(
         "reading over the expected reading",
-        digits=3,
+        decimals=3,
         formula="reading_kpa / expected_kpa",
         source=NO_SOURCE,
         default=None,
@@ -184,7 +184,7 @@ class Outputs:
     gauge_uncertainty_kpa_diff: Number | None = result(
         "expanded uncertainty of the reading from the gauge alone, k = 2",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=1,
+        decimals=1,
         formula="2 * reading_kpa * gauge_error_pct / 100 / sqrt(3)",
         source=GUM,
         default=None,
@@ -192,7 +192,7 @@ class Outputs:
     reading_uncertainty_kpa_diff: Number | None = result(
         "expanded uncertainty of the reading from gauge, repeat and weather, k = 2",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=1,
+        decimals=1,
         basis="2 · √((reading · gauge error / √3)² + (repeat / √3)² + (reading · weather / (√3 · "
         "air pressure))²), the parts that are given",
         source=GUM,

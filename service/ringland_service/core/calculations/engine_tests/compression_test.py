@@ -42,7 +42,7 @@ class Inputs:
     layout: str | None = field_like(cylinder_spread.Inputs, "layout")
     wet_kpa: Number | None = field_like(wet_gain.Inputs, "wet_kpa", example=None)
     wet_oil_ml: Number | None = field_like(wet_gain.Inputs, "wet_oil_ml")
-    n: Number | None = field_like(wet_gain.Inputs, "n", words=EXPONENT)
+    n: Number | None = field_like(wet_gain.Inputs, "n", description=EXPONENT)
     cylinder_upright: bool | None = field_like(wet_gain.Inputs, "cylinder_upright")
     expected_kpa: Number | None = field_like(LEVEL, "expected_kpa", example=None)
     n_low: Number | None = field_like(CRANKING, "n_low")

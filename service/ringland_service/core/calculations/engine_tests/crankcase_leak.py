@@ -108,7 +108,7 @@ def _loss(words: str, formula: str) -> Any:
     return result(
         words,
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=2,
+        decimals=2,
         formula=formula,
         source=COMMON,
         default=None,
@@ -119,7 +119,7 @@ def _end_corrected(words: str) -> Any:
     return result(
         words,
         kind=kinds.PRESSURE_GAUGE,
-        digits=1,
+        decimals=1,
         basis=AS_AT_START,
         source=GAS_LAW,
         default=None,
@@ -130,7 +130,7 @@ def _flow(words: str, loss: str) -> Any:
     return result(
         words,
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula=f"trapped_volume_cc * {loss} / air_pressure_here_kpa_abs",
         source="Boyle's law",
         default=None,
@@ -144,7 +144,7 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
         source=cited("{iso_2533}"),

@@ -103,7 +103,7 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
         source=cited("{iso_2533}"),
@@ -111,35 +111,35 @@ class Outputs:
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_low - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     mid_kpa: Number = result(
         "expected pressure, middle, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_mid - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     high_kpa: Number = result(
         "expected pressure, high, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * ratio**n_high - air_pressure_here_kpa_abs",
         source=HEYWOOD,
     )
     throttle_closed_mid_kpa: Number | None = result(
         "middle pressure that the same cylinder reads with the throttle closed, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="throttle_closed_manifold_kpa_abs * ratio**n_mid - air_pressure_here_kpa_abs",
         source=HEYWOOD,
         default=None,
     )
     decompressor_ratio: Number | None = result(
         "ratio left once the decompressor has closed, all pressure before that lost",
-        digits=3,
+        decimals=3,
         formula="1 + pi/4 * bore_mm**2 * (stroke_mm/2 * (1 + cosd(decompressor_closes_deg)) "
         "+ rod_mm - sqrt(rod_mm**2 - (stroke_mm/2 * sind(decompressor_closes_deg))**2)) "
         "/ 1000 / clearance_cc",
@@ -150,7 +150,7 @@ class Outputs:
         "lower bound of the middle pressure with the decompressor at work, gauge; the true "
         "reading lies between it and the middle pressure",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * min(decompressor_ratio, ratio)**n_mid "
         "- air_pressure_here_kpa_abs",
         source=HEYWOOD,

@@ -76,21 +76,21 @@ class Outputs:
     spread_pct: Number = result(
         "highest less lowest reading, share of the highest",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (1 - lowest_over_highest)",
         source=COMMON,
         extreme=True,
     )
     lowest_over_highest: Number = result(
         "lowest reading over the highest",
-        digits=3,
+        decimals=3,
         basis="smallest of the readings over the largest; the error of the gauge cancels",
         source=COMMON,
         extreme=True,
     )
     each_over_highest: tuple[float, ...] = result(
         "each reading over the highest, in order",
-        digits=3,
+        decimals=3,
         basis="the reading over the largest of the readings",
         source=COMMON,
     )
@@ -106,14 +106,14 @@ class Outputs:
         "difference of the two neighbours in one bank that read lowest together, share of the "
         "higher; absent where no two cylinders share a bank, or not all are read",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="the neighbours with the smallest sum: their difference over the higher one",
         source=COMMON,
         default=None,
     )
     adjacent_low_pair: tuple[int, ...] | None = result(
         "two low neighbours in one bank: a leak between them, a gasket bridge say",
-        digits=0,
+        decimals=0,
         basis="neighbours both under 0.80 of the highest, within 10 % of each other, all others "
         "at 0.90 or more",
         source=COMMON,

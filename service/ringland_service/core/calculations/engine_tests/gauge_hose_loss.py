@@ -61,13 +61,13 @@ class Outputs:
 
     ratio: Number = result(
         "dynamic compression ratio of the cylinder",
-        digits=3,
+        decimals=3,
         formula="(effective_volume_cc + clearance_cc) / clearance_cc",
         source=HEYWOOD,
     )
     ratio_with_hose: Number = result(
         "ratio with the hose's room added to both ends of the stroke",
-        digits=3,
+        decimals=3,
         formula="(effective_volume_cc + clearance_cc + hose_volume_cc)"
         " / (clearance_cc + hose_volume_cc)",
         source=HEYWOOD,
@@ -75,28 +75,28 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else from weather report and altitude, else that of sea level",
         source=cited("{iso_2533}"),
     )
     true_kpa: Number = result(
         "pressure without the hose, gauge",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * (ratio**n - 1)",
         source=HEYWOOD,
     )
     shown_kpa: Number = result(
         "pressure that the gauge shows",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="air_pressure_here_kpa_abs * (ratio_with_hose**n - 1)",
         source=HEYWOOD,
     )
     reading_error_pct: Number = result(
         "error of the reading; negative: the gauge reads low",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * ((ratio_with_hose**n - 1) / (ratio**n - 1) - 1)",
         source=HEYWOOD,
     )

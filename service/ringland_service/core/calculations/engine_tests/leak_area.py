@@ -91,7 +91,7 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure that was used, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=2,
+        decimals=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
         source=cited("{iso_2533}"),
@@ -99,26 +99,26 @@ class Outputs:
     leak_pct: Number = result(
         "leak-down as read",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (supply_pressure_kpa - cylinder_pressure_kpa) / supply_pressure_kpa",
         source=NO_SOURCE,
     )
     restrictor_ratio: Number = result(
         "absolute pressure after over before the restrictor, not below 0.528, where flow is choked",
-        digits=3,
+        decimals=3,
         formula=_ratio(CYLINDER, SUPPLY),
         source=NOZZLE,
     )
     hole_ratio: Number = result(
         "absolute pressure after over before the leak, not below 0.528, where flow is choked",
-        digits=3,
+        decimals=3,
         formula=_ratio("air_pressure_here_kpa_abs", CYLINDER),
         source=NOZZLE,
     )
     leak_area_mm2: Number = result(
         "area of one hole that leaks as much, flow coefficients taken as equal; about ± 30 %",
         kind=kinds.AREA,
-        digits=3,
+        decimals=3,
         formula=f"pi / 4 * restrictor_mm**2 * {SUPPLY} / {CYLINDER}"
         f" * sqrt({_squared_flow('restrictor_ratio')} / {_squared_flow('hole_ratio')})",
         source=NOZZLE,
@@ -126,7 +126,7 @@ class Outputs:
     leak_hole_diameter_mm: Number = result(
         "diameter of that hole, were it round",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="sqrt(4 * leak_area_mm2 / pi)",
         source="plane geometry",
     )
@@ -134,7 +134,7 @@ class Outputs:
         "leak area for each 100 mm of bore: fairer than per cent between engines; no limit is "
         "commonly known",
         kind=kinds.AREA,
-        digits=3,
+        decimals=3,
         formula="100 * leak_area_mm2 / bore_mm",
         source=NO_SOURCE,
         default=None,
@@ -142,7 +142,7 @@ class Outputs:
     other_leak_pct: Number | None = result(
         "what the same hole reads on the other tester",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="the pressure at which as much air leaves by the hole as the other restrictor lets "
         "in, solved step by step",
         source=NOZZLE,
@@ -151,7 +151,7 @@ class Outputs:
     other_leak_low_pct: Number | None = result(
         "the same with the coefficient of the hole less by its uncertainty",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="as the reading on the other tester, the area less by that share",
         source=NOZZLE,
         default=None,
@@ -159,7 +159,7 @@ class Outputs:
     other_leak_high_pct: Number | None = result(
         "the same with the coefficient of the hole more by its uncertainty",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="as the reading on the other tester, the area more by that share",
         source=NOZZLE,
         default=None,

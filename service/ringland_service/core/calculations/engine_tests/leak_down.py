@@ -111,14 +111,14 @@ class Outputs:
     kept_kpa: float = result(
         "pressure that the cylinder holds at best, gauge, difference of the gauges taken out",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         basis="the highest of the readings, less the difference of the two gauges",
         source=COMMON,
     )
     leak_pct: float = result(
         "leak-down: share of the supply that the cylinder does not hold, the lowest reading",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (supply_pressure_kpa - kept_kpa) / supply_pressure_kpa",
         source=COMMON,
         extreme=True,
@@ -126,7 +126,7 @@ class Outputs:
     leak_spread_pct: float | None = result(
         "spread of the leak as the crank is rocked, in points",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         basis="highest less lowest reading of the cylinder, over the supply",
         source=COMMON,
         default=None,
@@ -163,7 +163,7 @@ class Outputs:
     gauge_error_kpa_diff: float | None = result(
         "maximum error of each gauge, ±",
         kind=kinds.PRESSURE_DIFFERENCE,
-        digits=1,
+        decimals=1,
         basis="what is left once the difference is taken out, else the share of full scale",
         source=GUM,
         default=None,
@@ -171,7 +171,7 @@ class Outputs:
     leak_uncertainty_pct: float | None = result(
         "expanded uncertainty of the leak from both gauges, k = 2, in points",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="200 / sqrt(3) * gauge_error_kpa_diff / supply_pressure_kpa"
         " * sqrt(1 + (kept_kpa / supply_pressure_kpa)**2)",
         source=GUM,

@@ -55,7 +55,7 @@ class Outputs:
     oil_per_1000_km_ml: Number | None = result(
         "oil for each 1000 km",
         kind=kinds.LIQUID,
-        digits=0,
+        decimals=0,
         formula="1000 * added_ml / distance_km",
         source=COMMON,
         default=None,
@@ -63,7 +63,7 @@ class Outputs:
     oil_per_hour_ml: Number | None = result(
         "oil for each hour",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="added_ml / hours",
         source=COMMON,
         default=None,
@@ -71,7 +71,7 @@ class Outputs:
     oil_of_fuel_pct: Number | None = result(
         "oil as a share of the fuel, by volume",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * added_ml / (1000 * fuel_l)",
         source=COMMON,
         default=None,

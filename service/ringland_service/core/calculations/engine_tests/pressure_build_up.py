@@ -64,31 +64,31 @@ class Outputs:
 
     first_over_expected: Number = result(
         "first stroke over the expected pressure",
-        digits=3,
+        decimals=3,
         basis="the first of the readings over the expected pressure",
         source=TEACHING,
     )
     last_over_expected: Number = result(
         "last stroke over the expected pressure",
-        digits=3,
+        decimals=3,
         basis="the last of the readings over the expected pressure",
         source=TEACHING,
     )
     rise: Number = result(
         "rise from first to last stroke; it mixes the level with the gauge's own volume",
-        digits=3,
+        decimals=3,
         formula="last_over_expected - first_over_expected",
         source=TEACHING,
     )
     first_over_last: Number = result(
         "first over last stroke",
-        digits=3,
+        decimals=3,
         formula="first_over_expected / last_over_expected",
         source=TEACHING,
     )
     strokes_to_95: int = result(
         "strokes until 95 % of the last reading",
-        digits=0,
+        decimals=0,
         basis="the first stroke at or above 0.95 of the last reading",
         source=TEACHING,
     )
@@ -102,7 +102,7 @@ class Outputs:
     )
     q: Number | None = result(
         "first over last stroke, against the same gauge on a sound cylinder",
-        digits=3,
+        decimals=3,
         formula="first_over_last / baseline_first_over_last",
         source=LOW_CONFIDENCE,
         default=None,

@@ -74,20 +74,20 @@ class Outputs:
     gain_pct: Number = result(
         "gain of the reading with oil",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (wet_kpa / reading_kpa - 1)",
         source=COMMON,
     )
     dry_ratio: Number | None = result(
         "dynamic or trapped ratio without oil",
-        digits=3,
+        decimals=3,
         formula="(effective_volume_cc + clearance_cc) / clearance_cc",
         source="volumes",
         default=None,
     )
     ratio_with_oil: Number | None = result(
         "the ratio with all of the oil above the piston",
-        digits=3,
+        decimals=3,
         formula="(effective_volume_cc + clearance_cc - wet_oil_ml) / (clearance_cc - wet_oil_ml)",
         source="volumes",
         default=None,
@@ -95,7 +95,7 @@ class Outputs:
     volume_only_gain_pct: Number | None = result(
         "gain that the oil's volume gives on sound rings; upper bound, as some oil runs off",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * ((ratio_with_oil**n - 1) / (dry_ratio**n - 1) - 1)",
         source=HEYWOOD,
         default=None,
@@ -103,7 +103,7 @@ class Outputs:
     excess_gain_pct: Number | None = result(
         "gain beyond what the oil's volume gives",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (wet_kpa / (reading_kpa * (1 + volume_only_gain_pct / 100)) - 1)",
         source=COMMON,
         default=None,
@@ -119,7 +119,7 @@ class Outputs:
     recommended_oil_ml: Number | None = result(
         "dose for this cylinder: a tenth of its clearance volume, 0.5 to 5 mL",
         kind=kinds.LIQUID,
-        digits=1,
+        decimals=1,
         formula="min(max(0.1 * clearance_cc, 0.5), 5)",
         source=COMMON,
         common_practice=True,
@@ -127,7 +127,7 @@ class Outputs:
     )
     wet_over_expected: Number | None = result(
         "reading with oil over the expected pressure",
-        digits=3,
+        decimals=3,
         formula="wet_kpa / expected_kpa",
         source=COMMON,
         default=None,

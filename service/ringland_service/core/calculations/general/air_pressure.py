@@ -45,21 +45,21 @@ class Outputs:
     air_pressure_here_kpa_abs: Number = result(
         "air pressure on the spot, absolute",
         kind=kinds.PRESSURE_ABSOLUTE,
-        digits=1,
+        decimals=1,
         basis="as read on the spot; else q × (1 − 0.0065 × altitude / 288.15)^5.25588, q being "
         "the weather report or 101.325 kPa",
         source=ATMOSPHERE,
     )
     pressure_ratio: Number = result(
         "air pressure on the spot over that at sea level, 101.325 kPa",
-        digits=4,
+        decimals=4,
         formula="air_pressure_here_kpa_abs / 101.325",
         source=ATMOSPHERE,
     )
     reading_at_sea_level_kpa: Number | None = result(
         "reading brought to sea level, gauge, throttle open",
         kind=kinds.PRESSURE_GAUGE,
-        digits=0,
+        decimals=0,
         formula="reading_kpa * 101.325 / air_pressure_here_kpa_abs",
         source="gauge reading = air pressure × (ratio^n − 1): it goes with the air pressure",
         default=None,
@@ -67,7 +67,7 @@ class Outputs:
     density_ratio: Number | None = result(
         "air density over that at sea level in the standard atmosphere; for comparison only, a "
         "compression reading does not go with it",
-        digits=4,
+        decimals=4,
         formula="(1 - 0.0065 * altitude_m / 288.15)**(9.80665 / (287.05287 * 0.0065) - 1)",
         source=ATMOSPHERE,
         default=None,

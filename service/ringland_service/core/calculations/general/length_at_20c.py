@@ -68,7 +68,7 @@ class Outputs:
     bore_alpha_used_per_k: Number | None = result(
         "expansion coefficient of the bore, as used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else that of the kind of bore",
         source="table of materials",
         default=None,
@@ -76,14 +76,14 @@ class Outputs:
     bore_at_20c_mm: Number = result(
         "bore at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20,
         source=EXPANSION,
     )
     piston_alpha_used_per_k: Number | None = result(
         "expansion coefficient of the piston, as used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else that of the material",
         source="table of materials",
         default=None,
@@ -91,7 +91,7 @@ class Outputs:
     piston_at_20c_mm: Number | None = result(
         "piston at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis=AT_20,
         source=EXPANSION,
         default=None,
@@ -99,7 +99,7 @@ class Outputs:
     apparent_clearance_mm: Number | None = result(
         "diametral clearance as it seems, temperatures left out",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="bore_mm - piston_size_mm",
         source="difference of the two diameters",
         default=None,
@@ -107,7 +107,7 @@ class Outputs:
     corrected_clearance_mm: Number | None = result(
         "diametral clearance at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="bore_at_20c_mm - piston_at_20c_mm",
         source="difference of the two diameters",
         default=None,
@@ -115,7 +115,7 @@ class Outputs:
     error_avoided_mm: Number | None = result(
         "error avoided: the clearance as it seems less that at 20 °C",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="apparent_clearance_mm - corrected_clearance_mm",
         source="difference of the two clearances",
         default=None,

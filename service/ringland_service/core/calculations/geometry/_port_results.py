@@ -31,28 +31,28 @@ class Outputs:
     exhaust_travel_mm: Number = result(
         "piston travel from top dead centre to the exhaust port",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="exhaust_port_top_below_deck_mm - piston_edge_below_deck_at_tdc_mm",
         source=GEOMETRY,
     )
     exhaust_opens_deg: Number = result(
         "exhaust opens after top dead centre, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula=_angle_at("exhaust_travel_mm"),
         source=BLAIR,
     )
     exhaust_duration_deg: Number = result(
         "exhaust port open, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="360 - 2 * exhaust_opens_deg",
         source=BLAIR,
     )
     transfer_travel_mm: Number | None = result(
         "piston travel from top dead centre to the transfer ports",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="transfer_port_top_below_deck_mm - piston_edge_below_deck_at_tdc_mm",
         source=GEOMETRY,
         default=None,
@@ -60,7 +60,7 @@ class Outputs:
     transfer_opens_deg: Number | None = result(
         "transfer ports open after top dead centre, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula=_angle_at("transfer_travel_mm"),
         source=BLAIR,
         default=None,
@@ -68,7 +68,7 @@ class Outputs:
     transfer_duration_deg: Number | None = result(
         "transfer ports open, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="360 - 2 * transfer_opens_deg",
         source=BLAIR,
         default=None,
@@ -76,7 +76,7 @@ class Outputs:
     blowdown_deg: Number | None = result(
         "blowdown: exhaust opening to transfer opening, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="transfer_opens_deg - exhaust_opens_deg",
         source=BLAIR,
         default=None,
@@ -84,21 +84,21 @@ class Outputs:
     trapped_volume_cc: Number | None = result(
         "volume swept once the exhaust port is shut",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * exhaust_travel_mm / 1000",
         source=GEOMETRY,
         default=None,
     )
     trapped_ratio: Number | None = result(
         "trapped compression ratio: from the shutting of the exhaust port",
-        digits=2,
+        decimals=2,
         formula="(trapped_volume_cc + clearance_cc) / clearance_cc",
         source=BLAIR,
         default=None,
     )
     geometric_ratio: Number | None = result(
         "geometric compression ratio: from bottom dead centre",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
@@ -106,7 +106,7 @@ class Outputs:
     exhaust_duration_after_deg: Number | None = result(
         "exhaust port open with the other base gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula=f"360 - 2 * {_angle_at('(exhaust_travel_mm + thinner_base_gasket_by_mm)')}",
         source=BLAIR,
         default=None,
@@ -114,7 +114,7 @@ class Outputs:
     transfer_duration_after_deg: Number | None = result(
         "transfer ports open with the other base gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula=f"360 - 2 * {_angle_at('(transfer_travel_mm + thinner_base_gasket_by_mm)')}",
         source=BLAIR,
         default=None,
@@ -122,7 +122,7 @@ class Outputs:
     blowdown_after_deg: Number | None = result(
         "blowdown with the other base gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="(exhaust_duration_after_deg - transfer_duration_after_deg) / 2",
         source=BLAIR,
         default=None,
@@ -130,7 +130,7 @@ class Outputs:
     trapped_volume_after_cc: Number | None = result(
         "volume swept once the exhaust port is shut, with the other base gasket",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="trapped_volume_cc + pi/4 * bore_mm**2 * thinner_base_gasket_by_mm / 1000",
         source=GEOMETRY,
         default=None,
@@ -138,21 +138,21 @@ class Outputs:
     clearance_after_cc: Number | None = result(
         "clearance volume with the other base gasket",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="clearance_cc - pi/4 * bore_mm**2 * thinner_base_gasket_by_mm / 1000",
         source=GEOMETRY,
         default=None,
     )
     trapped_ratio_after: Number | None = result(
         "trapped compression ratio with the other base gasket",
-        digits=2,
+        decimals=2,
         formula="(trapped_volume_after_cc + clearance_after_cc) / clearance_after_cc",
         source=BLAIR,
         default=None,
     )
     geometric_ratio_after: Number | None = result(
         "geometric compression ratio with the other base gasket",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
         default=None,
@@ -160,7 +160,7 @@ class Outputs:
     exhaust_thinner_by_mm: Number | None = result(
         "base gasket thinner by this gives the exhaust duration wanted; negative: thicker",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula=f"{_travel_at('exhaust_duration_wanted_deg')} - exhaust_travel_mm",
         source=BLAIR,
         default=None,
@@ -168,7 +168,7 @@ class Outputs:
     transfer_thinner_by_mm: Number | None = result(
         "base gasket thinner by this gives the transfer duration wanted; negative: thicker",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula=f"{_travel_at('transfer_duration_wanted_deg')} - transfer_travel_mm",
         source=BLAIR,
         default=None,

@@ -14,7 +14,7 @@ PLANE = "plane geometry"
 
 
 def _length(words: str, **about: Any) -> Any:
-    return result(words, kind=kinds.LENGTH, digits=2, **{"source": STACK, **about})
+    return result(words, kind=kinds.LENGTH, decimals=2, **{"source": STACK, **about})
 
 
 @record
@@ -50,7 +50,7 @@ class Outputs:
     )
     squish_area_share: float | None = result(
         "area of the squish band over that of the bore",
-        digits=3,
+        decimals=3,
         formula="1 - (bowl_diameter_mm / bore_mm)**2",
         source=PLANE,
         default=None,
@@ -58,7 +58,7 @@ class Outputs:
     squish_area_mm2: float | None = result(
         "area of the squish band",
         kind=kinds.AREA,
-        digits=0,
+        decimals=0,
         formula="pi/4 * bore_mm**2 * squish_area_share",
         source=PLANE,
         default=None,
@@ -155,28 +155,28 @@ class Outputs:
     clearance_after_cc: float | None = result(
         "clearance volume with the chosen gasket",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="clearance_cc - pi/4 * bore_mm**2 * thinner_by_mm / 1000",
         source="solid geometry",
         default=None,
     )
     ratio_before: float | None = result(
         "compression ratio now, from bottom dead centre",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
     ratio_after: float | None = result(
         "compression ratio with the chosen gasket, from bottom dead centre",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
         default=None,
     )
     trapped_ratio_after: float | None = result(
         "trapped compression ratio with the chosen gasket, from the shutting of the exhaust port",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * (exhaust_port_top_below_deck_mm + piston_proud_after_mm)"
         " / 1000 + clearance_after_cc) / clearance_after_cc",
         source=BLAIR,
@@ -185,7 +185,7 @@ class Outputs:
     exhaust_duration_after_deg: float | None = result(
         "exhaust port open with the chosen gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="slider-crank at the travel from the crown edge at top dead centre to the port top",
         source=BLAIR,
         default=None,
@@ -193,7 +193,7 @@ class Outputs:
     transfer_duration_after_deg: float | None = result(
         "transfer ports open with the chosen gasket, crank degrees",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         basis="slider-crank at the travel from the crown edge at top dead centre to the port top",
         source=BLAIR,
         default=None,

@@ -90,14 +90,14 @@ class Outputs:
     swept_cc: Number = result(
         "swept volume of one cylinder",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * stroke_mm / 1000",
         source=GEOMETRY,
     )
     gasket_opening_mm2: Number | None = result(
         "opening of the head gasket",
         kind=kinds.AREA,
-        digits=0,
+        decimals=0,
         basis="the area given, else pi/4 × gasket bore²",
         source=GEOMETRY,
         default=None,
@@ -105,7 +105,7 @@ class Outputs:
     gasket_cc: Number | None = result(
         "volume in the head gasket",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="gasket_opening_mm2 * gasket_thickness_mm / 1000",
         source=GEOMETRY,
         default=None,
@@ -113,7 +113,7 @@ class Outputs:
     deck_cc: Number | None = result(
         "volume between crown edge and deck; negative for a piston proud of it",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * deck_mm / 1000",
         source=GEOMETRY,
         default=None,
@@ -121,7 +121,7 @@ class Outputs:
     crevice_counted_cc: Number | None = result(
         "crevice above the top ring, as counted",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         basis="the crevice given, else pi/4 × (bore² − land²) × height of the top land",
         source=GEOMETRY,
         default=None,
@@ -129,20 +129,20 @@ class Outputs:
     clearance_cc: Number = result(
         "clearance volume: what is left above the piston at top dead centre",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         basis=f"{_parts.PARTS}; by burette where the parts are not all given",
         source=f"sum of the parts; {NO_SOURCE}",
     )
     compression_ratio: Number = result(
         "static (geometric) compression ratio",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
     )
     plug_hole_cc: Number | None = result(
         "volume of the plug hole; the plug's own nose is not counted",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * plug_diameter_mm**2 * plug_reach_mm / 1000",
         source=GEOMETRY,
         default=None,
@@ -150,14 +150,14 @@ class Outputs:
     clearance_by_burette_cc: Number | None = result(
         "clearance volume by burette; gasket, deck, crown and crevice are inside it",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="burette_fill_cc - plug_hole_cc",
         source=NO_SOURCE,
         default=None,
     )
     ratio_by_burette: Number | None = result(
         "static compression ratio by burette",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_by_burette_cc) / clearance_by_burette_cc",
         source=RATIO,
         default=None,
@@ -165,27 +165,27 @@ class Outputs:
     ways_apart_pct: Number | None = result(
         "clearance volume by burette against the one from the parts",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (clearance_by_burette_cc / clearance_cc - 1)",
         source="definition of a relative change",
         default=None,
     )
     ratio_change_by_volume: Number = result(
         "change of the ratio for each cc more in chamber, dish or any other part",
-        digits=3,
+        decimals=3,
         formula="-swept_cc / clearance_cc**2",
         source="derivative of the ratio",
     )
     ratio_change_by_gasket: Number | None = result(
         "change of the ratio for each mm more of gasket",
-        digits=3,
+        decimals=3,
         formula="ratio_change_by_volume * gasket_opening_mm2 / 1000",
         source="derivative of the ratio",
         default=None,
     )
     ratio_change_by_deck: Number = result(
         "change of the ratio for each mm that the piston stops lower",
-        digits=3,
+        decimals=3,
         formula="ratio_change_by_volume * pi/4 * bore_mm**2 / 1000",
         source="derivative of the ratio",
     )

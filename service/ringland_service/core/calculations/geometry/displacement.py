@@ -53,21 +53,21 @@ class Outputs:
     displacement_cc: Number = result(
         "displacement",
         kind=kinds.VOLUME,
-        digits=1,
+        decimals=1,
         formula="pi/4 * bore_mm**2 * stroke_mm * cylinder_count / 1000",
         source=GEOMETRY,
     )
     piston_area_mm2: Number = result(
         "area of one bore",
         kind=kinds.AREA,
-        digits=0,
+        decimals=0,
         formula="pi/4 * bore_mm**2",
         source=GEOMETRY,
     )
     new_displacement_cc: Number | None = result(
         "displacement after machining",
         kind=kinds.VOLUME,
-        digits=1,
+        decimals=1,
         formula="pi/4 * new_bore_mm**2 * stroke_mm * cylinder_count / 1000",
         source=GEOMETRY,
         default=None,
@@ -75,7 +75,7 @@ class Outputs:
     largest_new_displacement_cc: Number | None = result(
         "largest displacement that the finish bore may come to; the class is judged by it",
         kind=kinds.VOLUME,
-        digits=1,
+        decimals=1,
         basis="displacement at the upper limit of the finish bore; that after machining where no "
         "such limit is given",
         source=GEOMETRY,
@@ -84,7 +84,7 @@ class Outputs:
     change_cc: Number | None = result(
         "change of displacement",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="new_displacement_cc - displacement_cc",
         source=GEOMETRY,
         default=None,
@@ -92,7 +92,7 @@ class Outputs:
     change_percent_pct: Number | None = result(
         "change of displacement",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * (new_displacement_cc / displacement_cc - 1)",
         source=GEOMETRY,
         default=None,
@@ -100,7 +100,7 @@ class Outputs:
     largest_bore_for_class_mm: Number | None = result(
         "largest bore within the class",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="(4000 * class_limit_cc / (pi * stroke_mm * cylinder_count))**0.5",
         source=GEOMETRY,
         default=None,

@@ -41,7 +41,7 @@ class Outputs:
     effective_stroke_mm: Number = result(
         "stroke left for compression once the intake valve has closed",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="stroke_mm / 2 * (1 - cosd(180 - intake_closes_deg)) + rod_mm "
         "- sqrt(rod_mm**2 - (stroke_mm / 2 * sind(180 - intake_closes_deg))**2)",
         source=CRANK,
@@ -49,19 +49,19 @@ class Outputs:
     effective_volume_cc: Number = result(
         "volume swept once the intake valve has closed",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * effective_stroke_mm / 1000",
         source="solid geometry",
     )
     dynamic_ratio: Number = result(
         "dynamic (effective) compression ratio, at the lift stated",
-        digits=2,
+        decimals=2,
         formula="(effective_volume_cc + clearance_cc) / clearance_cc",
         source=RATIO,
     )
     static_ratio: Number = result(
         "static (geometric) compression ratio",
-        digits=2,
+        decimals=2,
         formula="(pi/4 * bore_mm**2 * stroke_mm / 1000 + clearance_cc) / clearance_cc",
         source=RATIO,
     )

@@ -128,34 +128,34 @@ class Outputs:
     swept_before_cc: Number = result(
         "swept volume before",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * bore_mm**2 * stroke_mm / 1000",
         source=GEOMETRY,
     )
     clearance_before_cc: Number = result(
         "clearance volume before",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         basis=f"as measured whole; else {_parts.PARTS}",
         source=GEOMETRY,
     )
     ratio_before: Number = result(
         "static compression ratio before",
-        digits=2,
+        decimals=2,
         formula="(swept_before_cc + clearance_before_cc) / clearance_before_cc",
         source=RATIO,
     )
     swept_after_cc: Number = result(
         "swept volume after",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * new_bore_mm**2 * stroke_mm / 1000",
         source=GEOMETRY,
     )
     clearance_after_cc: Number = result(
         "clearance volume after",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         basis=f"{_parts.PARTS}; chamber and crevice kept but for skim and valve sink, the deck "
         "part grows with the bore and falls with base gasket and deck cut, gasket and crown are "
         "those fitted after; from a clearance measured whole, that with the same changes",
@@ -163,26 +163,26 @@ class Outputs:
     )
     ratio_after: Number = result(
         "static compression ratio after",
-        digits=2,
+        decimals=2,
         formula="(swept_after_cc + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
     )
     ratio_change: Number = result(
         "change of the static compression ratio",
-        digits=3,
+        decimals=3,
         formula="ratio_after - ratio_before",
         source="difference of the two ratios",
     )
     ratio_after_clearance_held: Number = result(
         "static compression ratio after, by the shortcut that holds the clearance volume",
-        digits=2,
+        decimals=2,
         formula="(swept_after_cc + clearance_before_cc) / clearance_before_cc",
         source=RATIO,
     )
     gasket_clearance_per_side_mm: Number | None = result(
         "room between the new bore and the gasket in place, on each side (radial)",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="half of gasket bore less new bore; the new gasket's bore where one is given",
         source=GEOMETRY,
         default=None,

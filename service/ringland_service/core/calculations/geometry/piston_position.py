@@ -66,7 +66,7 @@ class Outputs:
     crank_radius_mm: Number = result(
         "crank radius that gives this stroke; half of it without an offset",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="stroke_mm * sqrt((rod_mm**2 - pin_offset_mm**2 - stroke_mm**2 / 4)"
         " / (4 * rod_mm**2 - stroke_mm**2))",
         source=TRIANGLE,
@@ -74,14 +74,14 @@ class Outputs:
     top_dead_centre_deg: Number = result(
         "top dead centre after the crank has stood straight up, crank degrees",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         formula="asind(pin_offset_mm / (rod_mm + crank_radius_mm))",
         source=TRIANGLE,
     )
     upright_angle_deg: Number | None = result(
         "crank angle asked about, from the crank standing straight up",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         basis="crank_angle, and the angle of top dead centre where it counts from there",
         source=TRIANGLE,
         default=None,
@@ -89,7 +89,7 @@ class Outputs:
     travel_mm: Number | None = result(
         "piston travel from top dead centre at that angle",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="sqrt((rod_mm + crank_radius_mm)**2 - pin_offset_mm**2)"
         " - crank_radius_mm * cosd(upright_angle_deg)"
         " - sqrt(rod_mm**2 - (crank_radius_mm * sind(upright_angle_deg) - pin_offset_mm)**2)",
@@ -99,7 +99,7 @@ class Outputs:
     travel_share_pct: Number | None = result(
         "piston travel over the stroke",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * travel_mm / stroke_mm",
         source=HEYWOOD,
         default=None,
@@ -107,7 +107,7 @@ class Outputs:
     angle_after_deg: Number | None = result(
         "crank angle after top dead centre at which the piston, going down, has the travel asked",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         basis="crank, rod and offset as a triangle solved for the crank angle",
         source=TRIANGLE,
         default=None,
@@ -115,7 +115,7 @@ class Outputs:
     angle_before_deg: Number | None = result(
         "crank angle before top dead centre at which the piston, coming up, has the travel asked",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         basis="crank, rod and offset as a triangle solved for the crank angle",
         source=TRIANGLE,
         default=None,

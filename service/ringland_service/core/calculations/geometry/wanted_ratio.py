@@ -88,7 +88,7 @@ def _height(words: str, formula: str, **about: Any) -> Any:
         words,
         **{
             "kind": kinds.LENGTH,
-            "digits": 3,
+            "decimals": 3,
             "formula": formula,
             "source": "sum of lengths",
             "default": None,
@@ -103,21 +103,21 @@ class Outputs:
 
     ratio_now: Number = result(
         "compression ratio now",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
     )
     required_clearance_cc: Number = result(
         "clearance volume that gives the ratio wanted",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="swept_cc / (wanted_ratio - 1)",
         source=RATIO,
     )
     remove_cc: Number = result(
         "volume to be lost; negative: to be gained",
         kind=kinds.VOLUME,
-        digits=3,
+        decimals=3,
         formula="clearance_cc - required_clearance_cc",
         source=RATIO,
     )
@@ -129,7 +129,7 @@ class Outputs:
     skim_in_all_mm: Number | None = result(
         "metal taken off the head in all, with what is off already",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="skim + skim_done; skim_done counts as none where it is not given",
         source="sum of lengths",
         default=None,
@@ -138,7 +138,7 @@ class Outputs:
     gasket_change_mm: Number | None = result(
         "head gasket thinner by; negative: thicker",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="1000 · remove / area of the gasket's opening",
         source=PRISM,
         default=None,

@@ -14,12 +14,12 @@ ROOM = f"plane geometry along the valve; {NO_SOURCE}"
 TIMING = {"retarded": "later", "advanced": "earlier", "unchanged": "as before"}
 
 
-def _mm(words: str, *, digits: int = 2, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.LENGTH, "digits": digits, "default": None, **about})
+def _mm(words: str, *, decimals: int = 2, **about: Any) -> Any:
+    return result(words, **{"kind": kinds.LENGTH, "decimals": decimals, "default": None, **about})
 
 
 def _deg(words: str, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.ANGLE, "digits": 1, "default": None, **about})
+    return result(words, **{"kind": kinds.ANGLE, "decimals": 1, "default": None, **about})
 
 
 @record
@@ -28,13 +28,13 @@ class Outputs:
 
     lobe_lift_mm: Number | None = _mm(
         "lift of the lobe at the cam",
-        digits=3,
+        decimals=3,
         formula="lobe_height_mm - base_circle_mm",
         source=LOBE,
     )
     lobe_loss_mm: Number | None = _mm(
         "height that the lobe has lost",
-        digits=3,
+        decimals=3,
         formula="lobe_height_new_mm - lobe_height_mm",
         source=LOBE,
     )
@@ -45,14 +45,14 @@ class Outputs:
     )
     cam_retard_cam_deg: Number | None = _deg(
         "lag of the camshaft after the change of height, cam degrees; negative: it runs early",
-        digits=2,
+        decimals=2,
         basis="stack_lowered over the sprocket's pitch radius, as an angle; 0 for a camshaft in "
         "the crankcase",
         source=DRIVE,
     )
     cam_retard_crank_deg: Number | None = _deg(
         "lag of the camshaft, crank degrees",
-        digits=2,
+        decimals=2,
         formula="2 * cam_retard_cam_deg",
         source=DRIVE,
     )

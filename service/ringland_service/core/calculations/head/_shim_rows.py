@@ -37,10 +37,10 @@ VALVE_OUTCOMES: dict[str, str] = {
 }
 
 
-def length(words: str, basis: str, source: str, digits: int = 3, default: Any = None) -> Any:
+def length(words: str, basis: str, source: str, decimals: int = 3, default: Any = None) -> Any:
     """Declare a length that may be absent."""
     return result(
-        words, kind=kinds.LENGTH, digits=digits, basis=basis, source=source, default=default
+        words, kind=kinds.LENGTH, decimals=decimals, basis=basis, source=source, default=default
     )
 
 

@@ -94,7 +94,7 @@ class Outputs:
     flatness_mm: float = result(
         "largest gap under the straightedge",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the readings",
         source=COMMON,
         extreme=True,
@@ -108,21 +108,21 @@ class Outputs:
     skim_mm: float = result(
         "metal to take off, if the face is to be skimmed",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="flatness_mm + skim_allowance_mm",
         source=COMMON,
     )
     skim_in_all_mm: float = result(
         "metal off this face in all after the skim",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="skim + skim_done; skim_done counts as none where it is not given",
         source=COMMON,
     )
     chamber_loss_cc: float | None = result(
         "volume that the skim takes from the chamber",
         kind=kinds.VOLUME,
-        digits=3,
+        decimals=3,
         formula="chamber_area_mm2 * skim_mm / 1000",
         source="solid geometry: volume of a prism",
         default=None,
@@ -130,21 +130,21 @@ class Outputs:
     clearance_after_cc: float | None = result(
         "clearance volume after the skim",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="clearance_cc - chamber_loss_cc",
         source="solid geometry",
         default=None,
     )
     ratio_before: float | None = result(
         "compression ratio before the skim",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
     ratio_after: float | None = result(
         "compression ratio after the skim",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_after_cc) / clearance_after_cc",
         source=RATIO,
         default=None,
@@ -190,7 +190,7 @@ def _flat_enough(inputs: Inputs, _: Outputs) -> Limit:
         return plain
     extra = (more.high or 0.0) * (inputs.face_length_mm - LENGTH_MM) / LENGTH_MM
     return replace(
-        plain, high=(plain.high or 0.0) + extra, source=f"{plain.source}; {more.words} more"
+        plain, high=(plain.high or 0.0) + extra, source=f"{plain.source}; {more.label} more"
     )
 
 

@@ -82,7 +82,7 @@ class Outputs:
     guide_largest_mm: Number | None = result(
         "largest bore of the guide",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of the readings, or the one given",
         source=READ,
         extreme=True,
@@ -91,7 +91,7 @@ class Outputs:
     guide_bell_mouth_mm: Number | None = result(
         "bell mouth: larger end of the guide less the smallest bore between its ends",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="on either axis the larger end less the smallest bore between; the larger of both",
         source=DIFFERENCE,
         extreme=True,
@@ -100,7 +100,7 @@ class Outputs:
     guide_out_of_round_mm: Number | None = result(
         "out-of-round of the guide: largest difference of its two axes at one height",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="at each height the difference of both axes, without sign; the largest",
         source=DIFFERENCE,
         extreme=True,
@@ -109,7 +109,7 @@ class Outputs:
     stem_smallest_mm: Number | None = result(
         "smallest diameter of the stem",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of the readings, or the one given",
         source=READ,
         extreme=True,
@@ -118,7 +118,7 @@ class Outputs:
     stem_taper_mm: Number | None = result(
         "taper or wear of the stem: largest less smallest diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest less smallest of the readings",
         source=DIFFERENCE,
         extreme=True,
@@ -127,7 +127,7 @@ class Outputs:
     clearance_direct_mm: Number | None = result(
         "clearance by two diameters",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="guide_largest_mm - stem_smallest_mm",
         source=DIFFERENCE,
         default=None,
@@ -135,7 +135,7 @@ class Outputs:
     clearance_from_rock_mm: Number | None = result(
         "clearance that the rock implies in a guide of one bore all along",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="rock_mm * guide_length_mm / (guide_length_mm + 2 * rock_distance_mm)",
         source="similar triangles",
         default=None,

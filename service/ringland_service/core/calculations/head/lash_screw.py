@@ -61,13 +61,13 @@ class Outputs:
     turn_deg: Number = result(
         "turn of the screw",
         kind=kinds.ANGLE,
-        digits=0,
+        decimals=0,
         formula="360 * turn_fraction",
         source=THREAD,
     )
     turn_fraction: Number = result(
         "turn of the screw in turns",
-        digits=2,
+        decimals=2,
         basis="found − target, without sign, over screw_pitch; over rocker_ratio too "
         "where the screw is at the cam's or pushrod's end",
         source=THREAD,
@@ -81,7 +81,7 @@ class Outputs:
     lash_at_cam_end_mm: Number | None = result(
         "wanted lash as it is at the cam or pushrod",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="target_mm / rocker_ratio",
         source="law of the lever",
         default=None,

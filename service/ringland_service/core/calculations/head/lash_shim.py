@@ -28,11 +28,11 @@ GEOMETRY = "plane geometry"
 class Outputs:
     """For one valve single figures, for several a row each; and what became of every shim."""
 
-    aimed_lash_mm: float | None = length("lash aimed at", AIMED, MAKER, digits=2)
+    aimed_lash_mm: float | None = length("lash aimed at", AIMED, MAKER, decimals=2)
     exact_shim_mm: float | None = result(
         "shim that would give just that lash",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="shim_mm + stem_movement_per_lash * (found_mm - aimed_lash_mm)",
         source=GEOMETRY,
         default=None,
@@ -40,7 +40,7 @@ class Outputs:
     thinnest_within_mm: float | None = result(
         "thinnest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="shim_mm + stem_movement_per_lash * (found_mm - lash_high_mm)",
         source=GEOMETRY,
         default=None,
@@ -48,7 +48,7 @@ class Outputs:
     thickest_within_mm: float | None = result(
         "thickest shim that keeps the lash within the range",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="shim_mm + stem_movement_per_lash * (found_mm - lash_low_mm)",
         source=GEOMETRY,
         default=None,
@@ -78,7 +78,7 @@ class Outputs:
     lash_after_mm: float | None = result(
         "lash that it gives",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="found_mm + (shim_mm - shim_chosen_mm) / stem_movement_per_lash",
         source=GEOMETRY,
         default=None,
@@ -107,7 +107,7 @@ class Outputs:
     lash_found_mm: tuple[float, ...] | None = result(
         "lash of each valve as found",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="as given",
         source="as given",
         default=None,
@@ -118,7 +118,7 @@ class Outputs:
     lash_after_each_mm: tuple[float, ...] | None = result(
         "lash that each of those valves comes to",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=GIVES,
         source=GEOMETRY,
         default=None,
@@ -126,7 +126,7 @@ class Outputs:
     lash_margins_mm: tuple[float, ...] | None = result(
         "how far inside its range each of those valves' lash comes",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the smaller of lash − least lash and largest lash − lash",
         source=GEOMETRY,
         default=None,

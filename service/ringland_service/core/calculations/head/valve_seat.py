@@ -96,21 +96,21 @@ class Outputs:
     width_mm: Number = result(
         "width of the contact along its face",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="(seat_outer_diameter_mm - seat_inner_diameter_mm) / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
     )
     contact_mean_diameter_mm: Number = result(
         "mean diameter of the contact",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="(seat_outer_diameter_mm + seat_inner_diameter_mm) / 2",
         source=GEOMETRY,
     )
     outer_edge_inside_valve_rim_mm: Number | None = result(
         "outer edge of the contact inside the valve's rim, radial",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="(valve_head_diameter_mm - seat_outer_diameter_mm) / 2",
         source=GEOMETRY,
         default=None,
@@ -118,7 +118,7 @@ class Outputs:
     contact_place: Number | None = result(
         "where the middle of the contact stands on the valve's face: 0 at the rim, 1 at its "
         "inner edge",
-        digits=2,
+        decimals=2,
         formula="(valve_head_diameter_mm - contact_mean_diameter_mm)"
         " / (2 * cosd(seat_angle_deg) * face_width_mm)",
         source=GEOMETRY,
@@ -127,7 +127,7 @@ class Outputs:
     outer_diameter_drop_per_feed_mm: Number | None = result(
         "what the feed of the top cutter takes off the outer diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula=TOP_CHANGE.format("feed_mm"),
         source=GEOMETRY,
         default=None,
@@ -135,7 +135,7 @@ class Outputs:
     width_after_top_cut_mm: Number | None = result(
         "width after the top cutter alone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="width_mm - outer_diameter_drop_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
         default=None,
@@ -143,7 +143,7 @@ class Outputs:
     inside_rim_after_top_cut_mm: Number | None = result(
         "outer edge inside the valve's rim after the top cutter, radial",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="outer_edge_inside_valve_rim_mm + outer_diameter_drop_per_feed_mm / 2",
         source=GEOMETRY,
         default=None,
@@ -151,7 +151,7 @@ class Outputs:
     inner_diameter_rise_per_feed_mm: Number | None = result(
         "what the feed of the bottom cutter adds to the inner diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula=BOTTOM_CHANGE.format("feed_mm"),
         source=GEOMETRY,
         default=None,
@@ -159,7 +159,7 @@ class Outputs:
     width_after_bottom_cut_mm: Number | None = result(
         "width after the bottom cutter alone",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="width_mm - inner_diameter_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
         default=None,
@@ -167,7 +167,7 @@ class Outputs:
     width_after_both_mm: Number | None = result(
         "width after both cutters",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="width_after_top_cut_mm"
         " - inner_diameter_rise_per_feed_mm / (2 * cosd(seat_angle_deg))",
         source=GEOMETRY,
@@ -176,7 +176,7 @@ class Outputs:
     top_feed_needed_mm: Number | None = result(
         "feed of the top cutter down to the wanted outer diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula=TOP_FEED.format("seat_outer_diameter_mm - wanted_outer_diameter_mm"),
         source=GEOMETRY,
         default=None,
@@ -185,7 +185,7 @@ class Outputs:
         "feed of the bottom cutter to the wanted width, after the top cutter where an outer "
         "diameter is wanted; below zero: too narrow already, widen with the seat's own cutter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="(outer diameter wanted, else as found − 2·wanted_width·cos(seat_angle) − "
         "seat_inner_diameter)·sin(bottom_cutter − seat_angle) / (2·cos(seat_angle)·"
         "cos(bottom_cutter))",

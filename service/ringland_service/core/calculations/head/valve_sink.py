@@ -86,14 +86,14 @@ class Outputs:
     total_sink_mm: Number = result(
         "sink in all",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="sink of this work and the earlier sink, where told",
         source="arithmetic",
     )
     lash_after_mm: Number | None = result(
         "lash after the work, with the shim or screw as it was; below zero the valve is held open",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="lash_found_mm - ratio_lash_per_stem_rise * sink_cut_mm",
         source=DIFFERENCE,
         default=None,
@@ -101,7 +101,7 @@ class Outputs:
     shim_needed_mm: Number | None = result(
         "shim that brings the lash wanted",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="lash_shim_mm + (lash_after_mm - lash_target_mm) / ratio_lash_per_stem_rise",
         source=DIFFERENCE,
         default=None,
@@ -109,7 +109,7 @@ class Outputs:
     shim_room_left_mm: Number | None = result(
         "how much thinner the shim can still go: what the valve may sink further",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="shim_needed_mm - thinnest_shim_mm",
         source=DIFFERENCE,
         default=None,
@@ -117,7 +117,7 @@ class Outputs:
     seat_load_after_n: Number | None = result(
         "load of the spring after the sink, valve shut",
         kind=kinds.FORCE,
-        digits=1,
+        decimals=1,
         formula="seat_load_nominal_n - spring_rate_n_per_mm * sink_cut_mm",
         source="Hooke's law",
         default=None,
@@ -125,7 +125,7 @@ class Outputs:
     seat_load_loss_pct: Number | None = result(
         "load lost, share of the one before",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * (seat_load_nominal_n - seat_load_after_n) / seat_load_nominal_n",
         source="Hooke's law",
         default=None,
@@ -133,7 +133,7 @@ class Outputs:
     spring_shim_to_restore_mm: Number | None = result(
         "shim under the spring that restores its installed height",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="sink_cut_mm",
         source=DIFFERENCE,
         default=None,
@@ -141,21 +141,21 @@ class Outputs:
     chamber_gain_cc: Number | None = result(
         "what the chamber gains",
         kind=kinds.VOLUME,
-        digits=2,
+        decimals=2,
         formula="pi/4 * valve_head_diameter_mm**2 * sink_cut_mm * valves_cut / 1000",
         source="solid geometry",
         default=None,
     )
     ratio_before: Number | None = result(
         "compression ratio before",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc) / clearance_cc",
         source=RATIO,
         default=None,
     )
     ratio_after: Number | None = result(
         "compression ratio after",
-        digits=2,
+        decimals=2,
         formula="(swept_cc + clearance_cc + chamber_gain_cc) / (clearance_cc + chamber_gain_cc)",
         source=RATIO,
         default=None,

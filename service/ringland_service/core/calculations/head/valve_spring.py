@@ -74,7 +74,7 @@ class Outputs:
     rate_n_per_mm: Number | None = result(
         "rate between the two loads",
         kind=kinds.SPRING_RATE,
-        digits=2,
+        decimals=2,
         formula="(load_2_n - load_1_n) / (length_1_mm - length_2_mm)",
         source=HOOKE,
         default=None,
@@ -82,7 +82,7 @@ class Outputs:
     seat_load_n: Number | None = result(
         "load at the installed height",
         kind=kinds.FORCE,
-        digits=1,
+        decimals=1,
         formula="load_1_n + rate_n_per_mm * (length_1_mm - installed_height_mm)",
         source=HOOKE,
         default=None,
@@ -90,7 +90,7 @@ class Outputs:
     seat_load_of_nominal_pct: Number | None = result(
         "load at the installed height, share of the nominal one",
         kind=kinds.PERCENT,
-        digits=1,
+        decimals=1,
         formula="100 * seat_load_n / nominal_seat_load_n",
         source="arithmetic",
         default=None,
@@ -98,7 +98,7 @@ class Outputs:
     open_length_mm: Number | None = result(
         "length at full lift",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="installed_height_mm - valve_lift_mm",
         source=DIFFERENCE,
         default=None,
@@ -106,7 +106,7 @@ class Outputs:
     open_load_n: Number | None = result(
         "load at full lift",
         kind=kinds.FORCE,
-        digits=1,
+        decimals=1,
         formula="load_1_n + rate_n_per_mm * (length_1_mm - open_length_mm)",
         source=HOOKE,
         default=None,
@@ -114,7 +114,7 @@ class Outputs:
     coil_bind_margin_mm: Number | None = result(
         "room that all coils together keep at full lift",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="open_length_mm - coil_bind_length_mm",
         source=DIFFERENCE,
         default=None,
@@ -122,7 +122,7 @@ class Outputs:
     free_length_implied_mm: Number | None = result(
         "free length that the two loads imply",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         formula="length_1_mm + load_1_n / rate_n_per_mm",
         source=HOOKE,
         default=None,
@@ -130,7 +130,7 @@ class Outputs:
     free_length_loss_pct: Number | None = result(
         "free length lost, share of the new one",
         kind=kinds.PERCENT,
-        digits=2,
+        decimals=2,
         formula="100 * (free_length_new_mm - free_length_mm) / free_length_new_mm",
         source="arithmetic",
         default=None,
@@ -138,14 +138,14 @@ class Outputs:
     lean_deg: Number | None = result(
         "lean of the spring",
         kind=kinds.ANGLE,
-        digits=2,
+        decimals=2,
         basis="angle whose tangent is lean / free_length",
         source="plane geometry",
         default=None,
     )
     spring_index: Number | None = result(
         "mean coil diameter over wire",
-        digits=1,
+        decimals=1,
         formula="mean_coil_diameter_mm / wire_mm",
         source=cited("{en_13906_1}"),
         default=None,
@@ -153,7 +153,7 @@ class Outputs:
     rate_from_wire_n_per_mm: Number | None = result(
         "rate that the wire gives, as a cross-check",
         kind=kinds.SPRING_RATE,
-        digits=2,
+        decimals=2,
         formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_diameter_mm**3 * active_coils)",
         source=cited("{en_13906_1}"),
         default=None,

@@ -40,7 +40,7 @@ class Bored:
     """Fields whose words are told more closely than where they are declared."""
 
     bore_mm: Number | None = field_like(
-        displacement.Inputs, "bore_mm", words="nominal cylinder bore"
+        displacement.Inputs, "bore_mm", description="nominal cylinder bore"
     )
     gap_bore_mm: Number | None = quantity(
         lengths.BORE,

@@ -40,19 +40,19 @@ class Choice:
     )
     conformance_probability: float = result(
         "probability that the part is within its limit",
-        digits=4,
+        decimals=4,
         basis="verdicts of the card",
         source=one.CONFORMING,
     )
     probability_beyond: float = result(
         "probability that the part is beyond its limit",
-        digits=4,
+        decimals=4,
         formula="1 - conformance_probability",
         source=one.CONFORMING,
     )
     expected_cost_of_reuse: float = result(
         "cost of using the part again, on average over many such parts",
-        digits=2,
+        decimals=2,
         basis="cost of reuse and the probability beyond the limit times the cost of a comeback",
         source=by.SOURCE,
     )
@@ -71,7 +71,7 @@ class Outputs:
 
     break_even_probability: Number = result(
         "probability beyond the limit above which the repair is the cheaper",
-        digits=4,
+        decimals=4,
         formula="(cost_of_repair - cost_of_reuse) / cost_of_comeback",
         source=by.SOURCE,
     )

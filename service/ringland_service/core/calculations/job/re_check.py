@@ -65,7 +65,7 @@ class Value:
     low_mm: float | None = result(
         "not under this",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the order",
         source="the order",
         default=None,
@@ -73,7 +73,7 @@ class Value:
     high_mm: float | None = result(
         "not over this",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the order",
         source="the order",
         default=None,

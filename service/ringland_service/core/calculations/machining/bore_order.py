@@ -77,34 +77,34 @@ class Outputs:
     finish_low_mm: Number = result(
         "finish bore, lower limit at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_size_mm + clearance_low_mm",
         source=DIFFERENCE,
     )
     finish_high_mm: Number = result(
         "finish bore, upper limit at 20 °C",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_size_mm + clearance_high_mm",
         source=DIFFERENCE,
     )
     bore_to_mm: Number = result(
         "diameter to bore to; the rest is the hone's",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="piston_size_mm + (clearance_low_mm + clearance_high_mm) / 2 - hone_stock_mm",
         source=DIFFERENCE,
     )
     zone_mm: Number = result(
         "upper less lower limit of the finish bore",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="clearance_high_mm - clearance_low_mm",
         source=DIFFERENCE,
     )
     zone_over_2u: Number | None = result(
         "zone over twice the expanded uncertainty: what the measurement can prove",
-        digits=2,
+        decimals=2,
         formula="zone_mm / (2 * size_uncertainty_mm)",
         source=cited("{jcgm_106_capability}"),
         default=None,
@@ -112,7 +112,7 @@ class Outputs:
     returned_smallest_mm: Number | None = result(
         "smallest reading of the work returned",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="smallest of returned_readings",
         source="as given",
         extreme=True,
@@ -121,7 +121,7 @@ class Outputs:
     returned_largest_mm: Number | None = result(
         "largest reading of the work returned",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="largest of returned_readings",
         source="as given",
         extreme=True,

@@ -86,7 +86,7 @@ class Outputs:
     clean_up_mm: float = result(
         "clean-up diameter: the smallest bore that leaves no wear and no score",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest of symmetric, one_sided and score",
         source=PLANE,
         extreme=True,
@@ -100,27 +100,27 @@ class Outputs:
     symmetric_mm: float = result(
         "diameter that cleans up wear that is even all round",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="bore_largest_mm",
         source=PLANE,
     )
     one_sided_mm: float = result(
         "diameter that cleans up the wear as it lies, centred on the unworn part",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="unworn_mm + 2 * wear_side_share_used * (bore_largest_mm - unworn_mm)",
         source=PLANE,
     )
     wear_side_share_used: float = result(
         "share of the wear on the side that wore most, as used",
-        digits=2,
+        decimals=2,
         basis="as given, else 1: all on one side, the safe figure",
         source=NO_SOURCE,
     )
     score_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="the largest of score_diameters",
         source=PLANE,
         extreme=True,
@@ -129,7 +129,7 @@ class Outputs:
     score_diameters_mm: tuple[float, ...] | None = result(
         "diameter that cleans up each score, in order",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="unworn + 2 · (share of the wear on the score's side · (local − "
         "unworn) + depth_radial); the share is wear_side_share on the worn side, 1 less "
         "it opposite, the larger of both where the side is not known",

@@ -73,21 +73,21 @@ class Outputs:
     circumferential_speed_m_s: Number = result(
         "speed of the stones around the bore",
         kind=kinds.VELOCITY,
-        digits=3,
+        decimals=3,
         formula="pi * bore_mm * spindle_speed_rpm / 60000",
         source=KINEMATICS,
     )
     axial_speed_m_s: Number = result(
         "mean speed of the stones along the bore",
         kind=kinds.VELOCITY,
-        digits=3,
+        decimals=3,
         formula="2 * travel_mm * strokes_per_minute_rpm / 60000",
         source=KINEMATICS,
     )
     included_angle_reached_deg: Number = result(
         "included angle of the crosshatch at the mean stroke speed",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="2 * asind(axial_speed_m_s"
         " / sqrt(axial_speed_m_s**2 + circumferential_speed_m_s**2))",
         source=KINEMATICS,
@@ -95,14 +95,14 @@ class Outputs:
     each_line_deg: Number = result(
         "angle of each line from horizontal",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="included_angle_reached_deg / 2",
         source=KINEMATICS,
     )
     included_angle_at_mid_stroke_deg: Number | None = result(
         "included angle at mid-stroke where a crank drives the stroke",
         kind=kinds.ANGLE,
-        digits=1,
+        decimals=1,
         formula="2 * asind(pi / 2 * axial_speed_m_s"
         " / sqrt((pi / 2 * axial_speed_m_s)**2 + circumferential_speed_m_s**2))",
         source=KINEMATICS,
@@ -111,7 +111,7 @@ class Outputs:
     strokes_for_angle_rpm: Number | None = result(
         "full strokes a minute for the wanted included angle, at constant stroke speed",
         kind=kinds.ROTATION,
-        digits=0,
+        decimals=0,
         formula="30000 * circumferential_speed_m_s * sind(included_angle_deg / 2)"
         " / cosd(included_angle_deg / 2) / travel_mm",
         source=KINEMATICS,

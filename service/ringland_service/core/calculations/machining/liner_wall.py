@@ -61,21 +61,21 @@ class Outputs:
     wall_mean_mm: Number = result(
         "mean wall, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="(liner_od_mm - finish_high_mm) / 2",
         source=PLANE,
     )
     wall_thinnest_mm: Number = result(
         "thinnest wall, radial",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="wall_mean_mm - core_shift_mm",
         source=PLANE,
     )
     floor_used_mm: Number | None = result(
         "wall that must be left, as used: the limit of the request, else of the kind of wall",
         kind=kinds.LENGTH,
-        digits=2,
+        decimals=2,
         basis="lower limit of the check liner_wall, else common practice for the kind of wall",
         source=f"maker, else {NO_SOURCE}",
         default=None,
@@ -83,7 +83,7 @@ class Outputs:
     largest_bore_at_floor_mm: Number | None = result(
         "largest bore that leaves the floor at the thinnest place",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="liner_od_mm - 2 * (floor_used_mm + core_shift_mm)",
         source=PLANE,
         default=None,

@@ -97,21 +97,21 @@ class Outputs:
     finish_bores_mm: tuple[float, ...] = result(
         "finish bore that each piston needs",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="piston as measured + clearance_target",
         source=DIFFERENCE,
     )
     bore_tos_mm: tuple[float, ...] = result(
         "diameter to bore to for each piston, before the hone",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="finish bore − hone_stock",
         source=DIFFERENCE,
     )
     margins_mm: tuple[float, ...] = result(
         "what each piston's bore-to leaves over the clean-up diameter; negative: damage stays",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis="bore-to − clean_up",
         source=DIFFERENCE,
     )
@@ -138,7 +138,7 @@ class Outputs:
     chosen_piston_mm: float | None = result(
         "size of the chosen piston, as measured",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         basis=SMALLEST,
         source="as given",
         default=None,
@@ -146,7 +146,7 @@ class Outputs:
     chosen_finish_mm: float | None = result(
         "finish bore of the chosen piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="chosen_piston_mm + clearance_target_mm",
         source=DIFFERENCE,
         default=None,
@@ -154,7 +154,7 @@ class Outputs:
     chosen_bore_to_mm: float | None = result(
         "diameter to bore to for the chosen piston",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="chosen_finish_mm - hone_stock_mm",
         source=DIFFERENCE,
         default=None,
@@ -162,7 +162,7 @@ class Outputs:
     chosen_margin_mm: float | None = result(
         "margin of the chosen piston's bore-to over the clean-up diameter",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="chosen_bore_to_mm - clean_up_mm",
         source=DIFFERENCE,
         default=None,

@@ -80,13 +80,13 @@ class Outputs:
     interference_mm: Number = result(
         "interference at 20 °C, diametral",
         kind=kinds.LENGTH,
-        digits=3,
+        decimals=3,
         formula="sleeve_od_mm - cylinder_bore_mm",
         source=DIFFERENCE,
     )
     interference_share: Number = result(
         "interference as a share of the bore",
-        digits=5,
+        decimals=5,
         formula="interference_mm / cylinder_bore_mm",
         source=NO_SOURCE,
     )
@@ -94,7 +94,7 @@ class Outputs:
         "temperature at which the cylinder drops over the sleeve; it cools while it is handled, "
         "so add 20 to 40 K",
         kind=kinds.TEMPERATURE,
-        digits=0,
+        decimals=0,
         formula="20 + (interference_mm + drop_in_clearance_mm"
         " + sleeve_alpha_used_per_k * sleeve_od_mm * (sleeve_temperature_c - 20))"
         " / (cylinder_alpha_used_per_k * cylinder_bore_mm)",
@@ -103,21 +103,21 @@ class Outputs:
     cylinder_alpha_used_per_k: Number = result(
         "expansion of the cylinder that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of an aluminium cylinder",
         source=TABLE,
     )
     sleeve_alpha_used_per_k: Number = result(
         "expansion of the sleeve that was used",
         kind=kinds.EXPANSION,
-        digits=7,
+        decimals=7,
         basis="as given, else of grey iron",
         source=TABLE,
     )
     interference_left_mm: Number | None = result(
         "interference left at the running temperature, diametral; negative: the sleeve is loose",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         formula="interference_mm - (cylinder_alpha_used_per_k * cylinder_bore_mm"
         " - sleeve_alpha_used_per_k * sleeve_od_mm) * (running_temperature_c - 20)",
         source=EXPANSION,
@@ -127,7 +127,7 @@ class Outputs:
         "least interference for a sleeve that its fit alone holds: what running takes off, and "
         "what must be left",
         kind=kinds.LENGTH,
-        digits=4,
+        decimals=4,
         basis="(cylinder_alpha_used − sleeve_alpha_used) · cylinder_bore · (running_temperature "
         "− 20) + 0.010 mm to be left",
         source=f"linear expansion; what must be left: {NO_SOURCE}",

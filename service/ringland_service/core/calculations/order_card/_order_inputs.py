@@ -54,7 +54,7 @@ class Inputs:
     piston_size_mm: Number | None = field_like(
         SIZES,
         "piston_size_mm",
-        words="the piston sent, as measured at 20 °C, 90° to the pin at the maker's height",
+        description="the piston sent, as measured at 20 °C, 90° to the pin at the maker's height",
     )
     piston_mark: str | None = text(
         "number or mark on the piston, its own for each cylinder",

@@ -14,7 +14,7 @@ NOT_STATED = "NOT STATED"
 class Missing:
     """Something that must be written in before the card goes out."""
 
-    words: str
+    label: str
 
 
 Part = str | Missing | None
@@ -32,7 +32,7 @@ class Point:
 def point(heading: str, *parts: Part) -> Point:
     """Return a point of the card: what is said, then what is not stated."""
     said = "; ".join(part for part in parts if isinstance(part, str))
-    missing = tuple(part.words for part in parts if isinstance(part, Missing))
+    missing = tuple(part.label for part in parts if isinstance(part, Missing))
     sentences = [_sentence(said)] if said else []
     if missing:
         sentences.append(f"{NOT_STATED}: {'; '.join(missing)}.")

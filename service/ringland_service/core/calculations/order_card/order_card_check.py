@@ -56,7 +56,7 @@ class Inputs:
     piston_size_mm: Number | None = field_like(
         bore_order.Inputs,
         "piston_size_mm",
-        words="the piston as measured, where it is known besides",
+        description="the piston as measured, where it is known besides",
     )
     clearance_low_mm: Number | None = quantity(
         sizes.WANTED_CLEARANCE, "least clearance wanted, diametral", example=0.03, default=None
@@ -81,7 +81,7 @@ class Objection:
 
 def _read(words: str) -> Number | None:
     found: Number | None = result(
-        words, kind=kinds.LENGTH, digits=3, basis=READ, source="the card", default=None
+        words, kind=kinds.LENGTH, decimals=3, basis=READ, source="the card", default=None
     )
     return found
 

@@ -1941,7 +1941,7 @@ class JobCardClocking(TypedDict):
     ----------
     zero_and_sense : str
         zero and sense of all angles
-    thrust_axis : QuantityLike
+    thrust_axis_angle : QuantityLike
         one end of the thrust axis; the pin axis lies at 90° to it
     gaps : Sequence[JobCardClockingGap]
         gaps of one piston's rings
@@ -1956,7 +1956,7 @@ class JobCardClocking(TypedDict):
     """
 
     zero_and_sense: NotRequired[str]
-    thrust_axis: NotRequired[QuantityLike]
+    thrust_axis_angle: NotRequired[QuantityLike]
     gaps: NotRequired[Sequence[JobCardClockingGap]]
     ring_pins: NotRequired[Sequence[JobCardClockingRingPin]]
     ring_count: NotRequired[int]
@@ -3225,7 +3225,7 @@ class JobCard(Calculation[JobCardResult]):
             "relief_step_turn": "quantity",
         },
         "clocking": {
-            "thrust_axis": "quantity",
+            "thrust_axis_angle": "quantity",
             "gaps": [{"angle": "quantity"}],
             "ring_pins": [{"pin_angle": "quantity"}],
             "port_windows": [{"from_angle": "quantity", "to_angle": "quantity"}],

@@ -242,7 +242,7 @@ DECISION = (
             "clean_up_mm": ("clean_up.clean_up_mm",),
             "choice_reason": ("oversize_choice.reason",),
             "chosen": ("oversize_choice.chosen",),
-            "finish_mm": ("bore_order.finish_high_mm", FINISH),
+            "finish_high_mm": ("bore_order.finish_high_mm", FINISH),
             "best": ("piston_selection.best",),
             **TESTED,
         },

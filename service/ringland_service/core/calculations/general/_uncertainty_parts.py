@@ -40,7 +40,7 @@ class Part:
         default=None,
         exact=True,
     )
-    readings: float = number(
+    readings_averaged: float = number(
         "readings averaged, for a standard deviation", low=1, high=1000, example=3, default=1.0
     )
     of_a_difference: str = choice(
@@ -106,7 +106,7 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     stated = (
         _size(part.max_permissible_error, kind) / ROOT3,
         times * _size(part.resolution, kind) / (2.0 * ROOT3),
-        _size(part.standard_deviation, kind) / math.sqrt(part.readings),
+        _size(part.standard_deviation, kind) / math.sqrt(part.readings_averaged),
         _warmth(part),
     )
     found = [u for u in stated if u > 0.0]

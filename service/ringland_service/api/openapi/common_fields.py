@@ -153,12 +153,22 @@ def measuring_schema() -> JsonObject:
             "readings_each": {"type": "integer", "minimum": 1, "maximum": 50, "default": 1},
             "temperature_uncertainty": {
                 **_temperature(),
-                "description": "standard uncertainty of each part's temperature",
+                "description": "expanded uncertainty (k = 2) of each part's temperature",
             },
         },
     }
 
 
+<<<<<<< HEAD
 def _temperature() -> JsonObject:
     value: JsonObject = {"type": "number", "minimum": 0.001, "maximum": 20}
     return any_quantity(symbols(TEMPERATURE_DIFFERENCE), value)
+=======
+def _temperature() -> dict[str, Any]:
+    found = any_quantity(list(symbols(TEMPERATURE_DIFFERENCE)))
+    found["properties"] = {
+        "value": {"type": "number", "minimum": 0.001, "maximum": 40},
+        "unit": found["properties"]["unit"],
+    }
+    return found
+>>>>>>> names

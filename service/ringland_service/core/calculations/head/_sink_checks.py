@@ -3,13 +3,9 @@
 from typing import Any
 
 from ringland_service.core.declare import Check, Notice, Rule
+from ringland_service.core.engines.choices import HYDRAULIC
 from ringland_service.core.metrology.limits import Limit
 
-HYDRAULIC = "hydraulic"
-ADJUSTER: dict[str, str] = {
-    "shim_or_screw": "by shim or screw: there is lash",
-    HYDRAULIC: "hydraulic: there is none",
-}
 # common practice, no source
 UNEQUAL_SHARE = 0.01
 
@@ -90,7 +86,7 @@ RULES = (
         "lash_target_mm",
         "lash_shim_mm",
         "the shim needed takes the shim fitted",
-        "give old_shim too",
+        "give shim too",
     ),
     _alone(
         "valve_head_diameter_mm",

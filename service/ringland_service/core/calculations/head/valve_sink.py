@@ -11,6 +11,7 @@ from ringland_service.core.declare import (
     record,
     result,
 )
+from ringland_service.core.engines.choices import ADJUSTER, SHIM_OVER_BUCKET
 from ringland_service.core.formulas import geometry, lash, springs
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
@@ -33,8 +34,8 @@ class Inputs:
     sink_now_mm: Number | None = quantity(
         sizes.SINK, "sink that was there before this work", example=0.1, default=None
     )
-    adjuster: str = choice(
-        "how the lash is set", judged.ADJUSTER, example="shim_or_screw", default="shim_or_screw"
+    adjuster: str | None = choice(
+        "how the lash is set", ADJUSTER, example=SHIM_OVER_BUCKET, default=None
     )
     lash_found_mm: Number | None = quantity(
         sizes.LASH, "lash before the work, cold", example=0.25, default=None

@@ -1,12 +1,11 @@
 """What a bore survey must be, and what an answer on it warns of."""
 
-from typing import Any
-
-from ringland_service.core.calculations.cylinder import piston_fit as parts
-from ringland_service.core.calculations.cylinder.bore_checks import FRESH
+from ringland_service.core.calculations.cylinder._bore_fields import FRESH, Inputs, Outputs
+from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.engines import survey
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Number
 
 # common practice, no source
 MOST_UNDER_MM, MOST_OVER_MM = 0.5, 3.0
@@ -18,15 +17,15 @@ RING_TRAVEL_FROM_MM = 15.0
 OVERSIZE_STEP_MM = 0.2
 
 
-def _uneven(i: Any) -> bool:
+def _uneven(i: Inputs) -> bool:
     return survey.uneven(i)
 
 
-def _hardly_read(i: Any) -> bool:
+def _hardly_read(i: Inputs) -> bool:
     return survey.depth_repeated(i) or survey.depth_without_reading(i)
 
 
-def _off(i: Any, size_mm: Any) -> bool:
+def _off(i: Inputs, size_mm: Number) -> bool:
     """Return whether a reading lies where no bore of that size can be."""
     read = [v for v in (*i.pin_axis_mm, *i.thrust_axis_mm) if v is not None]
     return any(
@@ -60,33 +59,38 @@ RULES = (
         "a reading lies more than 0.5 mm under or 3 mm over the unworn reference",
         "the unworn bore of this cylinder, as a whole diameter; check the units",
     ),
-    *(rule for rule in parts.RULES if rule.fields == ("bore_temperature_c",)),
+    *(rule for rule in FIT_RULES if rule.fields == ("bore_temperature_c",)),
 )
 
 
-def _wider_at_bottom(i: Any, o: Any) -> bool:
+def _wider_at_bottom(i: Inputs, o: Outputs) -> bool:
     signed = (o.signed_taper_pin_axis_mm, o.signed_taper_thrust_axis_mm)
     return i.bore_use != FRESH and any(t is not None and t < -GAUGE_MM for t in signed)
 
 
-def _misses_the_top(i: Any, _: Any) -> bool:
+def _misses_the_top(i: Inputs, _: object) -> bool:
     return bool(i.bore_use != FRESH and min(i.depth_mm) > RING_TRAVEL_FROM_MM)
 
 
-def _gaps(i: Any, _: Any) -> bool:
+def _gaps(i: Inputs, _: object) -> bool:
     return None in (*i.pin_axis_mm, *i.thrust_axis_mm)
 
 
-def _looks_round(_: Any, o: Any) -> bool:
+def _looks_round(_: object, o: Outputs) -> bool:
     return bool(o.out_of_round_mm is not None and o.out_of_round_mm <= LOOKS_ROUND_MM)
 
 
-def _under_reference(_: Any, o: Any) -> bool:
-    return o.wear_from == "unworn" and bool(o.wear_mm < o.largest_mm - o.smallest_mm - GAUGE_MM)
+def _under_reference(_: object, o: Outputs) -> bool:
+    if o.wear_mm is None or o.wear_from != "unworn":
+        return False
+    # largest − unworn < largest − smallest: the smallest lies under the unworn reference.
+    return bool(o.wear_mm < o.largest_mm - o.smallest_mm - GAUGE_MM)
 
 
-def _perhaps_oversize(_: Any, o: Any) -> bool:
-    return o.wear_from == "nominal_bore" and bool(o.wear_mm > OVERSIZE_STEP_MM)
+def _perhaps_oversize(_: object, o: Outputs) -> bool:
+    if o.wear_mm is None or o.wear_from != "nominal_bore":
+        return False
+    return bool(o.wear_mm > OVERSIZE_STEP_MM)
 
 
 NOTICES = (

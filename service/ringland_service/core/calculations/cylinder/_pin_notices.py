@@ -1,21 +1,19 @@
 """What pin, piston and small end must agree with, and what an answer on them warns of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.cylinder._pin_fields import (
+    NEEDLE,
+    PLAIN,
+    PRESSED,
+    Inputs,
+)
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.numbers import Truth
 
 # common practice, no source
 MOST_ROOM_MM = 0.5
 PRESS_MM = 0.10
 TIGHT_MM = 0.03
-PLAIN, PRESSED, NEEDLE = "plain", "press_fit", "needle"
-SMALL_END: dict[str, str] = {
-    PLAIN: "plain or bushed: the pin turns in it",
-    PRESSED: "press fit: the pin is held by the rod",
-    NEEDLE: "needle bearing",
-}
-
 RULES = (
     Rule(
         ("pin_worn_mm", "pin_mm"),
@@ -56,18 +54,20 @@ RULES = (
 )
 
 
-def _loose_press_fit(i: Any, o: Any) -> Any:
-    if i.small_end != PRESSED or o.worst_small_end_mm is None:
+def _loose_press_fit(i: Inputs, _: object) -> Truth:
+    if i.small_end != PRESSED or i.small_end_bore_mm is None:
         return False
     worn = i.pin_mm if i.pin_worn_mm is None else i.pin_worn_mm
-    return at_most(worn, i.small_end_bore_mm)
+    loose: Truth = at_most(worn, i.small_end_bore_mm)
+    return loose
 
 
-def _tight_plain(i: Any, o: Any) -> Any:
-    if i.small_end != PLAIN or o.pin_small_end_mm is None:
+def _tight_plain(i: Inputs, _: object) -> Truth:
+    if i.small_end != PLAIN or i.small_end_bore_mm is None:
         return False
     # The two sizes, and not their difference: alike is alike in every unit.
-    return at_most(i.small_end_bore_mm, i.pin_mm)
+    tight: Truth = at_most(i.small_end_bore_mm, i.pin_mm)
+    return tight
 
 
 NOTICES = (

@@ -1,11 +1,11 @@
 """What measured end gaps must agree with, and what an answer on them warns of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.cylinder._ring_gap_fields import Inputs, Outputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import rings
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.metrology.limits import LIMITS
+from ringland_service.core.numbers import Number, Truth
 
 OLD_AXES = ("old_gap_pin_axis_mm", "old_gap_thrust_axis_mm")
 WORN_AXES = ("worn_pin_axis_mm", "worn_thrust_axis_mm")
@@ -14,20 +14,23 @@ HOT = ("bore_rise_k", "ring_rise_k", "ring_alpha_per_k")
 FEELER_MM = 0.013
 
 
-def given(i: Any, names: tuple[str, ...]) -> bool:
+def given(i: object, names: tuple[str, ...]) -> bool:
     """Return whether all the named inputs are given."""
     return all(getattr(i, name) is not None for name in names)
 
 
-def _mean_mm(i: Any, axes: tuple[str, ...]) -> Any:
-    return rings.mean_diameter_mm(*(getattr(i, name) for name in axes))
+def _mean_mm(i: object, axes: tuple[str, str]) -> Number:
+    pin, thrust = axes
+    return rings.mean_diameter_mm(getattr(i, pin), getattr(i, thrust))
 
 
-def _far(here_mm: Any, unworn_mm: Any) -> Any:
-    return beyond(unworn_mm, here_mm + 0.5) | beyond(here_mm, unworn_mm + 3.0)
+def _far(here_mm: Number, unworn_mm: Number) -> Truth:
+    under: Truth = beyond(unworn_mm, here_mm + 0.5)
+    over: Truth = beyond(here_mm, unworn_mm + 3.0)
+    return under | over
 
 
-def _far_rule(axes: tuple[str, ...], unworn: str) -> Rule:
+def _far_rule(axes: tuple[str, str], unworn: str) -> Rule:
     return Rule(
         (*axes, unworn),
         lambda i: _far(_mean_mm(i, axes), getattr(i, unworn)),
@@ -39,11 +42,11 @@ def _far_rule(axes: tuple[str, ...], unworn: str) -> Rule:
 RULES = (_far_rule(OLD_AXES, "unworn_mm"), _far_rule(WORN_AXES, "bore_mm"))
 
 
-def _after_filing(measured: Any, wanted: Any, filed: Any) -> Any:
+def _after_filing(measured: Number | None, wanted: Number, filed: Number | None) -> Number:
     return wanted if measured is None else measured + (0.0 if filed is None else filed)
 
 
-def _second_smaller(i: Any, o: Any) -> Any:
+def _second_smaller(i: Inputs, o: Outputs) -> Truth:
     if i.top_gap_mm is None and i.second_gap_mm is None:
         return o.second_wanted_mm < o.top_wanted_mm
     top = _after_filing(i.top_gap_mm, o.top_wanted_mm, o.file_top_mm)
@@ -51,23 +54,24 @@ def _second_smaller(i: Any, o: Any) -> Any:
     return second < top
 
 
-def _no_verdict(i: Any, o: Any) -> bool:
+def _no_verdict(i: Inputs, o: Outputs) -> bool:
     return i.old_gap_mm is not None and o.own_gap_mm is None
 
 
-def _watch(i: Any, o: Any) -> Any:
-    if o.own_gap_mm is None:
+def _watch(i: Inputs, o: Outputs) -> Truth:
+    if o.own_gap_mm is None or i.unworn_mm is None:
         return False
-    return o.own_gap_mm > LIMITS["ring_gap.watch"].limit(i.unworn_mm).high
+    watched = LIMITS["ring_gap.watch"].limit(i.unworn_mm).high
+    return False if watched is None else o.own_gap_mm > watched
 
 
-def _bell(i: Any, _: Any) -> Any:
-    if not given(i, (*OLD_AXES, "unworn_mm")):
+def _bell(i: Inputs, _: object) -> Truth:
+    if i.unworn_mm is None or not given(i, OLD_AXES):
         return False
     return _mean_mm(i, OLD_AXES) < i.unworn_mm - 0.005
 
 
-def _hot_incomplete(i: Any, o: Any) -> bool:
+def _hot_incomplete(i: Inputs, o: Outputs) -> bool:
     some = any(getattr(i, name) is not None for name in HOT)
     return some and o.hot_gap_mm is None
 

@@ -1,9 +1,8 @@
 """What rings and grooves must agree with, and what an answer on their clearances warns of."""
 
-from typing import Any
-
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.numbers import Number, Truth
 
 # common practice, no source
 FEELER_MM = 0.02
@@ -61,13 +60,13 @@ RULES = (
 )
 
 
-def _any_side(i: Any, ring: str) -> bool:
+def _any_side(i: object, ring: str) -> bool:
     names = ("groove_mm", "width_mm", "feeler_mm")
     return any(getattr(i, f"{ring}_{name}") is not None for name in names)
 
 
 def _both_ways(ring: str) -> Notice:
-    def given(i: Any, _: Any) -> bool:
+    def given(i: object, _: object) -> bool:
         names = ("groove_mm", "width_mm", "feeler_mm")
         return all(getattr(i, f"{ring}_{name}") is not None for name in names)
 
@@ -80,8 +79,8 @@ def _both_ways(ring: str) -> Notice:
 
 
 def _proud(ring: str) -> Notice:
-    def when(_: Any, o: Any) -> Any:
-        back = getattr(o, f"{ring}_back_clearance_mm")
+    def when(_: object, o: object) -> Truth:
+        back: Number | None = getattr(o, f"{ring}_back_clearance_mm")
         # No room but for what a conversion of units leaves is no room.
         return False if back is None else back <= 1e-9
 
@@ -95,8 +94,8 @@ def _proud(ring: str) -> Notice:
 
 
 def _tight(ring: str) -> Notice:
-    def when(_: Any, o: Any) -> Any:
-        side = getattr(o, f"{ring}_side_clearance_mm")
+    def when(_: object, o: object) -> Truth:
+        side: Number | None = getattr(o, f"{ring}_side_clearance_mm")
         return False if side is None else side < TIGHT_MM
 
     return Notice(
@@ -109,7 +108,7 @@ def _tight(ring: str) -> Notice:
 
 
 def _half_side(ring: str) -> Notice:
-    def when(i: Any, _: Any) -> bool:
+    def when(i: object, _: object) -> bool:
         widths = (f"{ring}_groove_mm", f"{ring}_width_mm")
         return sum(getattr(i, name) is not None for name in widths) == 1
 
@@ -122,7 +121,7 @@ def _half_side(ring: str) -> Notice:
 
 
 def _half_back(ring: str) -> Notice:
-    def when(i: Any, _: Any) -> bool:
+    def when(i: object, _: object) -> bool:
         names = ("bore_mm", f"{ring}_groove_root_mm", f"{ring}_thickness_mm")
         given = [getattr(i, name) is not None for name in names]
         return any(given[1:]) and not all(given)

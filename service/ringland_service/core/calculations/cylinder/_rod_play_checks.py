@@ -1,30 +1,25 @@
 """The verdicts on rod and crank, what the readings must agree with, and what is warned of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.cylinder._rod_play_inputs import ROLLERS, Inputs
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.numbers import Truth
 
-ROLLERS = "rollers"
-BIG_END: dict[str, str] = {
-    ROLLERS: "rollers or needles on a built-up crank",
-    "plain": "plain shell bearings",
-}
 # common practice, no source
 PLAYS_MM = 0.05
 MOST_ROCK_SHARE = 0.1
 
 
-def _side(inputs: Any, _: Any) -> Limit:
+def _side(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"big_end_side.{inputs.condition}"].limit()
 
 
-def _radial(inputs: Any, _: Any) -> Limit | None:
+def _radial(inputs: Inputs, _: object) -> Limit | None:
     return LIMITS["big_end_radial.rollers"].limit() if inputs.big_end == ROLLERS else None
 
 
-def _runout(_: Any, __: Any) -> Limit:
+def _runout(_: object, __: object) -> Limit:
     return LIMITS["crank_runout"].limit()
 
 
@@ -85,11 +80,11 @@ RULES = (
 )
 
 
-def _plays(i: Any, _: Any) -> Any:
+def _plays(i: Inputs, _: object) -> Truth:
     return False if i.big_end_radial_mm is None else i.big_end_radial_mm > PLAYS_MM
 
 
-def _rock_incomplete(i: Any, _: Any) -> bool:
+def _rock_incomplete(i: Inputs, _: object) -> bool:
     missing = i.rod_mm is None or i.big_end_width_mm is None
     return i.small_end_tip_rock_mm is not None and missing
 

@@ -1,18 +1,11 @@
 """The verdicts on a surveyed bore, by what the bore is for."""
 
 from dataclasses import replace
-from typing import Any
 
+from ringland_service.core.calculations.cylinder._bore_fields import FRESH, Inputs
 from ringland_service.core.declare import Check
 from ringland_service.core.engines.condition import SMEARED_BORE
 from ringland_service.core.metrology.limits import LIMITS, Limit
-
-FRESH = "fresh"
-USE: dict[str, str] = {
-    "used": "a used bore, to stay as it is",
-    "re_ring": "a used bore, to be honed and given new rings",
-    FRESH: "a freshly bored and honed one",
-}
 
 SETTLE_SIZE = "set the gauge in a ring near the size, five readings each, cylinder at 20 °C"
 SETTLE_DIFFERENCE = (
@@ -20,23 +13,23 @@ SETTLE_DIFFERENCE = (
 )
 
 
-def _most_bore(inputs: Any, _: Any) -> Limit | None:
-    if inputs.bore_use == FRESH or inputs.nominal_bore_mm is None:
+def _most_bore(inputs: Inputs, _: object) -> Limit | None:
+    worn = LIMITS["bore_wear.used"].limit()
+    if inputs.bore_use == FRESH or inputs.nominal_bore_mm is None or worn.high is None:
         return None
-    row = LIMITS["bore_wear.used"]
-    limit = row.limit()
-    return replace(limit, high=inputs.nominal_bore_mm + row.high)
+    # A limit of wear is one of size too, counted from the nominal bore.
+    return replace(worn, high=inputs.nominal_bore_mm + worn.high)
 
 
-def _most_wear(inputs: Any, _: Any) -> Limit | None:
+def _most_wear(inputs: Inputs, _: object) -> Limit | None:
     return None if inputs.bore_use == FRESH else LIMITS["bore_wear.used"].limit()
 
 
-def _most_out_of_round(inputs: Any, _: Any) -> Limit:
+def _most_out_of_round(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"out_of_round.{inputs.bore_use}"].limit()
 
 
-def _most_taper(inputs: Any, _: Any) -> Limit:
+def _most_taper(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"bore_taper.{inputs.bore_use}"].limit()
 
 

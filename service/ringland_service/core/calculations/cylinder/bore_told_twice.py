@@ -1,15 +1,19 @@
 """A bore told beside its survey: largest and smallest in the skirt travel, and at the old gap."""
 
 from collections.abc import Callable
-from typing import Any
 
 from ringland_service.core.declare import Agreement
 from ringland_service.core.declare.told_twice import BORE_MM, Known, Uncertainties, apart, together
 from ringland_service.core.engines import survey
+from ringland_service.core.engines.survey import Survey
+from ringland_service.core.numbers import Number
 
 
 def _of_survey(
-    name: str, of: Callable[[Any, Any, Any], Any], words: str, fields: tuple[str, ...]
+    name: str,
+    of: Callable[[Survey, Number | None, Number | None], Number],
+    words: str,
+    fields: tuple[str, ...],
 ) -> Agreement:
     def broken(known: Known, uncertainties: Uncertainties) -> bool:
         read = of(known["bore_survey"], known.get("skirt_from_mm"), known.get("skirt_to_mm"))

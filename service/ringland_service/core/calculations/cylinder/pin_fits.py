@@ -1,98 +1,12 @@
 """C29: fits of the piston pin in the piston and in the rod's small end."""
 
-from typing import Any
-
 from ringland_service.core.calculations.cylinder import _pin_notices as notices
-from ringland_service.core.declare import (
-    Calculation,
-    Check,
-    choice,
-    flag,
-    kinds,
-    quantity,
-    record,
-    result,
-)
-from ringland_service.core.engines.choices import FIT
+from ringland_service.core.calculations.cylinder._pin_fields import PLAIN, Outputs
+from ringland_service.core.calculations.cylinder._pin_fields import Inputs as Inputs
+from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import plays
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.quantities import lengths
-
-DIFFERENCE = "difference of two diameters"
-
-
-@record
-class Inputs:
-    """The pin, and the bores that it runs in, measured cold."""
-
-    pin_mm: Number = quantity(lengths.PIN, "piston pin where nothing rubs")
-    pin_worn_mm: Number | None = quantity(
-        lengths.PIN,
-        "smallest diameter of the pin: centre and both ends, two axes",
-        example=15.982,
-        default=None,
-    )
-    piston_pin_bore_mm: Number | None = quantity(
-        lengths.PIN_HOLE, "pin bore of the piston, the larger of two axes", default=None
-    )
-    small_end_bore_mm: Number | None = quantity(
-        lengths.PIN_HOLE,
-        "bore of the small end, the larger of two axes",
-        example=16.027,
-        default=None,
-    )
-    small_end: str = choice(
-        "kind of small end", notices.SMALL_END, example=notices.PLAIN, default=notices.PLAIN
-    )
-    heat_marks: bool | None = flag("the pin shows blue heat marks", default=None, example=False)
-    condition: str = choice("which limits apply", FIT, example="used", default="used")
-
-
-@record
-class Outputs:
-    """Clearances on the diameter; the worst pair takes the smallest diameter of the pin."""
-
-    pin_piston_mm: Number | None = result(
-        "clearance of the unworn pin in the piston",
-        kind=kinds.LENGTH,
-        decimals=3,
-        formula="piston_pin_bore_mm - pin_mm",
-        source=DIFFERENCE,
-        default=None,
-    )
-    worst_piston_mm: Number | None = result(
-        "clearance of the pin's smallest diameter in the piston",
-        kind=kinds.LENGTH,
-        decimals=3,
-        basis="pin bore of the piston less the smallest diameter of the pin",
-        source=DIFFERENCE,
-        default=None,
-    )
-    pin_small_end_mm: Number | None = result(
-        "clearance of the unworn pin in the small end; below zero for a press fit",
-        kind=kinds.LENGTH,
-        decimals=3,
-        formula="small_end_bore_mm - pin_mm",
-        source=DIFFERENCE,
-        default=None,
-    )
-    worst_small_end_mm: Number | None = result(
-        "clearance of the pin's smallest diameter in the small end",
-        kind=kinds.LENGTH,
-        decimals=3,
-        basis="bore of the small end less the smallest diameter of the pin",
-        source=DIFFERENCE,
-        default=None,
-    )
-    pin_wear_step_mm: Number | None = result(
-        "step worn into the pin",
-        kind=kinds.LENGTH,
-        decimals=3,
-        formula="pin_mm - pin_worn_mm",
-        source=DIFFERENCE,
-        default=None,
-    )
 
 
 def compute(inputs: Inputs) -> Outputs:
@@ -112,12 +26,12 @@ def _clearance_mm(hole_mm: Number | None, pin_mm: Number) -> Number | None:
     return None if hole_mm is None else plays.pin_clearance_mm(hole_mm, pin_mm)
 
 
-def _in_piston(inputs: Inputs, _: Any) -> Limit:
+def _in_piston(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"pin_in_piston.{inputs.condition}"].limit()
 
 
-def _in_small_end(inputs: Inputs, _: Any) -> Limit | None:
-    if inputs.small_end != notices.PLAIN:
+def _in_small_end(inputs: Inputs, _: object) -> Limit | None:
+    if inputs.small_end != PLAIN:
         return None
     return LIMITS[f"pin_in_small_end.{inputs.condition}"].limit()
 

@@ -1,17 +1,29 @@
 """The verdicts on end gaps, and the rules of thumb where the maker gives no range."""
 
 from dataclasses import replace
-from typing import Any
 
-import numpy as np
-
+from ringland_service.core.calculations.cylinder._ring_gap_fields import Inputs
 from ringland_service.core.declare import Check, Figure
 from ringland_service.core.declare.usual import Usual
 from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.formulas.elementary import maximum, minimum
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 
 TOP, SECOND = "ring_gap.new.top", "ring_gap.new.second"
+
+
+def sides(limit: Limit) -> tuple[Number, Number]:
+    """Return both sides of a limit that has both.
+
+    Raises
+    ------
+    LookupError
+        Where one is missing: a row of the table that should have both.
+    """
+    if limit.low is None or limit.high is None:
+        raise LookupError(f"a limit with both sides is needed: {limit.source}")
+    return limit.low, limit.high
 
 
 def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
@@ -19,13 +31,12 @@ def usual_range(row: str, factor: Number, bore_mm: Number) -> Limit:
     limit = LIMITS[row].limit(bore_mm)
     if isinstance(factor, Usual):
         return limit
-    low: Any = limit.low
-    high: Any = limit.high
-    told: Any = factor * bore_mm
-    return replace(limit, low=np.minimum(low, told), high=np.maximum(high, told))
+    low, high = sides(limit)
+    told = factor * bore_mm
+    return replace(limit, low=minimum(low, told), high=maximum(high, told))
 
 
-def _replace_above(inputs: Any, _: Any) -> Limit | None:
+def _replace_above(inputs: Inputs, _: object) -> Limit | None:
     bore = inputs.unworn_mm
     return None if bore is None else LIMITS["ring_gap.service"].limit(bore)
 

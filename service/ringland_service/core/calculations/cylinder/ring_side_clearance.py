@@ -1,7 +1,6 @@
 """C28: side clearance of rings in their grooves, and the room behind them."""
 
 from collections.abc import Callable
-from typing import Any
 
 from ringland_service.core.calculations.cylinder import _ring_side_notices as notices
 from ringland_service.core.declare import (
@@ -145,11 +144,11 @@ def _back_mm(
     return plays.back_clearance_mm(bore_mm, root_mm, thickness_mm)
 
 
-def _side(ring: str) -> Callable[[Any, Any], Limit]:
+def _side(ring: str) -> Callable[[Inputs, object], Limit]:
     return lambda i, _: LIMITS[f"ring_side.{i.condition}.{ring}"].limit()
 
 
-def _back(_: Any, __: Any) -> Limit:
+def _back(_: object, __: object) -> Limit:
     return LIMITS["ring_back"].limit()
 
 

@@ -2,7 +2,6 @@
 
 from collections.abc import Callable
 from fractions import Fraction
-from typing import Any
 
 from ringland_service.core.declare import Notice, kinds
 from ringland_service.core.declare.fields import Quantified, UnitGiven
@@ -34,10 +33,11 @@ TAKEN = {
 }
 
 
-def _was_taken(name: str, kind: Kind) -> Callable[[Any, Any], bool]:
-    def when(inputs: Any, _: Any) -> bool:
-        given = getattr(inputs, name)
-        told: UnitGiven | None = getattr(given, "unit", given)
+def _was_taken(name: str, kind: Kind) -> Callable[[object, object], bool]:
+    def when(inputs: object, _: object) -> bool:
+        given: Quantified | UnitGiven | None = getattr(inputs, name)
+        # A quantity has its unit in it; a unit that is asked for stands alone.
+        told = given.unit if isinstance(given, Quantified) else given
         return told is not None and told.taken and told.kind is kind
 
     return when

@@ -1,12 +1,14 @@
 """What contradicts, and what warns of, parts measured away from 20 °C."""
 
 from collections.abc import Callable
-from typing import Any
 
+from ringland_service.core.calculations.general._warm_inputs import Inputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.engines.choices import UNKNOWN
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Number, Truth
 
 # Common practice, no source: a part fits its bore within these bounds of the measured sizes.
 LARGEST_CLEARANCE_MM = 3.0
@@ -15,16 +17,16 @@ SOAKED_C = (18.0, 22.0)
 MOST_APART_K = 2.0
 
 
-def _no_alpha(alpha_per_k: Any, material: str | None) -> bool:
+def _no_alpha(alpha_per_k: Number | None, material: str | None) -> bool:
     return alpha_per_k is None and material in (None, UNKNOWN)
 
 
-def _needs_alpha(part: str, material: str) -> Callable[[Any], Any]:
+def _needs_alpha(part: str, material: str) -> Callable[[object], Truth]:
     """Return whether a part away from 20 °C has no expansion coefficient."""
 
-    def broken(inputs: Any) -> Any:
+    def broken(inputs: object) -> Truth:
         given = getattr(inputs, f"{part}_alpha_per_k"), getattr(inputs, material)
-        away_k = abs(getattr(inputs, f"{part}_temperature_c") - REFERENCE_TEMPERATURE_C)
+        away_k: Number = abs(getattr(inputs, f"{part}_temperature_c") - REFERENCE_TEMPERATURE_C)
         # 68 °F comes out as 20 °C but for the last digit.
         return away_k > 1e-6 if _no_alpha(*given) else False
 
@@ -62,19 +64,19 @@ RULES = (
 )
 
 
-def _away(temperature_c: Any) -> Any:
+def _away(temperature_c: Number) -> Truth:
     low, high = SOAKED_C
-    return False if temperature_c is None else (temperature_c < low) | (temperature_c > high)
+    return (temperature_c < low) | (temperature_c > high)
 
 
-def _unsoaked(inputs: Any, _: Any) -> Any:
+def _unsoaked(inputs: Inputs, _: object) -> Truth:
     bore_c, piston_c = inputs.bore_temperature_c, inputs.piston_temperature_c
     if inputs.piston_size_mm is None or piston_c is None:
         return _away(bore_c)
-    return _away(bore_c) | _away(piston_c) | (abs(bore_c - piston_c) > MOST_APART_K)
+    return _away(bore_c) | _away(piston_c) | (absolute(bore_c - piston_c) > MOST_APART_K)
 
 
-def _expansion_unknown(inputs: Any, _: Any) -> bool:
+def _expansion_unknown(inputs: Inputs, _: object) -> bool:
     piston = inputs.piston_size_mm is not None
     return _no_alpha(inputs.bore_alpha_per_k, inputs.bore_kind) or (
         piston and _no_alpha(inputs.piston_alpha_per_k, inputs.piston_material)

@@ -1,12 +1,11 @@
 """C02: air pressure on the spot, and a compression reading brought to sea level."""
 
-from typing import Any
-
 from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
 from ringland_service.core.engines import condition
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import air
-from ringland_service.core.numbers import Number
+from ringland_service.core.formulas.elementary import absolute
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.tables.sources import cited
 
@@ -104,20 +103,22 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _not_of_this_altitude(inputs: Any, _: Any) -> Any:
+def _not_of_this_altitude(inputs: Inputs, _: object) -> Truth:
     if inputs.altitude_m is None or inputs.air_pressure_kpa_abs is None:
         return False
     usual_kpa = air.altitude_pressure_kpa(inputs.altitude_m)
-    return abs(inputs.air_pressure_kpa_abs - usual_kpa) > WEATHER_KPA
+    return absolute(inputs.air_pressure_kpa_abs - usual_kpa) > WEATHER_KPA
 
 
-def _report_high_up(inputs: Any, _: Any) -> Any:
+def _report_high_up(inputs: Inputs, _: object) -> Truth:
     if inputs.weather_report_kpa_abs is None or inputs.air_pressure_kpa_abs is not None:
         return False
-    return abs(inputs.altitude_m) > REPORT_ALTITUDE_M
+    if inputs.altitude_m is None:
+        return False
+    return absolute(inputs.altitude_m) > REPORT_ALTITUDE_M
 
 
-def _density_tables(inputs: Any, outputs: Any) -> Any:
+def _density_tables(inputs: Inputs, outputs: Outputs) -> Truth:
     return False if inputs.reading_kpa is None else outputs.pressure_ratio < 0.97
 
 

@@ -1,7 +1,6 @@
 """Clearance volume before and after an overbore; what contradicts it, and what it warns of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.geometry._overbore_inputs import Inputs
 from ringland_service.core.calculations.geometry._parts import (
     CROWN_FLAT,
     LARGEST_OVERSIZE_MM,
@@ -15,7 +14,7 @@ from ringland_service.core.calculations.geometry._parts import (
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.tables.sources import cited
 
 # A change of the ratio that is worth a look at fuel and mixture: common practice, no source.
@@ -27,7 +26,7 @@ def either(new: Number | None, old: Number | None) -> Number | None:
     return old if new is None else new
 
 
-def gasket_after_mm(inputs: Any) -> Number | None:
+def gasket_after_mm(inputs: Inputs) -> Number | None:
     """Return the bore of the gasket fitted after, or None where only an area is known."""
     return either(inputs.new_gasket_bore_mm, inputs.gasket_bore_mm)
 
@@ -43,49 +42,46 @@ NOT_TOLD = "what the clearance volume is made of is not given"
 TELL = "chamber, gasket bore or area, gasket thickness and deck; or the clearance volume, measured"
 
 
-def deck_lowered_mm(inputs: Any) -> Number:
+def deck_lowered_mm(inputs: Inputs) -> Number:
     """Return how much the deck comes down: a thinner base gasket, and metal off the deck [mm]."""
-    lowered: Number = counted(inputs.base_gasket_thinner_by_mm) + counted(inputs.deck_cut_mm)
-    return lowered
+    return counted(inputs.base_gasket_thinner_by_mm) + counted(inputs.deck_cut_mm)
 
 
-def deck_after_mm(inputs: Any) -> Number | None:
+def deck_after_mm(inputs: Inputs) -> Number | None:
     """Return the crown edge below the deck after all works, or None where it is not known."""
     edge_mm = either(inputs.new_deck_mm, inputs.deck_mm)
     return None if edge_mm is None else edge_mm - deck_lowered_mm(inputs)
 
 
-def head_gains_cc(inputs: Any) -> Number:
+def head_gains_cc(inputs: Inputs) -> Number:
     """Return what head work gives to the chamber, less what it takes [cc]."""
-    gained: Number = counted(inputs.sink_gain_cc) - counted(inputs.skim_loss_cc)
-    return gained
+    return counted(inputs.sink_gain_cc) - counted(inputs.skim_loss_cc)
 
 
-def before_cc(inputs: Any) -> Number | None:
+def before_cc(inputs: Inputs) -> Number | None:
     """Return the clearance volume before: measured whole, else summed; None where not known."""
     if inputs.clearance_cc is not None:
-        whole: Number = inputs.clearance_cc
-        return whole
+        return inputs.clearance_cc
     opening = opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2)
-    told = (inputs.chamber_cc, inputs.gasket_thickness_mm, inputs.deck_mm)
-    if opening is None or any(part is None for part in told):
+    thickness_mm, deck_mm = inputs.gasket_thickness_mm, inputs.deck_mm
+    if inputs.chamber_cc is None or opening is None or thickness_mm is None or deck_mm is None:
         return None
     return summed(
         bore_mm=inputs.bore_mm,
         chamber_cc=inputs.chamber_cc,
         opening_mm2=opening,
-        thickness_mm=inputs.gasket_thickness_mm,
-        deck_mm=inputs.deck_mm,
+        thickness_mm=thickness_mm,
+        deck_mm=deck_mm,
         dome_cc=inputs.dome_cc,
         dish_cc=inputs.dish_cc,
         crevice_cc=inputs.crevice_cc,
     ).clearance_cc
 
 
-def after_cc(inputs: Any) -> Number | None:
+def after_cc(inputs: Inputs) -> Number | None:
     """Return the clearance volume after all works together; None where it is not known."""
     if inputs.clearance_cc is not None:
-        return _after_whole_cc(inputs)
+        return _after_whole_cc(inputs, inputs.clearance_cc)
     opening = _opening_after_mm2(inputs)
     thickness_mm = either(inputs.new_gasket_thickness_mm, inputs.gasket_thickness_mm)
     deck_mm = deck_after_mm(inputs)
@@ -103,14 +99,14 @@ def after_cc(inputs: Any) -> Number | None:
     ).clearance_cc
 
 
-def _opening_after_mm2(inputs: Any) -> Number | None:
+def _opening_after_mm2(inputs: Inputs) -> Number | None:
     kept = opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2)
     return either(opening_mm2(inputs.new_gasket_bore_mm, None), kept)
 
 
-def _after_whole_cc(inputs: Any) -> Number:
+def _after_whole_cc(inputs: Inputs, whole_cc: Number) -> Number:
     """Return the clearance volume measured whole, with what every work changes."""
-    left_cc: Number = inputs.clearance_cc + head_gains_cc(inputs)
+    left_cc = whole_cc + head_gains_cc(inputs)
     # The deck's part is that of the old bore before, of the new one after.
     before_mm, after_mm = counted(inputs.deck_mm), counted(deck_after_mm(inputs))
     if inputs.deck_mm is None and inputs.new_deck_mm is None:
@@ -126,7 +122,7 @@ def _after_whole_cc(inputs: Any) -> Number:
     return left_cc + _gasket_gains_cc(inputs)
 
 
-def _gasket_gains_cc(inputs: Any) -> Number:
+def _gasket_gains_cc(inputs: Inputs) -> Number:
     """Return what another head gasket gives to the clearance volume [cc]."""
     if inputs.new_gasket_bore_mm is None and inputs.new_gasket_thickness_mm is None:
         return 0.0
@@ -135,11 +131,10 @@ def _gasket_gains_cc(inputs: Any) -> Number:
     if old_mm2 is None or new_mm2 is None or old_mm is None:
         return 0.0
     new_mm = old_mm if inputs.new_gasket_thickness_mm is None else inputs.new_gasket_thickness_mm
-    gained: Number = (new_mm2 * new_mm - old_mm2 * old_mm) / geometry.MM3_PER_CC
-    return gained
+    return (new_mm2 * new_mm - old_mm2 * old_mm) / geometry.MM3_PER_CC
 
 
-def _old_gasket_not_told(inputs: Any) -> bool:
+def _old_gasket_not_told(inputs: Inputs) -> bool:
     """Return whether a gasket is changed whose old volume is not known."""
     if inputs.clearance_cc is None:
         return False
@@ -147,18 +142,20 @@ def _old_gasket_not_told(inputs: Any) -> bool:
     return opening is None or inputs.gasket_thickness_mm is None
 
 
-def _over_gasket(inputs: Any) -> Any:
+def _over_gasket(inputs: Inputs) -> Truth:
     gasket_mm = gasket_after_mm(inputs)
     return False if gasket_mm is None else beyond(inputs.new_bore_mm, gasket_mm)
 
 
-def _over_area(inputs: Any) -> Any:
-    if inputs.new_gasket_bore_mm is not None:
+def _over_area(inputs: Inputs) -> Truth:
+    # The area is that of the old gasket: where a new one is told, its bore is compared.
+    if inputs.new_gasket_bore_mm is not None or inputs.gasket_area_mm2 is None:
         return False
-    return beyond(geometry.piston_area_mm2(inputs.new_bore_mm), inputs.gasket_area_mm2)
+    over: Truth = beyond(geometry.piston_area_mm2(inputs.new_bore_mm), inputs.gasket_area_mm2)
+    return over
 
 
-def _half_told(given: Any, other: Any, old: Any) -> Any:
+def _half_told(given: Number | None, other: Number | None, old: Number | None) -> Truth:
     """Return whether one part of the new crown is told and the old one's other part is not none."""
     return False if other is not None or old is None or given is None else old > 0.0
 
@@ -219,19 +216,20 @@ RULES = (
 )
 
 
-def _piston_taken_alike(inputs: Any, _: Any) -> Any:
+def _piston_taken_alike(inputs: Inputs, _: object) -> Truth:
     told = (inputs.new_dome_cc, inputs.new_dish_cc, inputs.new_deck_mm)
     if any(part is not None for part in told):
         return False
-    return beyond(inputs.new_bore_mm, inputs.bore_mm)
+    wider: Truth = beyond(inputs.new_bore_mm, inputs.bore_mm)
+    return wider
 
 
-def _flat_crown(inputs: Any, _: Any) -> bool:
+def _flat_crown(inputs: Inputs, _: object) -> bool:
     told = (inputs.dome_cc, inputs.dish_cc, inputs.new_dome_cc, inputs.new_dish_cc)
     return inputs.clearance_cc is None and all(part is None for part in told)
 
 
-def _no_crevice(inputs: Any, _: Any) -> bool:
+def _no_crevice(inputs: Inputs, _: object) -> bool:
     return inputs.crevice_cc is None and inputs.clearance_cc is None
 
 

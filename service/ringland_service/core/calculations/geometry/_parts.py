@@ -2,13 +2,14 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from typing import TypeVar
 
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 
+InputsT = TypeVar("InputsT")
 LARGEST_OVERSIZE_MM = 12.0
 LEAST_CLEARANCE_CC = 0.3
 
@@ -91,10 +92,10 @@ def gasket_rules(gasket: str, bore: str, area: str) -> tuple[Rule, ...]:
     )
 
 
-def no_room(field: str, clearance_cc: Callable[[Any], Number | None]) -> Rule:
+def no_room(field: str, clearance_cc: Callable[[InputsT], Number | None]) -> Rule:
     """Return the rule that some volume is left above the piston."""
 
-    def broken(inputs: Any) -> Any:
+    def broken(inputs: InputsT) -> Truth:
         left_cc = clearance_cc(inputs)
         return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 

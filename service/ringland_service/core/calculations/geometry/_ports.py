@@ -2,13 +2,16 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from typing import Protocol
 
-from ringland_service.core.calculations.geometry._parts import LEAST_CLEARANCE_CC
+from ringland_service.core.calculations.geometry._parts import LEAST_CLEARANCE_CC, counted
+from ringland_service.core.calculations.geometry._port_inputs import Inputs
+from ringland_service.core.calculations.geometry._port_results import Outputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry, ports
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 
 LEAST_OPENING_MM = 0.5
 HIGHEST_GEOMETRIC_RATIO = 15.0
@@ -36,28 +39,40 @@ class Charge:
     geometric_ratio: Number | None = None
 
 
-def edge_mm(inputs: Any, thinner_mm: Number = 0.0) -> Number:
+class Cleared(Protocol):
+    """A cylinder with its clearance volume, as far as they are given."""
+
+    @property
+    def bore_mm(self) -> Number | None: ...
+    @property
+    def clearance_cc(self) -> Number | None: ...
+
+
+def edge_mm(inputs: Inputs, thinner_mm: Number = 0.0) -> Number:
     """Return the crown edge below the deck; a thinner base gasket lets the deck down."""
-    edge: Number = inputs.piston_edge_below_deck_at_tdc_mm - thinner_mm
-    return edge
+    return inputs.piston_edge_below_deck_at_tdc_mm - thinner_mm
 
 
-def port(inputs: Any, top_mm: Number, thinner_mm: Number = 0.0) -> Port:
+def timed(stroke_mm: Number, rod_mm: Number, top_mm: Number, edge_mm: Number) -> Port:
+    """Return the timing of a port by its top and the crown edge, both below the deck."""
+    opens_deg = ports.port_opening_deg(stroke_mm, rod_mm, top_mm, edge_mm)
+    travel_mm = ports.port_travel_mm(top_mm, edge_mm)
+    return Port(travel_mm, opens_deg, ports.port_duration_deg(opens_deg))
+
+
+def port(inputs: Inputs, top_mm: Number, thinner_mm: Number = 0.0) -> Port:
     """Return the timing of a port, with the base gasket thinner by so much."""
-    edge = edge_mm(inputs, thinner_mm)
-    opens_deg = ports.port_opening_deg(inputs.stroke_mm, inputs.rod_mm, top_mm, edge)
-    return Port(ports.port_travel_mm(top_mm, edge), opens_deg, ports.port_duration_deg(opens_deg))
+    return timed(inputs.stroke_mm, inputs.rod_mm, top_mm, edge_mm(inputs, thinner_mm))
 
 
-def clearance_cc(inputs: Any, thinner_mm: Number = 0.0) -> Number | None:
+def clearance_cc(inputs: Cleared, thinner_mm: Number = 0.0) -> Number | None:
     """Return the clearance volume, with the base gasket thinner by so much."""
     if inputs.clearance_cc is None or inputs.bore_mm is None:
         return None
-    left_cc: Number = inputs.clearance_cc - geometry.disc_volume_cc(inputs.bore_mm, thinner_mm)
-    return left_cc
+    return inputs.clearance_cc - geometry.disc_volume_cc(inputs.bore_mm, thinner_mm)
 
 
-def charge(inputs: Any, thinner_mm: Number = 0.0) -> Charge:
+def charge(inputs: Inputs, thinner_mm: Number = 0.0) -> Charge:
     """Return trapped volume and ratios, with the base gasket thinner by so much."""
     if inputs.bore_mm is None:
         return Charge()
@@ -76,13 +91,14 @@ def charge(inputs: Any, thinner_mm: Number = 0.0) -> Charge:
     )
 
 
-def _closed(top: str, thinner_mm: Callable[[Any], Number]) -> Callable[[Any], Any]:
+def _closed(top: str, thinner_mm: Callable[[Inputs], Number]) -> Callable[[Inputs], Truth]:
     """Return whether the crown edge does not pass the top of a port."""
 
-    def broken(inputs: Any) -> Any:
+    def broken(inputs: Inputs) -> Truth:
         travel_mm = getattr(inputs, top) - edge_mm(inputs, thinner_mm(inputs))
-        most_mm = inputs.stroke_mm - LEAST_OPENING_MM
-        return beyond(LEAST_OPENING_MM, travel_mm) | beyond(travel_mm, most_mm)
+        never_open: Truth = beyond(travel_mm, inputs.stroke_mm - LEAST_OPENING_MM)
+        never_shut: Truth = beyond(LEAST_OPENING_MM, travel_mm)
+        return never_shut | never_open
 
     return broken
 
@@ -99,15 +115,15 @@ def _port_rules(top: str) -> tuple[Rule, Rule]:
         ),
         Rule(
             (gasket, top, edge, "stroke_mm"),
-            _closed(top, lambda i: i.thinner_base_gasket_by_mm),
+            _closed(top, lambda i: counted(i.thinner_base_gasket_by_mm)),
             "with that base gasket the crown edge does not pass the top of a port",
             right,
         ),
     )
 
 
-def _no_room_after(inputs: Any) -> Any:
-    left_cc = clearance_cc(inputs, inputs.thinner_base_gasket_by_mm)
+def _no_room_after(inputs: Inputs) -> Truth:
+    left_cc = clearance_cc(inputs, counted(inputs.thinner_base_gasket_by_mm))
     return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 
 
@@ -135,23 +151,23 @@ RULES = (
 )
 
 
-def _gasket(holds: Callable[[Any], Any]) -> Callable[[Any, Any], Any]:
-    def when(inputs: Any, _: Any) -> Any:
+def _gasket(holds: Callable[[Number], Truth]) -> Callable[[Inputs, object], Truth]:
+    def when(inputs: Inputs, _: object) -> Truth:
         thinner_mm = inputs.thinner_base_gasket_by_mm
         return False if thinner_mm is None else holds(thinner_mm)
 
     return when
 
 
-def _proud(inputs: Any, _: Any) -> Any:
+def _proud(inputs: Inputs, _: object) -> Truth:
     thinner_mm = inputs.thinner_base_gasket_by_mm
     return False if thinner_mm is None else edge_mm(inputs, thinner_mm) < 0.0
 
 
 def _out_of_reach(name: str) -> Notice:
-    def when(_: Any, outputs: Any) -> Any:
-        thinner_mm = getattr(outputs, name)
-        return False if thinner_mm is None else abs(thinner_mm) > MOST_GASKET_CHANGE_MM
+    def when(_: object, outputs: object) -> Truth:
+        thinner_mm: Number | None = getattr(outputs, name)
+        return False if thinner_mm is None else absolute(thinner_mm) > MOST_GASKET_CHANGE_MM
 
     return Notice(
         "gasket_out_of_reach",
@@ -163,16 +179,16 @@ def _out_of_reach(name: str) -> Notice:
     )
 
 
-def _unlike_wishes(_: Any, outputs: Any) -> Any:
+def _unlike_wishes(_: object, outputs: Outputs) -> Truth:
     exhaust_mm, transfer_mm = outputs.exhaust_thinner_by_mm, outputs.transfer_thinner_by_mm
     if exhaust_mm is None or transfer_mm is None:
         return False
-    return abs(exhaust_mm - transfer_mm) > GASKET_STEP_MM
+    return absolute(exhaust_mm - transfer_mm) > GASKET_STEP_MM
 
 
 def _high(name: str) -> Notice:
-    def when(_: Any, outputs: Any) -> Any:
-        ratio = getattr(outputs, name)
+    def when(_: object, outputs: object) -> Truth:
+        ratio: Number | None = getattr(outputs, name)
         return False if ratio is None else ratio > HIGHEST_GEOMETRIC_RATIO
 
     return Notice(

@@ -1,20 +1,34 @@
 """What an answer on the static compression ratio warns of."""
 
 from collections.abc import Callable
-from typing import Any
+from typing import Protocol
 
 from ringland_service.core.calculations.geometry import _ways
 from ringland_service.core.calculations.geometry._parts import CROWN_FLAT, NO_CREVICE
+from ringland_service.core.calculations.geometry._ratio_inputs import Inputs
 from ringland_service.core.declare import Notice
 from ringland_service.core.engines.choices import OVERHEAD, PORTS, SIDE_VALVE
+from ringland_service.core.formulas.elementary import absolute
+from ringland_service.core.numbers import Number, Truth
 
 MOST_APART_PCT = 5.0
 
 
-def _outside(gear: str, low: float, high: float) -> Callable[[Any, Any], Any]:
+class Ratio(Protocol):
+    """What the notices read of the results."""
+
+    @property
+    def compression_ratio(self) -> Number: ...
+    @property
+    def gasket_cc(self) -> Number | None: ...
+    @property
+    def ways_apart_pct(self) -> Number | None: ...
+
+
+def _outside(gear: str, low: float, high: float) -> Callable[[Inputs, Ratio], Truth]:
     """Return whether the ratio of an engine of this valve gear is unusual."""
 
-    def when(inputs: Any, outputs: Any) -> Any:
+    def when(inputs: Inputs, outputs: Ratio) -> Truth:
         ratio = outputs.compression_ratio
         return (inputs.valve_gear == gear) & ((ratio < low) | (ratio > high))
 
@@ -27,20 +41,26 @@ def _unusual(gear: str, low: float, high: float, usual: str) -> Notice:
     return Notice("ratio_unusual", "compression_ratio", outside, message, common_practice=True)
 
 
-def _apart(_: Any, outputs: Any) -> Any:
+def _apart(_: object, outputs: Ratio) -> Truth:
     apart = outputs.ways_apart_pct
-    return False if apart is None else abs(apart) > MOST_APART_PCT
+    return False if apart is None else absolute(apart) > MOST_APART_PCT
 
 
+<<<<<<< HEAD
 def _incomplete_parts(inputs: Any, outputs: Any) -> bool:
     return inputs.chamber_cc is not None and outputs.gasket_volume_cc is None
+=======
+def _incomplete_parts(inputs: Inputs, outputs: Ratio) -> bool:
+    return inputs.chamber_cc is not None and outputs.gasket_cc is None
+>>>>>>> types-a
 
 
-def _parts_inside_fill(inputs: Any, _: Any) -> bool:
+def _parts_inside_fill(inputs: Inputs, _: object) -> bool:
     given = (inputs.gasket_thickness_mm, inputs.deck_mm, inputs.dome_cc, inputs.dish_cc)
     return inputs.chamber_cc is None and any(part is not None for part in given)
 
 
+<<<<<<< HEAD
 def _flat_crown(inputs: Any, outputs: Any) -> bool:
     return (
         outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
@@ -49,16 +69,24 @@ def _flat_crown(inputs: Any, outputs: Any) -> bool:
 
 def _no_crevice(inputs: Any, outputs: Any) -> bool:
     return outputs.gasket_volume_cc is not None and _ways.crevice_cc(inputs) is None
+=======
+def _flat_crown(inputs: Inputs, outputs: Ratio) -> bool:
+    return outputs.gasket_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
 
 
-def _wide_gasket(inputs: Any, _: Any) -> Any:
+def _no_crevice(inputs: Inputs, outputs: Ratio) -> bool:
+    return outputs.gasket_cc is not None and _ways.crevice_cc(inputs) is None
+>>>>>>> types-a
+
+
+def _wide_gasket(inputs: Inputs, _: object) -> Truth:
     if inputs.gasket_bore_mm is None:
         return False
     room = inputs.gasket_bore_mm - inputs.bore_mm
     return (room < 0.5) | (room > 3.0)
 
 
-def _round_side_valve(inputs: Any, _: Any) -> bool:
+def _round_side_valve(inputs: Inputs, _: object) -> bool:
     area_missing = inputs.gasket_area_mm2 is None and inputs.gasket_bore_mm is not None
     return bool(inputs.valve_gear == SIDE_VALVE and area_missing)
 

@@ -1,7 +1,6 @@
 """The floor that shops keep for squish clearance, by cycle and size of cylinder."""
 
 from dataclasses import replace
-from typing import Any
 
 import numpy as np
 
@@ -25,7 +24,7 @@ def squish_floor(cycle: str | None, swept_cc: Number | None) -> Limit | None:
     last = LIMITS[f"squish.{cycle}.{LARGER}"]
     if not is_column(swept_cc):
         return next((row for most, row in rows if at_most(swept_cc, most)), last).limit()
-    held: list[Any] = [at_most(swept_cc, most_cc) for most_cc, _ in rows]
+    held = [np.asarray(at_most(swept_cc, most_cc), dtype=bool) for most_cc, _ in rows]
     low = np.select(held, [row.low or 0.0 for _, row in rows], default=last.low or 0.0)
     return replace(last.limit(), low=low, source=f"by size of cylinder; {last.source}")
 

@@ -1,9 +1,9 @@
 """Base gaskets at hand: the squish that each leaves, and which of them to take."""
 
 from dataclasses import dataclass
-from typing import Any
 
 from ringland_service.core.calculations.geometry._squish_floor import floor_in_force, squish_floor
+from ringland_service.core.calculations.geometry._squish_shapes import Cylinder, Gaskets, Stack
 from ringland_service.core.formulas import geometry, squish
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import Limit
@@ -37,48 +37,49 @@ class Candidate:
     outcome: str
 
 
-def by_stack_mm(i: Any) -> float | None:
+def by_stack_mm(i: Stack) -> float | None:
     """Return the squish clearance of the stack, or None where a part is not given."""
-    parts = (i.deck_mm, i.gasket_thickness_mm, i.head_step_mm)
-    return None if None in parts else float(squish.squish_of_stack_mm(*parts))
+    if i.deck_mm is None or i.gasket_thickness_mm is None or i.head_step_mm is None:
+        return None
+    return float(squish.squish_of_stack_mm(i.deck_mm, i.gasket_thickness_mm, i.head_step_mm))
 
 
-def squish_mm(i: Any) -> float | None:
+def squish_mm(i: Stack) -> float | None:
     """Return the mean of the solder readings, else the stack."""
     solder = i.solder_mm
     return sum(solder) / len(solder) if solder else by_stack_mm(i)
 
 
-def smallest_mm(i: Any) -> float | None:
+def smallest_mm(i: Stack) -> float | None:
     """Return the smallest solder reading, else the stack."""
     solder = i.solder_mm
     return float(min(solder)) if solder else by_stack_mm(i)
 
 
-def swept_cc(i: Any) -> float | None:
+def swept_cc(i: Cylinder) -> float | None:
     """Return the swept volume of the cylinder, or None without bore and stroke."""
     if i.bore_mm is None or i.stroke_mm is None:
         return None
     return float(geometry.swept_volume_cc(i.bore_mm, i.stroke_mm))
 
 
-def usual_floor(i: Any) -> Limit | None:
+def usual_floor(i: Cylinder) -> Limit | None:
     """Return the floor that shops keep for this cylinder."""
     return squish_floor(i.cycle, swept_cc(i)) if i.usual else None
 
 
-def floor(i: Any) -> Limit | None:
+def floor(i: Cylinder) -> Limit | None:
     """Return the request's own floor, else the usual one."""
     return floor_in_force(i.floor_given, usual_floor(i))
 
 
-def floor_mm(i: Any) -> float | None:
+def floor_mm(i: Cylinder) -> float | None:
     """Return the floor as a number."""
     found = floor(i)
     return None if found is None or found.low is None else float(found.low)
 
 
-def wanted_mm(i: Any) -> float | None:
+def wanted_mm(i: Gaskets) -> float | None:
     """Return the squish wanted, else a little over the floor."""
     least = floor_mm(i)
     if i.squish_wanted_mm is not None:
@@ -86,14 +87,14 @@ def wanted_mm(i: Any) -> float | None:
     return None if least is None or not i.usual else least + OVER_FLOOR_MM
 
 
-def uncertainty_mm(i: Any) -> float:
+def uncertainty_mm(i: Stack) -> float:
     """Return the uncertainty of the reading as given, else what solder amounts to."""
     if i.solder_uncertainty_mm is not None:
         return float(i.solder_uncertainty_mm)
     return SOLDER_UNCERTAINTY_MM if i.usual else 0.0
 
 
-def gasket_wanted_mm(i: Any) -> float | None:
+def gasket_wanted_mm(i: Gaskets) -> float | None:
     """Return the gasket that gives the squish wanted; negative where none is thin enough."""
     found, wanted = squish_mm(i), wanted_mm(i)
     if i.base_gasket_fitted_mm is None or wanted is None or found is None:
@@ -101,15 +102,17 @@ def gasket_wanted_mm(i: Any) -> float | None:
     return float(squish.gasket_for_squish_mm(found, i.base_gasket_fitted_mm, wanted))
 
 
-def candidates(i: Any) -> tuple[Candidate, ...]:
+def candidates(i: Gaskets) -> tuple[Candidate, ...]:
     """Return the gaskets at hand in the order given, each with what it leaves."""
-    if not i.base_gaskets_mm or i.base_gasket_fitted_mm is None or squish_mm(i) is None:
+    fitted = i.base_gasket_fitted_mm
+    if not i.base_gaskets_mm or fitted is None or squish_mm(i) is None:
         return ()
-    return tuple(_candidate(i, gasket) for gasket in i.base_gaskets_mm)
+    return tuple(_candidate(i, fitted, gasket) for gasket in i.base_gaskets_mm)
 
 
-def _candidate(i: Any, gasket_mm: float) -> Candidate:
-    fitted, least = i.base_gasket_fitted_mm, floor_mm(i)
+def _candidate(i: Gaskets, fitted: float, gasket_mm: float) -> Candidate:
+    least = floor_mm(i)
+    # The smallest point keeps the floor or not; the mean says how near it comes to the one wanted.
     smallest = float(squish.squish_with_gasket_mm(smallest_mm(i) or 0.0, fitted, gasket_mm))
     less = smallest - uncertainty_mm(i)
     outcome = NOT_JUDGED if least is None else KEEPS if at_most(least, less) else UNDER
@@ -117,7 +120,7 @@ def _candidate(i: Any, gasket_mm: float) -> Candidate:
     return Candidate(gasket_mm, after, less, outcome)
 
 
-def nearest_first(i: Any) -> list[int]:
+def nearest_first(i: Gaskets) -> list[int]:
     """Return the places of the gaskets, nearest to the one wanted first; on a tie the thicker."""
     wanted = gasket_wanted_mm(i)
     if wanted is None:
@@ -131,19 +134,19 @@ def nearest_first(i: Any) -> list[int]:
     return sorted(range(len(among)), key=distance)
 
 
-def that_keep(i: Any) -> list[int]:
+def that_keep(i: Gaskets) -> list[int]:
     """Return the places of the gaskets that keep the floor, nearest to the one wanted first."""
     among = candidates(i)
     return [place for place in nearest_first(i) if among[place].outcome == KEEPS]
 
 
-def chosen_place(i: Any) -> int:
+def chosen_place(i: Gaskets) -> int:
     """Return the place of the gasket to take, or -1."""
     fit = that_keep(i)
     return fit[0] if fit else -1
 
 
-def reason(i: Any, chosen: int) -> str | None:
+def reason(i: Gaskets, chosen: int) -> str | None:
     """Return why this gasket, or why none."""
     if not candidates(i):
         return None

@@ -1,7 +1,6 @@
 """What a squish clearance is worked out from, and what a gasket is chosen among."""
 
 import dataclasses
-from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.declare import (
@@ -109,7 +108,12 @@ class Inputs:
     )
     floor_given: Limit | None = limit_of("smallest_squish")
     usual: bool = usual_figures()
-    held: Any = memoised()
+    held: tuple[tuple[float | None, bool], int] | None = memoised()
+
+    @property
+    def chosen(self) -> int:
+        """Place of the gasket to take among those at hand, or -1."""
+        return gaskets.chosen_place(self) if self.held is None else self.held[1]
 
     def __post_init__(self) -> None:
         """Hold the choice: copies with one value moved by its uncertainty keep it.
@@ -125,7 +129,7 @@ class Inputs:
             object.__setattr__(self, "held", made)
 
 
-def components(i: Any) -> list[Component]:
+def components(i: Inputs) -> list[Component]:
     """Return the stated uncertainty of the squish: it moves all its points together."""
     if i.solder_uncertainty_mm is None:
         return []

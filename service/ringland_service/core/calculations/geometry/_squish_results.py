@@ -13,7 +13,7 @@ BLAIR = cited("{blair}")
 PLANE = "plane geometry"
 
 
-def _length(words: str, **about: Any) -> Any:
+def _length(words: str, **about: object) -> Any:
     return result(words, kind=kinds.LENGTH, decimals=2, **{"source": STACK, **about})
 
 

@@ -1,11 +1,12 @@
 """What contradicts a squish clearance, and what its answer warns of."""
 
 from collections.abc import Callable
-from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.calculations.geometry._ports import HIGHEST_GEOMETRIC_RATIO
 from ringland_service.core.calculations.geometry._squish_after import edge_mm
+from ringland_service.core.calculations.geometry._squish_inputs import Inputs
+from ringland_service.core.calculations.geometry._squish_results import Outputs
 from ringland_service.core.calculations.geometry.rod import ROD_RULES, unusual
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
@@ -18,10 +19,12 @@ APART_MM = 0.1
 
 
 def _port_shut(top: str) -> Rule:
-    def broken(i: Any) -> bool:
-        edge = edge_mm(i)
+    def broken(i: Inputs) -> bool:
+        edge, stroke = edge_mm(i), i.stroke_mm
+        if stroke is None:
+            return False
         travel_mm = getattr(i, top) - (0.0 if edge is None else edge)
-        return bool(beyond(0.5, travel_mm) or beyond(travel_mm, i.stroke_mm - 0.5))
+        return bool(beyond(0.5, travel_mm) or beyond(travel_mm, stroke - 0.5))
 
     return Rule(
         (top, "stroke_mm"),
@@ -66,35 +69,35 @@ RULES = (
 SAME_MM = 1e-9
 
 
-def _given(name: str, holds: Callable[[Any], bool]) -> Callable[[Any, Any], bool]:
+def _given(name: str, holds: Callable[[float], bool]) -> Callable[[object, object], bool]:
     """Return a condition on a result that is there."""
 
-    def when(_: Any, outputs: Any) -> bool:
-        value = getattr(outputs, name)
+    def when(_: object, outputs: object) -> bool:
+        value: float | None = getattr(outputs, name)
         return value is not None and holds(value)
 
     return when
 
 
-def _thin_solder(i: Any, _: Any) -> bool:
+def _thin_solder(i: Inputs, _: object) -> bool:
     if i.solder_wire_mm is None or i.solder_mm is None:
         return False
     return bool(beyond(SOLDER_OVER * max(i.solder_mm), i.solder_wire_mm))
 
 
-def _apart(i: Any, o: Any) -> bool:
+def _apart(i: Inputs, o: Outputs) -> bool:
     if i.solder_mm is None or o.squish_by_stack_mm is None:
         return False
     return bool(beyond(abs(o.squish_mm - o.squish_by_stack_mm), APART_MM))
 
 
-def _rod_unusual(i: Any, _: Any) -> bool:
+def _rod_unusual(i: Inputs, _: object) -> bool:
     if i.rod_mm is None or i.stroke_mm is None:
         return False
-    return bool(unusual(i))
+    return bool(unusual(i.stroke_mm, i.rod_mm))
 
 
-def _wanted_low(i: Any, o: Any) -> bool:
+def _wanted_low(i: Inputs, o: Outputs) -> bool:
     if i.squish_wanted_mm is None or o.floor_used_mm is None:
         return False
     return bool(beyond(o.floor_used_mm, i.squish_wanted_mm))

@@ -1,10 +1,11 @@
 """What contradicts a wanted compression ratio, and what its answer warns of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.geometry._wanted_fields import Inputs, Outputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Truth
 from ringland_service.core.tables.sources import cited
 
 # A chamber may overlap its cylinder a little at the face, no more (common practice, no source).
@@ -30,16 +31,16 @@ RULES = (
 )
 
 
-def _positive(_: Any, outputs: Any) -> Any:
+def _positive(_: object, outputs: Outputs) -> Truth:
     return outputs.remove_cc > 0.0
 
 
-def _negative(_: Any, outputs: Any) -> Any:
+def _negative(_: object, outputs: Outputs) -> Truth:
     return outputs.remove_cc < 0.0
 
 
-def _changed(inputs: Any, outputs: Any) -> Any:
-    return abs(inputs.wanted_ratio - outputs.ratio_now) >= FELT
+def _changed(inputs: Inputs, outputs: Outputs) -> Truth:
+    return absolute(inputs.wanted_ratio - outputs.ratio_now) >= FELT
 
 
 NOTICES = (

@@ -1,7 +1,5 @@
 """The two ways to the clearance volume: its parts, or a burette through the plug hole."""
 
-from typing import Any
-
 from ringland_service.core.calculations.geometry._parts import (
     LEAST_CLEARANCE_CC,
     Parts,
@@ -10,10 +8,11 @@ from ringland_service.core.calculations.geometry._parts import (
     opening_mm2,
     summed,
 )
+from ringland_service.core.calculations.geometry._ratio_inputs import Inputs
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
 from ringland_service.core.metrology.conformity import at_most, beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 
 NEITHER = "neither way to the clearance volume is complete"
 BOTH = (
@@ -30,17 +29,16 @@ ONE_OF = (
 )
 
 
-def crevice_cc(inputs: Any) -> Number | None:
+def crevice_cc(inputs: Inputs) -> Number | None:
     """Return the crevice given, else from the land, else None."""
-    given_cc: Number | None = inputs.crevice_cc
-    if given_cc is not None:
-        return given_cc
+    if inputs.crevice_cc is not None:
+        return inputs.crevice_cc
     if inputs.land_mm is None or inputs.land_height_mm is None:
         return None
     return geometry.crevice_cc(inputs.bore_mm, inputs.land_mm, inputs.land_height_mm)
 
 
-def by_parts(inputs: Any) -> Parts | None:
+def by_parts(inputs: Inputs) -> Parts | None:
     """Return the parts and their sum, or None where one is not given that must be."""
     opening = opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2)
     if (
@@ -62,26 +60,25 @@ def by_parts(inputs: Any) -> Parts | None:
     )
 
 
-def plug_hole_cc(inputs: Any) -> Number | None:
+def plug_hole_cc(inputs: Inputs) -> Number | None:
     """Return the volume of the plug hole, or None where its size is not given."""
     if inputs.plug_diameter_mm is None or inputs.plug_reach_mm is None:
         return None
     return geometry.disc_volume_cc(inputs.plug_diameter_mm, inputs.plug_reach_mm)
 
 
-def by_burette_cc(inputs: Any) -> Number | None:
+def by_burette_cc(inputs: Inputs) -> Number | None:
     """Return the clearance volume by burette, or None where that way is not complete."""
-    fill_cc: Number | None = inputs.burette_fill_cc
-    hole_cc = plug_hole_cc(inputs)
+    fill_cc, hole_cc = inputs.burette_fill_cc, plug_hole_cc(inputs)
     return None if fill_cc is None or hole_cc is None else fill_cc - hole_cc
 
 
-def _parts_cc(inputs: Any) -> Number | None:
+def _parts_cc(inputs: Inputs) -> Number | None:
     parts = by_parts(inputs)
     return None if parts is None else parts.clearance_cc
 
 
-def _hole_exceeds_fill(inputs: Any) -> Any:
+def _hole_exceeds_fill(inputs: Inputs) -> Truth:
     left_cc = by_burette_cc(inputs)
     return False if left_cc is None else beyond(LEAST_CLEARANCE_CC, left_cc)
 

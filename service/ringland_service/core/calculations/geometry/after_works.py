@@ -5,12 +5,13 @@ the part ``overbore_ratio``; the parts that tell of one work each show that rati
 """
 
 from collections.abc import Mapping
-from typing import Any
 
+from ringland_service.core.declare.told_twice import Known
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, at_most
+from ringland_service.core.numbers import Number
 
-Known = Mapping[str, Any]
-Derived = Mapping[str, tuple[Any, str]]
+# A value that follows from others, and the one whose uncertainty it has.
+Derived = Mapping[str, tuple[Number, str]]
 FINISH = "oversize_choice.chosen_finish_mm"
 NEW_BORE = ("new_bore_mm", FINISH)
 JOINT, PORTS = "overbore_ratio", "port_timing_after"
@@ -44,7 +45,7 @@ RATIO_AFTER = {"ratio_after": f"{JOINT}.ratio_after"}
 CLEARANCE_AFTER = {"clearance_after_cc": f"{JOINT}.clearance_after_cc"}
 
 
-def new_bore(known: Known) -> Any:
+def new_bore(known: Known) -> Number | None:
     """Return the bore that is meant to be cut, or None."""
     return next((known[name] for name in NEW_BORE if name in known), None)
 
@@ -75,7 +76,7 @@ def derived(known: Known, words: Mapping[str, str]) -> Derived:
     A face is skimmed where it is not flat, or where an allowance is told; the volume counts whole
     where it is told, or where no new bore makes its parts grow apart.
     """
-    found: dict[str, tuple[Any, str]] = {}
+    found: dict[str, tuple[Number, str]] = {}
     loss = "flatness.chamber_loss_cc"
     to_do = words.get("flatness") in (FAIL, CLOSE) or bool(known.get("skim_allowance_mm"))
     if loss in known and to_do:

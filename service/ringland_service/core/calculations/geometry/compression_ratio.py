@@ -1,86 +1,16 @@
 """C17: static compression ratio, from the parts of the clearance volume or by burette."""
 
 from ringland_service.core.calculations.geometry import _parts, _ways
+from ringland_service.core.calculations.geometry._ratio_inputs import Inputs as Inputs
 from ringland_service.core.calculations.geometry._ratio_notices import NOTICES
-from ringland_service.core.declare import (
-    Calculation,
-    Check,
-    choice,
-    kinds,
-    quantity,
-    record,
-    result,
-)
-from ringland_service.core.engines.choices import UNKNOWN, VALVE_GEAR
+from ringland_service.core.declare import Calculation, Check, kinds, record, result
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
-from ringland_service.core.quantities import common as quantities
-from ringland_service.core.quantities import lengths
 from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 GEOMETRY = "solid geometry"
 RATIO = cited("{heywood_ratio}")
-
-
-@record
-class Inputs:
-    """The cylinder, and the clearance volume by its parts, by burette, or both ways."""
-
-    bore_mm: Number = quantity(lengths.BORE, "cylinder bore")
-    stroke_mm: Number = quantity(lengths.STROKE, "stroke")
-    valve_gear: str = choice("valve gear", VALVE_GEAR, example="overhead_valves", default=UNKNOWN)
-    chamber_cc: Number | None = quantity(
-        quantities.CHAMBER, "combustion chamber in the head, valves and plug fitted", default=None
-    )
-    gasket_bore_mm: Number | None = quantity(
-        lengths.GASKET_BORE,
-        "bore of the head gasket; without a gasket, of the joint",
-        default=None,
-    )
-    gasket_area_mm2: Number | None = quantity(
-        quantities.GASKET_AREA,
-        "opening of a head gasket that is not round; wins over its bore",
-        default=None,
-    )
-    gasket_thickness_mm: Number | None = quantity(
-        lengths.GASKET_THICKNESS, "compressed head gasket; 0 without one", default=None
-    )
-    deck_mm: Number | None = quantity(
-        lengths.DECK,
-        "piston crown edge at top dead centre: below (+) or proud of (−) the deck",
-        default=None,
-    )
-    dome_cc: Number | None = quantity(
-        quantities.CROWN_VOLUME, "dome on the crown, never negative; 0 without one", default=None
-    )
-    dish_cc: Number | None = quantity(
-        quantities.CROWN_VOLUME,
-        "dish and valve pockets in the crown, never negative; 0 for a flat crown",
-        example=0.0,
-        default=None,
-    )
-    crevice_cc: Number | None = quantity(
-        quantities.CREVICE,
-        "crevice above the top ring; wins over land diameter and height",
-        default=None,
-    )
-    land_mm: Number | None = quantity(lengths.LAND, "diameter of the top land", default=None)
-    land_height_mm: Number | None = quantity(
-        lengths.LAND_HEIGHT, "height of the top land", default=None
-    )
-    burette_fill_cc: Number | None = quantity(
-        quantities.BURETTE_FILL,
-        "thin liquid filled in at top dead centre up to the top of the plug hole; rings sealed "
-        "with grease, tilted so that no bubble stays",
-        default=None,
-    )
-    plug_diameter_mm: Number | None = quantity(
-        lengths.PLUG_DIAMETER, "plug thread: mean of major and minor diameter", default=None
-    )
-    plug_reach_mm: Number | None = quantity(
-        lengths.PLUG_REACH, "depth of the plug hole that the fill covers", default=None
-    )
 
 
 @record
@@ -207,6 +137,7 @@ def compute(inputs: Inputs) -> Outputs:
         clearance_cc = burette_cc
     else:
         raise Contradiction("chamber_cc", _ways.NEITHER, _ways.BOTH)
+    # The derivative of (swept + clearance) / clearance by the clearance.
     slope = -swept_cc / (clearance_cc * clearance_cc)
     opening_mm2 = _parts.opening_mm2(inputs.gasket_bore_mm, inputs.gasket_area_mm2)
     per_mm2 = slope / geometry.MM3_PER_CC

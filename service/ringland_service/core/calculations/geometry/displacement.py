@@ -13,7 +13,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas import geometry
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.metrology.limits import Limit
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
 
@@ -193,6 +193,6 @@ CALCULATION = Calculation(
 )
 
 
-def outside_engines(displacement_cc: Number) -> object:
+def outside_engines(displacement_cc: Number) -> Truth:
     """Return whether a displacement lies outside the engines that the service speaks of."""
     return (displacement_cc < 15.0) | (displacement_cc > 3000.0)

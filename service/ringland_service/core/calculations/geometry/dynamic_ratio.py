@@ -1,11 +1,9 @@
 """C21: dynamic compression ratio, from the closing of the intake valve."""
 
-from typing import Any
-
 from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
 from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
 from ringland_service.core.formulas import crank, geometry
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
 from ringland_service.core.tables.sources import cited
@@ -80,7 +78,7 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _high_lift(inputs: Any, _: Any) -> Any:
+def _high_lift(inputs: Inputs, _: object) -> Truth:
     lift_mm = inputs.closing_lift_mm
     return False if lift_mm is None else lift_mm > HIGHEST_CRANKING_LIFT_MM
 

@@ -1,7 +1,6 @@
 """C20: where the piston stands at a crank angle, and at which angle it reaches a travel."""
 
 import dataclasses
-from typing import Any
 
 from ringland_service.core.calculations.geometry.rod import ROD_NOTICE
 from ringland_service.core.declare import (
@@ -15,8 +14,9 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import crank, position
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as sizes
 from ringland_service.core.quantities import lengths
@@ -148,9 +148,9 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _flat(inputs: Any, _: Any) -> Any:
+def _flat(inputs: Inputs, _: object) -> Truth:
     angle_deg = inputs.crank_angle_deg
-    return False if angle_deg is None else abs(angle_deg) < FLAT_DEG
+    return False if angle_deg is None else absolute(angle_deg) < FLAT_DEG
 
 
 CALCULATION = Calculation(

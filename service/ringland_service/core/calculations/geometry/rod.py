@@ -1,9 +1,8 @@
 """What a rod must be for its stroke, for the calculations on the crank."""
 
-from typing import Any
-
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Number, Truth
 
 ROD_RULES = (
     Rule(
@@ -15,14 +14,16 @@ ROD_RULES = (
 )
 
 
-def unusual(i: Any, *_: Any) -> Any:
+def unusual(stroke_mm: Number, rod_mm: Number) -> Truth:
     """Return whether the rod is outside what is usual; a bound met exactly is met in any unit."""
-    return beyond(1.3 * i.stroke_mm, i.rod_mm) | beyond(i.rod_mm, 2.6 * i.stroke_mm)
+    short: Truth = beyond(1.3 * stroke_mm, rod_mm)
+    long: Truth = beyond(rod_mm, 2.6 * stroke_mm)
+    return short | long
 
 
 ROD_NOTICE = Notice(
     "rod_unusual",
     "rod_mm",
-    unusual,
+    lambda i, _: unusual(i.stroke_mm, i.rod_mm),
     "rod outside the usual 1.3 to 2.6 times the stroke: check both, centre to centre",
 )

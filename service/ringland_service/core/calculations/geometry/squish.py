@@ -1,7 +1,6 @@
 """C23: squish clearance and area, and the base gasket that gives the squish wanted."""
 
 import dataclasses
-from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.calculations.geometry import _squish_rules
@@ -23,8 +22,7 @@ def compute(inputs: Inputs) -> Outputs:
     smallest, uncertainty = gaskets.smallest_mm(inputs) or 0.0, gaskets.uncertainty_mm(inputs)
     among = gaskets.candidates(inputs)
     nearest = gaskets.nearest_first(inputs)
-    place = inputs.held[1]
-    return Outputs(
+    found = Outputs(
         squish_mm=gaskets.squish_mm(inputs) or 0.0,
         smallest_squish_mm=smallest,
         uncertainty_used_mm=uncertainty,
@@ -38,12 +36,11 @@ def compute(inputs: Inputs) -> Outputs:
         squish_afters_mm=tuple(one.squish_mm for one in among) or None,
         less_uncertainty_afters_mm=tuple(one.less_doubt_mm for one in among) or None,
         outcomes=tuple(one.outcome for one in among) or None,
-        reason=gaskets.reason(inputs, place),
+        reason=gaskets.reason(inputs, inputs.chosen),
         nearest_gasket_mm=among[nearest[0]].gasket_mm if nearest else None,
         nearest_less_uncertainty_mm=among[nearest[0]].less_doubt_mm if nearest else None,
-        **_band(inputs),
-        **_of_chosen(inputs, smallest, place),
     )
+    return _with_chosen(inputs, _with_band(inputs, found))
 
 
 def _side_difference_mm(i: Inputs) -> float | None:
@@ -51,31 +48,34 @@ def _side_difference_mm(i: Inputs) -> float | None:
     return max(solder) - min(solder) if solder else None
 
 
-def _band(i: Inputs) -> dict[str, Any]:
+def _with_band(i: Inputs, found: Outputs) -> Outputs:
+    """Return the results with the squish band added, where bowl and bore are given."""
     if i.bowl_diameter_mm is None or i.bore_mm is None:
-        return {}
+        return found
     share = float(squish.squish_area_share(i.bore_mm, i.bowl_diameter_mm))
     area = float(geometry.piston_area_mm2(i.bore_mm))
-    return {"squish_area_share": share, "squish_area_mm2": area * share}
+    return dataclasses.replace(found, squish_area_share=share, squish_area_mm2=area * share)
 
 
-def _of_chosen(i: Inputs, smallest_mm: float, place: int) -> dict[str, Any]:
-    if place < 0 or i.base_gasket_fitted_mm is None:
-        return {}
+def _with_chosen(i: Inputs, found: Outputs) -> Outputs:
+    """Return the results with those of the gasket chosen added, where there is one."""
+    if i.chosen < 0 or i.base_gasket_fitted_mm is None:
+        return found
     among = gaskets.candidates(i)
-    chosen = among[place]
+    chosen = among[i.chosen]
     thinner = i.base_gasket_fitted_mm - chosen.gasket_mm
     others = [among[n].gasket_mm for n in gaskets.that_keep(i)]
     runners = [gasket for gasket in others if gasket != chosen.gasket_mm]
-    return {
-        "chosen_gasket_mm": chosen.gasket_mm,
-        "runner_up_gasket_mm": runners[0] if runners else None,
-        "thinner_by_mm": thinner,
-        "squish_after_mm": chosen.squish_mm,
-        "smallest_after_mm": smallest_mm - thinner,
-        "after_less_uncertainty_mm": chosen.less_doubt_mm,
+    return dataclasses.replace(
+        found,
+        chosen_gasket_mm=chosen.gasket_mm,
+        runner_up_gasket_mm=runners[0] if runners else None,
+        thinner_by_mm=thinner,
+        squish_after_mm=chosen.squish_mm,
+        smallest_after_mm=found.smallest_squish_mm - thinner,
+        after_less_uncertainty_mm=chosen.less_doubt_mm,
         **dataclasses.asdict(after(i, thinner)),
-    }
+    )
 
 
 def _floor(inputs: Inputs, _: Outputs) -> Limit | None:

@@ -57,7 +57,7 @@ def _leaks(inputs: Inputs, outputs: Outputs, loss: str, _: str, own: str, row: s
 
 def _gains(loss: str, minutes: str, *_: str) -> Callable[[Inputs, Outputs], Truth]:
     def when(i: Inputs, o: Outputs) -> Truth:
-        # Over the whole test, not a minute: two steps of a gauge are two steps however long it takes.
+        # Over the whole test, not a minute: the steps of a gauge do not depend on the time.
         lost: Number | None = getattr(o, loss)
         return False if lost is None else lost * getattr(i, minutes) < -GAIN_KPA
 

@@ -9,6 +9,7 @@ from ringland_service.core.engines.condition import ACTIVE
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import GRADES
+from ringland_service.core.numbers import Number
 
 USE = {"normal": "road, field and workshop engines", "racing": "racing engine"}
 PISTON_AT = {
@@ -103,7 +104,7 @@ def gradeable(inputs: LeakTest, leak_pct: float) -> str:
     return UPPER_BOUND if tight(leak_pct) else "decompressor_active"
 
 
-def tight(leak_pct: float) -> bool:
+def tight(leak_pct: Number) -> bool:
     """Return whether the common steps call the cylinder tight: 10 % or less."""
     return bool(GRADES["leak_down"].word(leak_pct) == GOOD)
 

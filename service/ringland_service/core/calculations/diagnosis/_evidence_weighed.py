@@ -19,6 +19,7 @@ from ringland_service.core.calculations.diagnosis.tables import (
 from ringland_service.core.metrology.conformity import at_most
 
 OWN = "weight of the request"
+# Decimals of a score: sums of weights leave binary dust beyond them.
 DUST = 9
 NO_SHARE = "not counted: the test is not valid, and no share is given"
 

@@ -114,6 +114,7 @@ def _all_low(i: Inputs) -> bool:
     """Return whether even the best cylinder is low, and all about alike."""
     if i.level_ratio is None or i.each_over_highest is None or not _all_told(i):
         return False
+    # The level is that of the lowest cylinder; the share of a dead one must not divide by zero.
     best = i.level_ratio / max(min(i.each_over_highest), 1e-9)
     return _low(i, best) and _spread_word(i) == "good"
 

@@ -22,6 +22,7 @@ from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 ATMOSPHERE = cited("{iso_2533}")
 GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
+# A maximum error ± a stands for a rectangle of standard uncertainty a / √3.
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",

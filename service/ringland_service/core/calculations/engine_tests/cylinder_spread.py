@@ -26,7 +26,9 @@ from ringland_service.core.numbers import Column, Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
+# Highest reading over the expected one under which no cylinder is a sound one to compare with.
 SOUND_SHARE = 0.80
+# First cylinder at the end over the same at the beginning, under which the battery has sagged.
 SAG_SHARE = 0.95
 
 

@@ -139,6 +139,7 @@ def _pattern(last: Number, q: Number | None) -> str:
 
 
 def _falls(i: Inputs) -> bool:
+    # A conversion of units may lower a reading in its last digits.
     return any(after - before < -1e-9 * before for before, after in pairwise(i.stroke_readings_kpa))
 
 

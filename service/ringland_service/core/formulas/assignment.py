@@ -30,6 +30,7 @@ def least_total_cost(costs: Sequence[Sequence[float]]) -> list[int]:
         taker[columns] = row
         before = _augment(costs, row_price, price, taker)
         column = before.pop()
+        # Back along the path: each taker moves on by one column, and the new row gets the first.
         while column != columns:
             taker[column] = taker[before[column]]
             column = before[column]
@@ -58,12 +59,14 @@ def _augment(
         done[here] = True
         open_ = [column for column in range(columns) if not done[column]]
         for column in open_:
+            # What the column would cost this row over its prices; never below zero.
             slack = costs[row][column] - row_price[row] - price[column]
             if slack < least[column]:
                 least[column], before[column] = slack, here
         nearest = min(open_, key=lambda column: least[column])
         step = least[nearest]
         _move_prices(step, done, row_price, price, taker)
+        # Prices of rows on the path rose by the step, so the slacks of open columns fell by it.
         for column in open_:
             least[column] -= step
         here = nearest

@@ -16,128 +16,52 @@ from ringland_service.core.numbers import Column, Number
 
 
 def out_of_round_mm(pin_axis_mm: Number, thrust_axis_mm: Number) -> Number:
-    """Out-of-round at one depth.
+    """Difference of the diameters along and across the pin at one depth, without its sign [mm].
 
-    Parameters
-    ----------
-    pin_axis_mm, thrust_axis_mm : float or array
-        Diameters along and across the piston pin at that depth [mm].
-
-    Returns
-    -------
-    float or array
-        Difference of the two diameters, without its sign [mm].
-
-    References
-    ----------
     Common practice, no source; not the radial roundness of ISO 12181.
     """
     return absolute(pin_axis_mm - thrust_axis_mm)
 
 
 def taper_mm(bores_mm: Column) -> Number:
-    """Taper along one axis: the largest difference anywhere on it.
+    """Largest less smallest diameter [mm, last axis] on one axis of the bore [mm].
 
-    Parameters
-    ----------
-    bores_mm : array
-        Diameters on that axis, along the last axis of the array [mm].
-
-    Returns
-    -------
-    float or array
-        Largest less smallest diameter [mm].
-
-    References
-    ----------
     Common practice, no source; some makers mean top less bottom, see ``signed_taper_mm``.
     """
+    # Anywhere on the axis, not from end to end: a bore worn in the middle is not even either.
     return cast(Number, np.max(bores_mm, axis=-1) - np.min(bores_mm, axis=-1))
 
 
 def signed_taper_mm(top_mm: Number, bottom_mm: Number) -> Number:
-    """Taper along one axis with its sign.
+    """Shallowest less deepest diameter of one axis [mm], above zero where the top is wider.
 
-    Parameters
-    ----------
-    top_mm, bottom_mm : float or array
-        Diameters at the shallowest and the deepest reading of that axis [mm].
-
-    Returns
-    -------
-    float or array
-        Top less bottom: above zero where the top is wider, as wear leaves it [mm].
-
-    References
-    ----------
     Common practice, no source.
     """
     return top_mm - bottom_mm
 
 
 def barrel_mm(top_mm: Number, middle_mm: Number, bottom_mm: Number) -> Number:
-    """How much wider the middle of a bore is than its ends.
+    """Middle diameter less the mean of the ends [mm], each the mean of both axes [mm].
 
-    Parameters
-    ----------
-    top_mm, middle_mm, bottom_mm : float or array
-        Mean diameters of both axes at the top, half-way and at the bottom [mm].
-
-    Returns
-    -------
-    float or array
-        Middle less the mean of the ends: above zero barrelled, below zero waisted [mm].
-
-    References
-    ----------
-    Common practice, no source.
+    Above zero barrelled, below zero waisted. Common practice, no source.
     """
     return middle_mm - (top_mm + bottom_mm) / 2
 
 
 def wear_mm(largest_mm: Number, reference_mm: Number) -> Number:
-    """Wear of a bore on the diameter.
+    """Largest diameter anywhere less the one where nothing rubs, else the new size [mm].
 
-    Parameters
-    ----------
-    largest_mm : float or array
-        Largest diameter anywhere [mm].
-    reference_mm : float or array
-        Diameter where nothing rubs, else the new size [mm].
-
-    Returns
-    -------
-    float or array
-        Wear [mm].
-
-    References
-    ----------
     Common practice, no source.
     """
     return largest_mm - reference_mm
 
 
 def hot_size_mm(size_at_20c_mm: Number, temperature_c: Number, alpha_per_k: Number) -> Number:
-    """Size of a part at its running temperature.
+    """Diameter [mm] at a running temperature [°C], of one at 20 °C [mm] and its expansion [1/K].
 
-    Parameters
-    ----------
-    size_at_20c_mm : float or array
-        Diameter at 20 °C [mm].
-    temperature_c : float or array
-        Temperature when running [°C].
-    alpha_per_k : float or array
-        Linear expansion, the mean over that range [1/K].
-
-    Returns
-    -------
-    float or array
-        Diameter when running [mm].
-
-    References
-    ----------
-    ISO 1; Machinery's Handbook, linear expansion.
+    ``alpha_per_k`` is the mean over that range. ISO 1; Machinery's Handbook, linear expansion.
     """
+    # Sizes hold at 20 °C (ISO 1), so growth counts from there.
     return size_at_20c_mm * (1 + alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C))
 
 
@@ -169,6 +93,7 @@ def hot_clearance_mm(
     ----------
     Machinery's Handbook, linear expansion.
     """
+    # Each at its own temperature: a piston runs hotter than its bore and takes clearance up.
     return clearance_mm(
         hot_size_mm(bore_mm, bore_hot_c, bore_alpha_per_k),
         hot_size_mm(piston_size_mm, piston_hot_c, piston_alpha_per_k),

@@ -20,24 +20,7 @@ MILLI = 1000.0
 
 
 def piston_force_n(pressure_kpa: Number, bore_mm: Number) -> Number:
-    """Force of the air on the piston, the crankcase at air pressure.
-
-    Parameters
-    ----------
-    pressure_kpa : float or array
-        Pressure in the cylinder, gauge [kPa].
-    bore_mm : float or array
-        Bore [mm].
-
-    Returns
-    -------
-    float or array
-        Force [N].
-
-    References
-    ----------
-    Pressure times area.
-    """
+    """Force [N] of a gauge pressure [kPa] on the piston of a bore [mm]: pressure times area."""
     return pressure_kpa * piston_area_mm2(bore_mm) / MILLI
 
 
@@ -74,6 +57,7 @@ def crank_torque_nm(
     _insist_rod_passes(radius_mm, rod_mm)
     aside_mm = radius_mm * sine_deg(angle_deg)
     upright_mm = sqrt(rod_mm * rod_mm - aside_mm * aside_mm)
+    # How far beside the crank's centre the line of the rod passes, at the height of the centre.
     lever_mm = aside_mm * (1 + radius_mm * cosine_deg(angle_deg) / upright_mm)
     return force_n * lever_mm / MILLI
 
@@ -105,8 +89,10 @@ def peak_angle_deg(stroke_mm: Number, rod_mm: Number) -> Number:
     _insist_rod_passes(stroke_mm / 2, rod_mm)
     ratio = stroke_mm / 2 / rod_mm
     square = ratio * ratio
+    # A full turn less picks the root between 0 and k² out of the three.
     third_deg = (np.degrees(np.arccos((11 - 27 * square) / 16)) - 360) / 3
     u = (1 + 4 * cosine_deg(cast(Number, third_deg))) / 3
+    # sin² t = u / k² and cos² t = (k² - u) / k²: their common k falls out.
     return direction_deg(sqrt(u), sqrt(square - u))
 
 

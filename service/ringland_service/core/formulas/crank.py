@@ -104,6 +104,7 @@ def angle_deg(stroke_mm: Number, rod_mm: Number, travel_mm: Number) -> Number:
     above_bottom_mm = maximum(stroke_mm - travel_mm, 0.0)
     half_sine = sqrt(below_top_mm * (2 * rod_mm - below_top_mm))
     half_cosine = sqrt(above_bottom_mm * (2 * rod_mm + above_bottom_mm))
+    # An arccosine of the whole angle would lose half its digits near both dead centres.
     return 2 * direction_deg(half_sine, half_cosine)
 
 
@@ -138,6 +139,7 @@ def crank_radius_with_offset_mm(stroke_mm: Number, rod_mm: Number, offset_mm: Nu
     """
     square_mm2 = stroke_mm * stroke_mm
     aside_mm = absolute(offset_mm)
+    # The first condition is for a rod below zero, which the second alone would let pass.
     insist(
         (aside_mm < rod_mm) & (square_mm2 < 4 * rod_mm * (rod_mm - aside_mm)),
         Contradiction,
@@ -145,6 +147,7 @@ def crank_radius_with_offset_mm(stroke_mm: Number, rod_mm: Number, offset_mm: Nu
         "the rod is too short for this stroke and offset",
         "a rod longer than the crank radius and the offset together",
     )
+    # What is divided by, and what the root is taken of, are above zero wherever the crank turns.
     reach_mm2 = rod_mm * rod_mm - offset_mm * offset_mm - square_mm2 / 4
     return stroke_mm * sqrt(reach_mm2 / (4 * rod_mm * rod_mm - square_mm2))
 
@@ -183,6 +186,7 @@ def travel_with_offset_mm(
     _insist_rod_passes(radius_mm, rod_mm, offset_mm)
     longest_mm = rod_mm + radius_mm
     aside_mm = radius_mm * sine_deg(angle_deg) - offset_mm
+    # Highest where crank and rod lie in one line, drawn out, the pin still beside the crank.
     top_mm = sqrt(longest_mm * longest_mm - offset_mm * offset_mm)
     height_mm = radius_mm * cosine_deg(angle_deg) + sqrt(rod_mm * rod_mm - aside_mm * aside_mm)
     # No height passes the top; what rounding leaves there below zero is no travel.
@@ -220,38 +224,17 @@ def top_dead_centre_offset_deg(radius_mm: Number, rod_mm: Number, offset_mm: Num
 
 
 def effective_stroke_mm(stroke_mm: Number, rod_mm: Number, closing_deg_abdc: Number) -> Number:
-    """Stroke left for compression once the valve has closed.
+    """Travel [mm] from a closing angle [deg] after bottom dead centre up to top dead centre.
 
-    The lift at which the closing angle is stated belongs to the answer: the same camshaft
-    closes at one angle at 1 mm of lift and at another near the seat.
-
-    Parameters
-    ----------
-    stroke_mm : float or array
-        Stroke [mm].
-    rod_mm : float or array
-        Connecting rod, centre to centre [mm].
-    closing_deg_abdc : float or array
-        Closing angle after bottom dead centre [deg].
-
-    Returns
-    -------
-    float or array
-        Travel from the closing point up to top dead centre [mm].
-
-    Raises
-    ------
-    Contradiction
-        When the rod is not longer than half the stroke.
-
-    References
-    ----------
-    `travel_mm` at 180° less the closing angle.
+    `travel_mm` at 180° less that angle, with its source and what it raises. The lift at which the
+    angle is stated belongs to the answer: the same camshaft closes at one angle at 1 mm of lift
+    and at another near the seat.
     """
     return travel_mm(stroke_mm, rod_mm, 180.0 - closing_deg_abdc)
 
 
 def _insist_rod_passes(radius_mm: Number, rod_mm: Number, offset_mm: Number) -> None:
+    # Longer, not as long: at equality the rod comes to lie square to the bore and locks.
     insist(
         rod_mm > absolute(radius_mm) + absolute(offset_mm),
         Contradiction,

@@ -11,6 +11,8 @@ from ringland_service.core.formulas.elementary import (
 from ringland_service.core.formulas.geometry import compression_ratio
 from ringland_service.core.numbers import Number
 
+# Dose of a wet test; the two ends are what a syringe can measure and what spreads round the ring.
+# Common practice, no source.
 OIL_SHARE_OF_CLEARANCE = 0.10
 LEAST_OIL_ML = 0.5
 MOST_OIL_ML = 5.0
@@ -53,6 +55,7 @@ def cranking_pressure_kpa(
     """
     insist_positive("ratio", ratio)
     start_kpa = air_pressure_kpa if intake_pressure_kpa is None else intake_pressure_kpa
+    # Compressed from the pressure of the manifold, read over that of the air outside.
     return start_kpa * power(ratio, exponent) - air_pressure_kpa
 
 
@@ -78,6 +81,7 @@ def gain_percent(dry_kpa: Number, wet_kpa: Number) -> Number:
     ----------
     Common practice.
     """
+    # A cylinder that reads nothing dry has no gain to state: any wet reading is infinitely more.
     insist_positive("dry_kpa", dry_kpa)
     return 100 * (wet_kpa / dry_kpa - 1)
 
@@ -108,6 +112,7 @@ def ratio_with_oil(effective_cc: Number, clearance_cc: Number, oil_ml: Number) -
     ----------
     The oil takes its own volume from both ends of the stroke.
     """
+    # Oil does not compress: as much of the room above the piston is no longer there.
     insist(
         oil_ml < clearance_cc,
         Contradiction,
@@ -183,60 +188,27 @@ def excess_gain_percent(
     ----------
     Common practice.
     """
+    # Gains multiply: what the volume gives is divided out, not taken off.
     growth = 1 + volume_only_gain_percent / 100
     insist_positive("volume_only_gain_percent", growth)
     return gain_percent(dry_kpa * growth, wet_kpa)
 
 
 def recommended_oil_ml(clearance_cc: Number) -> Number:
-    """Advice on the oil dose of a wet test: a tenth of the clearance volume, 0.5 to 5 mL.
+    """Dose [mL] of a wet test for a clearance volume [cm³]: a tenth of it, 0.5 to 5 mL.
 
-    The two ends hold the dose to what a syringe can measure and what spreads round the ring.
-    Under 2 cm³ of clearance the lower end is a quarter of the room or more: too much oil.
-
-    Parameters
-    ----------
-    clearance_cc : float or array
-        Clearance volume [cm³].
-
-    Returns
-    -------
-    float or array
-        Dose [mL].
-
-    References
-    ----------
-    Common practice.
+    Common practice, no source. Under 2 cm³ of clearance the lower end is a quarter of the room or
+    more: too much oil.
     """
     return minimum(maximum(OIL_SHARE_OF_CLEARANCE * clearance_cc, LEAST_OIL_ML), MOST_OIL_ML)
 
 
 def ratio_with_hose(effective_cc: Number, clearance_cc: Number, hose_cc: Number) -> Number:
-    """Dynamic ratio with the room between the cylinder and the gauge's check valve added.
+    """Dynamic ratio [1] of volumes [cm³], the room before the check valve added at both ends.
 
-    Parameters
-    ----------
-    effective_cc : float or array
-        Volume swept after the valve has closed [cm³].
-    clearance_cc : float or array
-        Clearance volume [cm³].
-    hose_cc : float or array
-        Hose and adaptor up to the check valve [cm³].
-
-    Returns
-    -------
-    float or array
-        Ratio [1].
-
-    Raises
-    ------
-    OutOfBounds
-        When clearance and hose together are not above zero.
-
-    References
-    ----------
-    The hose adds its volume to both ends of the stroke.
+    Raises OutOfBounds when clearance and hose together are not above zero.
     """
+    # Up to the check valve alone: behind it the gauge keeps its pressure from stroke to stroke.
     return compression_ratio(effective_cc, clearance_cc + hose_cc)
 
 
@@ -279,6 +251,7 @@ def _pressure_change_percent(
 ) -> Number:
     insist_positive("effective_cc", effective_cc)
     insist_positive("exponent", exponent)
+    # Both start at the pressure of the air around, which cancels: the same at any altitude.
     before = power(compression_ratio(effective_cc, clearance_cc), exponent) - 1
     after = power(changed_ratio, exponent) - 1
     return 100 * (after / before - 1)

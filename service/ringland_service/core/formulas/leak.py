@@ -57,42 +57,12 @@ def leak_percent(supply_pressure_kpa: Number, cylinder_pressure_kpa: Number) -> 
 
 
 def hole_area_mm2(diameter_mm: Number) -> Number:
-    """Area of a round hole.
-
-    Parameters
-    ----------
-    diameter_mm : float or array
-        Diameter [mm].
-
-    Returns
-    -------
-    float or array
-        Area [mm²].
-
-    References
-    ----------
-    Plane geometry.
-    """
+    """Area [mm²] of a round hole of a diameter [mm]; plane geometry."""
     return np.pi / 4 * diameter_mm * diameter_mm
 
 
 def hole_diameter_mm(area_mm2: Number) -> Number:
-    """Diameter of the round hole of an area.
-
-    Parameters
-    ----------
-    area_mm2 : float or array
-        Area [mm²].
-
-    Returns
-    -------
-    float or array
-        Diameter [mm].
-
-    References
-    ----------
-    Plane geometry.
-    """
+    """Diameter [mm] of the round hole of an area [mm²]; plane geometry."""
     return sqrt(4 * area_mm2 / np.pi)
 
 
@@ -192,6 +162,7 @@ def leak_area_mm2(
     """
     insist_positive("cylinder_pressure_kpa", cylinder_pressure_kpa)
     before, after = supply_pressure_kpa + air_kpa, cylinder_pressure_kpa + air_kpa
+    # The drop is a difference of two readings; as 1 less a ratio it would lose digits when small.
     let_in = before * flow_function((supply_pressure_kpa - cylinder_pressure_kpa) / before)
     let_out = after * flow_function(cylinder_pressure_kpa / after)
     return hole_area_mm2(restrictor_mm) * let_in / let_out
@@ -258,7 +229,8 @@ def _flow_squared(drop: Number) -> Number:
 def _flow_squared_slope(drop: Number) -> Number:
     """Return how the square of the flow function grows with the drop; nothing once choked."""
     ratio = 1 - minimum(drop, CHOKED_DROP)
-    grows = -10 * power(ratio, 3 / 7) + 12 * power(ratio, 5 / 7)  # exponents of gamma 1.4
+    # With the exponents of gamma 1.4. It ends at zero without a jump: the flow is largest choked.
+    grows = -10 * power(ratio, 3 / 7) + 12 * power(ratio, 5 / 7)
     return cast(Number, np.where(drop < CHOKED_DROP, grows, 0.0))
 
 
@@ -268,6 +240,8 @@ def _settled_drop(areas: Number, outside: Number) -> Number:
     ``areas`` is the leak over the restrictor, ``outside`` the air pressure over the supply, both
     absolute.
     """
+    # Without a drop nothing comes in; at 1 - outside the cylinder is at air pressure and nothing
+    # leaks out: the root lies between.
     low, high = np.zeros_like(outside), 1 - outside
     drop, settled = high / 2, np.zeros_like(outside, dtype=bool)
     for _ in range(MOST_STEPS):
@@ -281,6 +255,7 @@ def _settled_drop(areas: Number, outside: Number) -> Number:
         drop = np.where(settled, drop, step)
         if np.all(settled):
             break
+    # No leak, no drop: steps measured against the drop need not settle towards zero.
     return cast(Number, np.where(areas > 0, drop, 0.0)[()])
 
 

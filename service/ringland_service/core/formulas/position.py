@@ -49,6 +49,7 @@ def angle_going_down_deg(
     Triangle of crank, rod and the line from the crank axis to the pin, by the half-angle form of
     the law of cosines; the line itself leans by ``atan(e / h)``.
     """
+    # Going down the crank is past the line from its centre to the pin, coming up before it.
     return _leaning_deg(radius_mm, rod_mm, offset_mm, travel_mm) + _opening_deg(
         radius_mm, rod_mm, offset_mm, travel_mm
     )
@@ -112,9 +113,11 @@ def _leaning_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm
 def _opening_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm: Number) -> Number:
     """Return the angle between the crank and the line from crank axis to pin."""
     top_mm = _top_mm(radius_mm, rod_mm, offset_mm)
+    # Bottom dead centre: crank and rod in one line again, the one folded over the other.
     shortest_mm = rod_mm - radius_mm
     bottom_mm = sqrt(shortest_mm * shortest_mm - offset_mm * offset_mm)
     stroke_mm = top_mm - bottom_mm
+    # Of the rod, not of the stroke: both heights are about a rod long, and round like it.
     slack_mm = ROUNDING * rod_mm
     insist(
         (travel_mm >= -slack_mm) & (travel_mm <= stroke_mm + slack_mm),
@@ -123,6 +126,7 @@ def _opening_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm
         "the piston does not travel that far",
         "from zero to the stroke",
     )
+    # What the slack lets through must not leave a negative number under a root.
     below_top_mm = maximum(travel_mm, 0.0)
     above_bottom_mm = maximum(stroke_mm - travel_mm, 0.0)
     height_mm = top_mm - below_top_mm

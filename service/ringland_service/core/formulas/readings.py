@@ -1,6 +1,7 @@
 """Compression readings in numbers: level, spread of cylinders, build-up over strokes.
 
-Lists of readings lie along the last axis, so a column of engines is a two-dimensional array.
+Pressures are gauge pressures. Lists of readings lie along the last axis, so a column of engines
+is a two-dimensional array.
 """
 
 from typing import cast
@@ -11,6 +12,7 @@ from numpy.typing import NDArray
 from ringland_service.core.formulas.elementary import absolute, insist_positive, maximum
 from ringland_service.core.numbers import Column, Number
 
+# The share of the last stroke's reading that counts as reached; common practice, no source.
 FULL_SHARE = 0.95
 # Readings converted from another unit carry rounding in their last digits.
 ROUNDING = 1e-9
@@ -45,51 +47,17 @@ def level_ratio(reading_kpa: Number, expected_kpa: Number) -> Number:
 
 
 def spread_percent(readings_kpa: Column) -> Number:
-    """Spread between the cylinders of one engine.
+    """Highest less lowest reading [kPa, last axis], share of the highest [%]; common practice.
 
-    Parameters
-    ----------
-    readings_kpa : array
-        One reading per cylinder along the last axis, gauge [kPa].
-
-    Returns
-    -------
-    float or array
-        Highest less lowest, as a share of the highest [%].
-
-    Raises
-    ------
-    OutOfBounds
-        When the highest reading is not above zero.
-
-    References
-    ----------
-    Common practice.
+    Raises OutOfBounds when the highest reading is not above zero.
     """
     return 100 * (1 - lowest_over_highest(readings_kpa))
 
 
 def lowest_over_highest(readings_kpa: Column) -> Number:
-    """Lowest reading as a share of the highest.
+    """Lowest reading over the highest [kPa, last axis], a ratio [1]; common practice.
 
-    Parameters
-    ----------
-    readings_kpa : array
-        One reading per cylinder along the last axis, gauge [kPa].
-
-    Returns
-    -------
-    float or array
-        Ratio [1].
-
-    Raises
-    ------
-    OutOfBounds
-        When the highest reading is not above zero.
-
-    References
-    ----------
-    Common practice.
+    Raises OutOfBounds when the highest reading is not above zero.
     """
     return cast(Number, np.min(each_over_highest(readings_kpa), axis=-1))
 
@@ -116,6 +84,7 @@ def each_over_highest(readings_kpa: Column) -> Column:
     ----------
     Common practice.
     """
+    # Its axis is kept, so that in a column each engine is divided by its own highest.
     highest_kpa = np.max(readings_kpa, axis=-1, keepdims=True)
     insist_positive("readings_kpa", highest_kpa)
     return np.asarray(readings_kpa / highest_kpa)
@@ -143,61 +112,26 @@ def mismatch_percent(first_kpa: Number, second_kpa: Number) -> Number:
     ----------
     Common practice.
     """
+    # Of the higher one: the result does not depend on which of the two is named first.
     higher_kpa = maximum(first_kpa, second_kpa)
     insist_positive("readings_kpa", higher_kpa)
     return 100 * absolute(first_kpa - second_kpa) / higher_kpa
 
 
 def first_over_expected(readings_kpa: Column, expected_kpa: Number) -> Number:
-    """Compare the reading after the first compression stroke with the expected pressure.
+    """First stroke's reading [kPa, last axis] over the expected one [kPa], a ratio [1].
 
-    Parameters
-    ----------
-    readings_kpa : array
-        One reading per compression stroke along the last axis, gauge [kPa].
-    expected_kpa : float or array
-        Pressure expected of a sound cylinder on the spot, gauge [kPa].
-
-    Returns
-    -------
-    float or array
-        Ratio [1].
-
-    Raises
-    ------
-    OutOfBounds
-        When the expected pressure is not above zero.
-
-    References
-    ----------
     Common practice, old workshop teaching.
+    Raises OutOfBounds when the expected pressure is not above zero.
     """
     return level_ratio(readings_kpa[..., 0], expected_kpa)
 
 
 def last_over_expected(readings_kpa: Column, expected_kpa: Number) -> Number:
-    """Compare the reading after the last compression stroke with the expected pressure.
+    """Last stroke's reading [kPa, last axis] over the expected one [kPa], a ratio [1].
 
-    Parameters
-    ----------
-    readings_kpa : array
-        One reading per compression stroke along the last axis, gauge [kPa].
-    expected_kpa : float or array
-        Pressure expected of a sound cylinder on the spot, gauge [kPa].
-
-    Returns
-    -------
-    float or array
-        Ratio [1].
-
-    Raises
-    ------
-    OutOfBounds
-        When the expected pressure is not above zero.
-
-    References
-    ----------
     Common practice, old workshop teaching.
+    Raises OutOfBounds when the expected pressure is not above zero.
     """
     return level_ratio(readings_kpa[..., -1], expected_kpa)
 
@@ -224,6 +158,7 @@ def first_over_last(readings_kpa: Column) -> Number:
     ----------
     Common practice, old workshop teaching.
     """
+    # The last alone: the first stroke of a bad cylinder may leave the gauge at nothing.
     insist_positive("readings_kpa", readings_kpa[..., -1])
     return cast(Number, readings_kpa[..., 0] / readings_kpa[..., -1])
 
@@ -253,6 +188,7 @@ def build_up_quotient(readings_kpa: Column, baseline_first_over_last: Number) ->
     Common practice, low confidence.
     """
     insist_positive("baseline_first_over_last", baseline_first_over_last)
+    # The room in gauge and hose slows any cylinder down; a baseline of the same gauge has it too.
     return first_over_last(readings_kpa) / baseline_first_over_last
 
 
@@ -281,5 +217,6 @@ def strokes_to_95_percent(readings_kpa: Column) -> int | NDArray[np.int64]:
     last_kpa = readings_kpa[..., -1:]
     insist_positive("readings_kpa", last_kpa)
     reached = readings_kpa >= FULL_SHARE * (1 - ROUNDING) * last_kpa
+    # The first that holds; the last one always does.
     stroke = np.asarray(np.argmax(reached, axis=-1) + 1)
     return int(stroke) if stroke.ndim == 0 else stroke

@@ -1,9 +1,9 @@
 """What a diagnosis refuses, and what it warns of."""
 
-from typing import Any
-
 from ringland_service.core.calculations.diagnosis import complaints
+from ringland_service.core.calculations.diagnosis._diagnosis_outputs import Outputs
 from ringland_service.core.calculations.diagnosis._next_test import BY_ID
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.choices import SIDE_VALVE
@@ -11,16 +11,16 @@ from ringland_service.core.engines.choices import SIDE_VALVE
 KICK_BACK = BY_ID["kick_back"].label
 
 
-def _wet_at_the_valves(i: Any, o: Any) -> bool:
+def _wet_at_the_valves(i: Inputs, o: Outputs) -> bool:
     wet = {"wet_gain_large", "wet_gain_none", "wet_gain_some", "wet_still_low_after_gain"}
     return i.valve_gear == SIDE_VALVE and any(row.evidence in wet for row in o.at_hand)
 
 
-def _not_counted(i: Any, _: Any) -> bool:
+def _not_counted(i: Inputs, _: Outputs) -> bool:
     return i.leak_pct is not None and i.leak_grade is None and i.leak_gradeable is None
 
 
-def _decompressor_unknown(i: Any, _: Any) -> bool:
+def _decompressor_unknown(i: Inputs, _: Outputs) -> bool:
     return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
 
 
@@ -46,7 +46,7 @@ BY_STEPS = (
 )
 
 
-def _not_graded(i: Any, _: Any) -> bool:
+def _not_graded(i: Inputs, _: Outputs) -> bool:
     return not i.usual and any(getattr(i, name) is not None for name in BY_STEPS)
 
 

@@ -2,9 +2,8 @@
 
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
-from typing import Any
 
-from ringland_service.core.calculations.diagnosis.diagnosis_inputs import AIR
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import AIR, Inputs
 from ringland_service.core.calculations.diagnosis.tables import (
     CRANKCASE,
     DECOMPRESSOR,
@@ -27,7 +26,7 @@ WITHOUT = {
 CYCLES = {"four_stroke": "a four-stroke", "two_stroke": "a two-stroke"}
 
 
-def lacks(i: Any) -> frozenset[str]:
+def lacks(i: Inputs) -> frozenset[str]:
     """Return what the engine is known not to have."""
     known = {
         VALVES: i.cycle == "two_stroke",
@@ -39,13 +38,13 @@ def lacks(i: Any) -> frozenset[str]:
     return frozenset(name for name, lacking in known.items() if lacking)
 
 
-def left_out(i: Any) -> dict[str, str]:
+def left_out(i: Inputs) -> dict[str, str]:
     """Return the suspects that this engine cannot have, each with why."""
     missing = lacks(i)
     return {one.id: one.without for one in SUSPECTS.values() if one.needs in missing}
 
 
-def insist(i: Any, evidence: Iterable[str], figures: dict[str, float]) -> None:
+def insist(i: Inputs, evidence: Iterable[str], figures: dict[str, float]) -> None:
     """Refuse evidence that cannot be, and weights out of order.
 
     Raises
@@ -62,7 +61,7 @@ def insist(i: Any, evidence: Iterable[str], figures: dict[str, float]) -> None:
     _insist_on_own(i)
 
 
-def _impossible(i: Any, evidence: Iterable[str]) -> Iterator[str]:
+def _impossible(i: Inputs, evidence: Iterable[str]) -> Iterator[str]:
     missing = lacks(i)
     for row in (EVIDENCE[name] for name in evidence):
         if row.cycle and row.cycle != i.cycle:
@@ -98,7 +97,7 @@ def _insist_on_order(figures: dict[str, float]) -> None:
             )
 
 
-def _insist_on_own(i: Any) -> None:
+def _insist_on_own(i: Inputs) -> None:
     pairs = [(own.evidence, own.suspect) for own in i.weights or ()]
     twice = sorted({f"{e} for {s}" for e, s in pairs if pairs.count((e, s)) > 1})
     if twice:

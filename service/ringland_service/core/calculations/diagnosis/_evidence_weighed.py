@@ -3,8 +3,8 @@
 import dataclasses
 import math
 from collections.abc import Iterable, Mapping
-from typing import Any
 
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs
 from ringland_service.core.calculations.diagnosis.tables import (
     AGAINST,
     EVIDENCE,
@@ -19,6 +19,7 @@ from ringland_service.core.calculations.diagnosis.tables import (
 from ringland_service.core.metrology.conformity import at_most
 
 OWN = "weight of the request"
+# Decimals of a score: sums of weights leave binary dust beyond them.
 DUST = 9
 NO_SHARE = "not counted: the test is not valid, and no share is given"
 
@@ -48,7 +49,7 @@ class Weighed:
         return dataclasses.replace(self, counts=counts, note=note)
 
 
-def figures_of(i: Any) -> dict[str, float]:
+def figures_of(i: Inputs) -> dict[str, float]:
     """Return the figures that hold: the request's own, else the table's unless switched off."""
     found = {}
     for name, figure in FIGURES.items():
@@ -59,7 +60,7 @@ def figures_of(i: Any) -> dict[str, float]:
 
 
 def lines(
-    i: Any, evidence: Iterable[str], out: Iterable[str], figures: Mapping[str, float]
+    i: Inputs, evidence: Iterable[str], out: Iterable[str], figures: Mapping[str, float]
 ) -> list[Weighed]:
     """Return the lines of the evidence on the suspects that the engine can have."""
     out = set(out)
@@ -81,7 +82,7 @@ def _of_table(row: Evidence, figures: Mapping[str, float]) -> dict[str, Weighed]
     return found
 
 
-def _of_request(i: Any, row: Evidence, known: Mapping[str, Weighed]) -> dict[str, Weighed]:
+def _of_request(i: Inputs, row: Evidence, known: Mapping[str, Weighed]) -> dict[str, Weighed]:
     found = {}
     for own in i.weights or ():
         if own.evidence == row.id:
@@ -93,7 +94,7 @@ def _of_request(i: Any, row: Evidence, known: Mapping[str, Weighed]) -> dict[str
 
 
 def weighed(
-    i: Any, evidence: Iterable[str], out: Iterable[str], figures: Mapping[str, float]
+    i: Inputs, evidence: Iterable[str], out: Iterable[str], figures: Mapping[str, float]
 ) -> list[Weighed]:
     """Return the lines as they count: set aside, one of a family, in part where not valid."""
     at_hand = set(evidence)
@@ -109,14 +110,14 @@ def not_valid(evidence: Iterable[str]) -> bool:
     return not set(evidence).isdisjoint(RULES["test_not_valid"].any)
 
 
-def _set_aside(i: Any, evidence: set[str], line: Weighed) -> Weighed:
+def _set_aside(i: Inputs, evidence: set[str], line: Weighed) -> Weighed:
     for rule in of_kind("sets_aside"):
         if _holds(rule, i, evidence) and _touches(rule, line):
             return line.less(0.0, f"not counted: {rule.label}")
     return line
 
 
-def _holds(rule: Rule, i: Any, evidence: set[str]) -> bool:
+def _holds(rule: Rule, i: Inputs, evidence: set[str]) -> bool:
     if rule.decompressors and i.decompressor not in rule.decompressors:
         return False
     return not rule.any or not evidence.isdisjoint(rule.any)

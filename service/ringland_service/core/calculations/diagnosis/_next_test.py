@@ -2,10 +2,10 @@
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from ringland_service.core.calculations.diagnosis import headline
 from ringland_service.core.calculations.diagnosis._evidence_checks import lacks
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs
 from ringland_service.core.calculations.diagnosis.tables import (
     EVIDENCE,
     FOR,
@@ -29,7 +29,7 @@ class Next:
 
 
 def next_test(
-    i: Any,
+    i: Inputs,
     evidence: Collection[str],
     word: str,
     at: headline.Standing,
@@ -61,7 +61,7 @@ def _of(test: NextTest, parts: tuple[str, ...] = ()) -> Next:
 
 
 def _of_some(
-    i: Any, evidence: set[str], tests: Iterable[NextTest], parts: tuple[str, ...] = ()
+    i: Inputs, evidence: set[str], tests: Iterable[NextTest], parts: tuple[str, ...] = ()
 ) -> Next | None:
     """Return the first of the tests that can be made here and has not been made."""
     return next((_of(test, parts) for test in tests if _open(i, evidence, test)), None)
@@ -74,7 +74,7 @@ def _repeated(evidence: Collection[str]) -> Next:
 
 
 def _settling(
-    i: Any, evidence: set[str], at: headline.Standing, figures: Mapping[str, float]
+    i: Inputs, evidence: set[str], at: headline.Standing, figures: Mapping[str, float]
 ) -> Next | None:
     """Return what confirms the first, or parts it from a next that is a strong suspect too."""
     first = str(at.first)
@@ -85,7 +85,7 @@ def _settling(
     return found
 
 
-def _parting(i: Any, evidence: set[str], at: headline.Standing) -> Next | None:
+def _parting(i: Inputs, evidence: set[str], at: headline.Standing) -> Next | None:
     if at.next is None:
         return None
     pair = (str(at.first), at.next)
@@ -100,7 +100,7 @@ def _between(test: NextTest, pair: tuple[str, str]) -> bool:
     return False
 
 
-def _open(i: Any, evidence: set[str], test: NextTest) -> bool:
+def _open(i: Inputs, evidence: set[str], test: NextTest) -> bool:
     """Return whether a test can be made here, is called for, and has not been made."""
     families = {EVIDENCE[name].family for name in evidence}
     done = bool(test.fills) and set(test.fills) <= families
@@ -110,7 +110,7 @@ def _open(i: Any, evidence: set[str], test: NextTest) -> bool:
     return called and not done and test.needs not in lacks(i)
 
 
-def _by_the_table(i: Any, evidence: set[str], pair: tuple[str, str]) -> Next | None:
+def _by_the_table(i: Inputs, evidence: set[str], pair: tuple[str, str]) -> Next | None:
     """Return what to look for, that would part the two by most, of what nothing is known of."""
     families = {EVIDENCE[name].family for name in evidence}
     best, most = None, 0.0
@@ -123,7 +123,7 @@ def _by_the_table(i: Any, evidence: set[str], pair: tuple[str, str]) -> Next | N
     return Next(f"look whether this is so: {best.label}", _reads(best, pair), pair)
 
 
-def _possible(i: Any, evidence: set[str]) -> Iterator[Evidence]:
+def _possible(i: Inputs, evidence: set[str]) -> Iterator[Evidence]:
     """Yield the evidence that this engine may show, and that somebody may set out to find."""
     missing = lacks(i)
     for row in EVIDENCE.values():

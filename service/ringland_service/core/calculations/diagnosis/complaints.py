@@ -1,10 +1,8 @@
 """Complaints that an engine cannot have: those of another cycle, valve gear, cooling or kind."""
 
-from collections.abc import Mapping
-from typing import Any
-
 from ringland_service.core.calculations.diagnosis.tables import COMPLAINTS
 from ringland_service.core.declare import Rule
+from ringland_service.core.declare.told_twice import Known
 from ringland_service.core.engines.condition import VALVE_GEAR_OF
 from ringland_service.core.engines.materials import UNKNOWN
 
@@ -14,12 +12,12 @@ MESSAGE = "this complaint is of another kind of engine"
 RIGHT = "a complaint that an engine of this cycle, valve gear, cooling and size can have"
 
 
-def of_another_engine(token: str, name: str, told: Any) -> bool:
+def of_another_engine(token: str, name: str, told: str | float | None) -> bool:
     """Return whether the complaint is one that an engine told like this cannot have."""
     complaint = COMPLAINTS[token]
-    if told in (None, UNKNOWN):
+    if told is None or told == UNKNOWN:
         return False
-    if name == "cylinder_count":
+    if not isinstance(told, str):  # of all that is told, the number of cylinders alone
         return bool(told < complaint.least_cylinders)
     if name == "decompressor":
         return complaint.decompressor and told == "none"
@@ -39,6 +37,6 @@ def rule(name: str) -> Rule:
     )
 
 
-def known(values: Mapping[str, Any], name: str) -> bool:
+def known(values: Known, name: str) -> bool:
     """Return whether the values known contradict each other in that."""
     return of_another_engine(values["complaint"], name, values[name])

@@ -1,7 +1,5 @@
 """What the diagnosis is asked: the engine, what was seen, what was measured, own weights."""
 
-from typing import Any
-
 from ringland_service.core.calculations.diagnosis.tables import (
     COMPLAINT_WORDS,
     EVIDENCE_WORDS,
@@ -48,11 +46,12 @@ COOLING: dict[str, str] = {
 }
 
 
-def _figure(name: str, high: float) -> Any:
+def _figure(name: str, high: float) -> Number | None:
     """Declare a figure of the table that the request may give instead."""
     figure = FIGURES[name]
     words = f"{figure.label}; absent, {figure.value:g}"
-    return number(words, low=0.0, high=high, example=figure.value, default=None)
+    own: Number | None = number(words, low=0.0, high=high, example=figure.value, default=None)
+    return own
 
 
 # Any one of these is something to weigh.

@@ -1,8 +1,9 @@
 """Which evidence is at hand: told, read out of measured tests, and following from both."""
 
 from collections.abc import Iterator
-from typing import Any
 
+from ringland_service.core.calculations.diagnosis._shapes import Grading, LeakDown
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs
 from ringland_service.core.calculations.diagnosis.tables import EVIDENCE, RULES, of_kind
 from ringland_service.core.calculations.engine_tests.leak_words import (
     GRADED,
@@ -14,6 +15,7 @@ from ringland_service.core.calculations.engine_tests.leak_words import (
 from ringland_service.core.calculations.engine_tests.test_conditions import LEAST_CRANKING_V
 from ringland_service.core.engines import condition
 from ringland_service.core.metrology.limits import GRADES
+from ringland_service.core.numbers import Number
 
 TOLD, MEASURED, DERIVED = "told", "measured", "derived"
 KNOWN_FROM: dict[str, str] = {
@@ -44,7 +46,7 @@ CRANKCASE = {
 }
 
 
-def at_hand(i: Any) -> dict[str, str]:
+def at_hand(i: Inputs) -> dict[str, str]:
     """Return the evidence by id, each with what it is known from, in the order of the table."""
     without = unwanted(i)
     found = {name: TOLD for name in i.evidence or () if name not in without}
@@ -57,7 +59,7 @@ def at_hand(i: Any) -> dict[str, str]:
     return {name: found[name] for name in EVIDENCE if name in found}
 
 
-def unwanted(i: Any) -> dict[str, str]:
+def unwanted(i: Inputs) -> dict[str, str]:
     """Return the evidence told that cannot be taken as it was tested, each with why."""
     lacking = {
         "baseline": i.build_up_pattern == "pattern_not_judged",
@@ -72,12 +74,12 @@ def unwanted(i: Any) -> dict[str, str]:
 Read = Iterator[str]
 
 
-def _word(i: Any, grade: str, value: Any) -> str | None:
+def _word(i: Grading, grade: str, value: Number) -> str | None:
     """Return the word of a value by the common steps; None where those are switched off."""
     return str(GRADES[grade].word(value)) if i.usual else None
 
 
-def _conditions(i: Any, _: Any) -> Read:
+def _conditions(i: Inputs, _: object) -> Read:
     if i.throttle_open is False or i.choke_off is False:
         yield "throttle_not_fully_open"
     if i.battery_v is not None and i.battery_v < LEAST_CRANKING_V:
@@ -88,14 +90,14 @@ def _conditions(i: Any, _: Any) -> Read:
         yield "decompressor_not_held_off"
 
 
-def _level_word(i: Any) -> str | None:
+def _level_word(i: Inputs) -> str | None:
     """Return the word of a level that can be graded."""
     if i.level_ratio is None or i.level_gradeable == NOT_BY_LEVEL:
         return None
     return _word(i, "compression_level", i.level_ratio)
 
 
-def _level(i: Any, found: dict[str, str]) -> Read:
+def _level(i: Inputs, found: dict[str, str]) -> Read:
     word = _level_word(i)
     if word in LOW_LEVELS:
         if found.keys().isdisjoint(LOW):
@@ -104,32 +106,33 @@ def _level(i: Any, found: dict[str, str]) -> Read:
         yield NORMAL_LEVEL if word == "good" else "compression_high"
 
 
-def _low(i: Any, ratio: Any) -> bool:
+def _low(i: Inputs, ratio: Number | None) -> bool:
     return ratio is not None and _word(i, "compression_level", ratio) in LOW_LEVELS
 
 
-def _all_low(i: Any) -> bool:
+def _all_low(i: Inputs) -> bool:
     """Return whether even the best cylinder is low, and all about alike."""
-    if i.each_over_highest is None or not _all_told(i):
+    if i.level_ratio is None or i.each_over_highest is None or not _all_told(i):
         return False
+    # The level is that of the lowest cylinder; the share of a dead one must not divide by zero.
     best = i.level_ratio / max(min(i.each_over_highest), 1e-9)
     return _low(i, best) and _spread_word(i) == "good"
 
 
-def _all_told(i: Any) -> bool:
+def _all_told(i: Inputs) -> bool:
     """Return whether every cylinder of the engine is read; where unknown, those read are all."""
     each, cylinders = i.each_over_highest, i.cylinder_count
     return each is None or cylinders is None or len(each) >= cylinders
 
 
-def _spread_word(i: Any) -> str | None:
+def _spread_word(i: Inputs) -> str | None:
     spread = i.spread_pct
     if spread is None and i.each_over_highest is not None:
         spread = 100.0 * (1.0 - min(i.each_over_highest))
     return None if spread is None else _word(i, "cylinder_spread", spread)
 
 
-def _spread(i: Any, _: Any) -> Read:
+def _spread(i: Inputs, _: object) -> Read:
     if i.adjacent_low_pair is not None:
         yield "two_neighbours_low"
     elif _spread_word(i) == "good":
@@ -139,7 +142,7 @@ def _spread(i: Any, _: Any) -> Read:
         yield "one_cylinder_low"
 
 
-def _neighbours_sound(i: Any) -> bool:
+def _neighbours_sound(i: Inputs) -> bool:
     """Return whether the neighbours of the lowest cylinder in its bank are sound."""
     each = i.each_over_highest
     if each is None:
@@ -151,7 +154,7 @@ def _neighbours_sound(i: Any) -> bool:
     return all(_word(i, "cylinder_share", share) == "sound" for share in same_bank)
 
 
-def _wet(i: Any, found: dict[str, str]) -> Read:
+def _wet(i: Inputs, found: dict[str, str]) -> Read:
     if i.excess_gain_pct is None:
         return
     word = _word(i, "wet_gain", i.excess_gain_pct)
@@ -165,7 +168,7 @@ def _wet(i: Any, found: dict[str, str]) -> Read:
         yield "wet_gain_none"
 
 
-def _build_up(i: Any, _: Any) -> Read:
+def _build_up(i: Inputs, _: object) -> Read:
     pattern = i.build_up_pattern
     if pattern == "builds_up_but_short":
         yield "builds_up_but_short"
@@ -175,14 +178,14 @@ def _build_up(i: Any, _: Any) -> Read:
         yield "full_in_few_strokes"
 
 
-def _full_at_once(i: Any) -> bool:
+def _full_at_once(i: Inputs) -> bool:
     if i.strokes_to_95 is None or i.last_over_expected is None:
         return False
     full = _word(i, "build_up_level", i.last_over_expected) == "full"
     return full and bool(i.strokes_to_95 <= FIRST_STROKES)
 
 
-def _not_gradeable(i: Any) -> bool:
+def _not_gradeable(i: Inputs) -> bool:
     if i.leak_grade is not None:
         return bool(i.leak_grade == NOT_GRADEABLE)
     if i.leak_gradeable == NOT_BY_LEVEL:
@@ -190,14 +193,14 @@ def _not_gradeable(i: Any) -> bool:
     return i.leak_gradeable not in (None, *GRADED)
 
 
-def _upper_bound(i: Any) -> bool:
+def _upper_bound(i: LeakDown) -> bool:
     """Return whether a decompressor let air out as well, so that the leak is an upper bound."""
     if i.leak_gradeable in (NOT_BY_LEVEL, UPPER_BOUND):
         return True
     return bool(i.leak_gradeable != YES and i.decompressor_state == condition.ACTIVE)
 
 
-def leak_word(i: Any) -> str | None:
+def leak_word(i: LeakDown) -> str | None:
     """Return the grade of the leak-down: as given, else by the common steps where they hold.
 
     None where nothing can be said: the piston stood elsewhere, the steps do not hold for the
@@ -207,7 +210,7 @@ def leak_word(i: Any) -> str | None:
     return None if word in ("worn", "tear_down") and _upper_bound(i) else word
 
 
-def _leak_word(i: Any) -> str | None:
+def _leak_word(i: LeakDown) -> str | None:
     if i.leak_gradeable == "not_at_firing_tdc":
         return None
     if i.leak_grade is not None:
@@ -217,19 +220,19 @@ def _leak_word(i: Any) -> str | None:
     return _word(i, "leak_down", i.leak_pct)
 
 
-def _leak(i: Any, _: Any) -> Read:
+def _leak(i: Inputs, _: object) -> Read:
     word = leak_word(i)
     if word in ("good", "tear_down"):
         yield TIGHT if word == "good" else "leak_down_large"
 
 
-def _heard(i: Any, _: Any) -> Read:
+def _heard(i: Inputs, _: object) -> Read:
     places = HEARD | HEARD_AT_PORT[i.cycle]
     if i.heard_at in places:
         yield places[i.heard_at]
 
 
-def _rest(i: Any, found: dict[str, str]) -> Read:
+def _rest(i: Inputs, found: dict[str, str]) -> Read:
     if i.crankcase_finding in CRANKCASE:
         yield CRANKCASE[i.crankcase_finding]
     if i.oil_use_grade == "usual":
@@ -238,7 +241,7 @@ def _rest(i: Any, found: dict[str, str]) -> Read:
         yield from _oil_use(i, found)
 
 
-def _oil_use(i: Any, found: dict[str, str]) -> Read:
+def _oil_use(i: Inputs, found: dict[str, str]) -> Read:
     """Yield what oil use above its limit says, together with compression and leak-down."""
     if not found.keys().isdisjoint(LOW):
         yield "oil_use_high_compression_low"

@@ -2,12 +2,12 @@
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ringland_service.core.calculations.diagnosis._evidence_weighed import DUST, not_valid
-from ringland_service.core.calculations.diagnosis.diagnosis_inputs import NEEDS
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import NEEDS, Inputs
 from ringland_service.core.calculations.diagnosis.tables import RULES
 from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import at_most
@@ -49,7 +49,9 @@ def standing(scores: Mapping[str, float], silent: Collection[str]) -> Standing:
     return Standing(first, second, best, then, round(best - max(others, default=0.0), DUST))
 
 
-def headline(i: Any, evidence: Collection[str], at: Standing, figures: Mapping[str, float]) -> str:
+def headline(
+    i: Inputs, evidence: Collection[str], at: Standing, figures: Mapping[str, float]
+) -> str:
     """Return the first headline that fits."""
     if not_valid(evidence):
         return REPEAT
@@ -66,11 +68,11 @@ def headline(i: Any, evidence: Collection[str], at: Standing, figures: Mapping[s
     return _valve_first(i, evidence, at) or _by_lead(at, figures["least_lead"])
 
 
-def _told(value: Any) -> bool:
+def _told(value: ArrayLike | None) -> bool:
     return value is not None and len(np.atleast_1d(value)) > 0
 
 
-def _valve_first(i: Any, evidence: Collection[str], at: Standing) -> str:
+def _valve_first(i: Inputs, evidence: Collection[str], at: Standing) -> str:
     """Return what comes before a valve is blamed, or nothing."""
     decompressor, lash = RULES["valve_and_decompressor"], RULES["valve_and_lash"]
     if at.first in decompressor.suspects and _in_play(i) and _none(evidence, decompressor.any):
@@ -80,7 +82,7 @@ def _valve_first(i: Any, evidence: Collection[str], at: Standing) -> str:
     return ""
 
 
-def _in_play(i: Any) -> bool:
+def _in_play(i: Inputs) -> bool:
     """Return whether a decompressor may have let pressure off."""
     kind, state = i.decompressor, i.decompressor_state
     return state == condition.ACTIVE or condition.decompressor_uncertain(kind, state)

@@ -1,6 +1,5 @@
 """The tables of the diagnosis: suspects, evidence, what each counts, the rules, the next tests."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -175,11 +174,15 @@ class Complaint(Row):
     decompressor: bool = False
 
 
-def _tuples(row: Mapping[str, Any]) -> dict[str, Any]:
+# A row as TOML reads it: of each key its own type, which the row's class states.
+Read = dict[str, Any]
+
+
+def _tuples(row: Read) -> Read:
     return {k: tuple(v) if isinstance(v, list) else v for k, v in row.items()}
 
 
-def _evidence(row: dict[str, Any]) -> Evidence:
+def _evidence(row: Read) -> Evidence:
     lines = tuple(
         Line(suspect, direction, weight, reason)
         for direction in (FOR, AGAINST)

@@ -1,7 +1,8 @@
 """What a leak-down warns of: the wrong dead centre, the tester, the gauges, the engine."""
 
-from typing import Any
+from collections.abc import Callable
 
+from ringland_service.core.calculations.engine_tests._leak_shapes import LeakFound, LeakTest
 from ringland_service.core.calculations.engine_tests.leak_words import GOOD, UPPER_BOUND
 from ringland_service.core.declare import Notice
 from ringland_service.core.engines.condition import ACTIVE
@@ -22,23 +23,23 @@ def _worn_pct() -> float:
     return _step_pct(0)
 
 
-def _not_gradeable(*why: str) -> Any:
+def _not_gradeable(*why: str) -> Callable[[LeakTest, LeakFound], bool]:
     return lambda _, o: o.gradeable in why
 
 
-def _proven_tight(o: Any) -> bool:
+def _proven_tight(o: LeakFound) -> bool:
     """Return whether an upper bound of the leak is small enough to call the cylinder tight."""
     return bool(o.gradeable == UPPER_BOUND or o.grade_on_makers_scale == GOOD)
 
 
-def _halved(_: Any, o: Any) -> bool:
+def _halved(_: LeakTest, o: LeakFound) -> bool:
     """Return whether rocking the crank takes away half of the leak or more."""
     if o.leak_spread_pct is None or o.leak_spread_pct <= 0:
         return False
     return bool(o.leak_pct <= o.leak_spread_pct)
 
 
-def _place_wants_cycle(i: Any, o: Any) -> bool:
+def _place_wants_cycle(i: LeakTest, o: LeakFound) -> bool:
     return i.heard_at is not None and o.leak_path is None
 
 

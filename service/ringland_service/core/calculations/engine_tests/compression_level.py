@@ -1,39 +1,28 @@
 """C05: the level of a cranking compression reading."""
 
 import math
-from typing import Any
 
 import numpy as np
 
 from ringland_service.core.calculations.engine_tests import test_conditions as conditions
-from ringland_service.core.calculations.general import air_pressure
-from ringland_service.core.declare import (
-    Calculation,
-    Check,
-    choice,
-    field_like,
-    flag,
-    kinds,
-    limit_of,
-    quantity,
-    record,
-    result,
+from ringland_service.core.calculations.engine_tests._compression_level_inputs import (
+    Inputs as Inputs,
 )
+from ringland_service.core.declare import Calculation, Check, kinds, record, result
 from ringland_service.core.engines import condition
-from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import air, readings
 from ringland_service.core.formulas.elementary import sqrt
 from ringland_service.core.metrology.conformity import is_column
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.metrology.unjudged import NOT_JUDGED
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Token
 from ringland_service.core.quantities import common as quantities
-from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 ATMOSPHERE = cited("{iso_2533}")
 GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
+# A maximum error ± a stands for a rectangle of standard uncertainty a / √3.
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",
@@ -50,73 +39,6 @@ GRADE = {
 }
 # What is good although something may have lowered it.
 GOOD = ("good", "high")
-
-
-@record
-class Inputs:
-    """The reading, what it is compared with, its uncertainty, and the conditions of the test."""
-
-    reading_kpa: Number = quantity(
-        quantities.SETTLED_COMPRESSION, "compression reading once it rises no more, gauge"
-    )
-    expected_kpa: Number | None = quantity(
-        quantities.EXPECTED, "pressure expected of a sound cylinder here, gauge", default=None
-    )
-    altitude_m: Number | None = quantity(
-        quantities.ALTITUDE, "altitude of the place (geopotential)", default=None
-    )
-    air_pressure_kpa_abs: Number | None = quantity(
-        quantities.AIR_PRESSURE, "air pressure on the spot, absolute", default=None
-    )
-    weather_report_kpa_abs: Number | None = field_like(
-        air_pressure.Inputs, "weather_report_kpa_abs"
-    )
-    limit_altitude_m: Number | None = quantity(
-        quantities.ALTITUDE,
-        "altitude that the limit is stated for; absent, sea level",
-        example=0.0,
-        default=None,
-    )
-    gauge_error_pct: Number | None = quantity(
-        quantities.GAUGE_ERROR, "maximum error of the gauge, ± share of the reading", default=None
-    )
-    repeatability_kpa_diff: Number | None = quantity(
-        quantities.REPEAT, "how well the reading repeats, ±", default=None
-    )
-    hose_error_pct: Number | None = quantity(
-        tests.HOSE_ERROR,
-        "error of the reading by the room in the gauge's hose; negative: it reads low",
-        default=None,
-    )
-    weather_kpa_diff: Number | None = quantity(
-        quantities.WEATHER,
-        "weather's part of an air pressure worked out from altitude, ±",
-        example=0.0,
-        default=None,
-    )
-    cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
-    valve_gear: str = choice(
-        "valve gear", condition.VALVE_GEAR, example="overhead_valves", default=UNKNOWN
-    )
-    decompressor: str = choice(
-        "kind of decompressor", condition.DECOMPRESSOR, example="none", default=UNKNOWN
-    )
-    decompressor_state: str = choice(
-        "decompressor during the test",
-        condition.DECOMPRESSOR_STATE,
-        example="none",
-        default=UNKNOWN,
-    )
-    starter: str | None = choice(
-        "what turns the engine", condition.STARTER, example="electric", default=None
-    )
-    throttle_open: bool | None = flag("throttle held open, a vacuum slide lifted too", default=None)
-    choke_off: bool | None = flag("choke off", default=None)
-    engine_warm: bool | None = flag("engine warm", default=None)
-    plugs_out: bool | None = flag("all plugs out", default=None)
-    air_filter_fitted: bool | None = flag("air filter fitted", default=None, example=False)
-    battery_v: Number | None = quantity(quantities.BATTERY, "battery while cranking", default=None)
-    limit_given: Limit | None = limit_of("compression_least")
 
 
 @record
@@ -153,7 +75,7 @@ class Outputs:
         basis="the standard atmosphere at that altitude, else 101.325",
         source=ATMOSPHERE,
     )
-    gradeable: str = result(
+    gradeable: Token = result(
         "whether the level can be graded",
         basis="the kind of decompressor and its state during the test",
         source=NO_SOURCE,
@@ -173,7 +95,7 @@ class Outputs:
         source=NO_SOURCE,
         default=None,
     )
-    grade: str | None = result(
+    grade: Token | None = result(
         "level of the reading",
         basis="steps of the reading over the expected one",
         source=NO_SOURCE,
@@ -225,9 +147,10 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _gradeable(inputs: Inputs) -> Any:
+def _gradeable(inputs: Inputs) -> Token:
+    """Return what keeps the level from being graded, the gravest where several do."""
     kind, state = inputs.decompressor, inputs.decompressor_state
-    word: Any = "yes"
+    word: Token = "yes"
     if state == condition.ACTIVE:
         word = "decompressor_active"
     elif condition.decompressor_uncertain(kind, state):
@@ -242,7 +165,7 @@ def _gradeable(inputs: Inputs) -> Any:
     return "reading_unfit" if unfit else word
 
 
-def _grade(ratio: Number, gradeable: Any) -> Any:
+def _grade(ratio: Number, gradeable: Token) -> Token:
     """Return the level's word where one is due; a good one stands if it could only be lowered."""
     word = GRADES["compression_level"].word(ratio)
     good, lowered = np.isin(word, GOOD), np.isin(gradeable, (*ONLY_LOWERED,))

@@ -1,7 +1,6 @@
 """The parts of a compression test, shared by the test itself and by the job card."""
 
 from collections.abc import Mapping
-from typing import Any
 
 from ringland_service.core.calculations.engine_tests import (
     compression_level,
@@ -18,8 +17,8 @@ from ringland_service.core.calculations.geometry import (
     port_timing,
 )
 from ringland_service.core.declare import Step
+from ringland_service.core.declare.told_twice import Known
 
-Known = Mapping[str, Any]
 EXPECTED = ("expected_kpa", "cranking_pressure.mid_kpa")
 PORTS_CLOSE = "a two-stroke has no intake valve that closes: its trapped ratio stands in its place"
 NO_PORTS = "a four-stroke has no ports in its bore"
@@ -46,7 +45,7 @@ def several_cylinders(known: Known) -> bool:
     return bool(known.get("cylinder_count", 1) > 1 or "readings_kpa" in known)
 
 
-def last_reading(known: Known) -> Mapping[str, tuple[Any, str]]:
+def last_reading(known: Known) -> Mapping[str, tuple[float, str]]:
     """Return the reading graded, where it stands among others: the last stroke's, or the lowest."""
     if "reading_kpa" in known:
         return {}

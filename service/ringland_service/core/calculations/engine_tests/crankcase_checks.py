@@ -1,36 +1,31 @@
 """How the losses of a crankcase are judged, what is refused and what is warned of."""
 
-from typing import Any
+from collections.abc import Callable
 
 import numpy as np
 
+from ringland_service.core.calculations.engine_tests._crankcase_fields import FINDING as FINDING
+from ringland_service.core.calculations.engine_tests._crankcase_fields import Inputs, Outputs
 from ringland_service.core.declare import Check, Notice, Rule, Unjudged
 from ringland_service.core.metrology.conformity import beyond, is_column
 from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.numbers import Number, Token, Truth
 
-FINDING = {
-    "holds": "holds pressure and vacuum",
-    "vacuum_not_tested": "holds pressure; the vacuum test is still to be made",
-    "pressure_not_tested": "holds vacuum; the pressure test is still to be made",
-    "leaks_under_pressure": "leaks under pressure",
-    "leaks_under_vacuum": "leaks under vacuum",
-    "leaks_under_both": "leaks under pressure and under vacuum",
-    "repeat_the_test": "it gains instead of losing: the test is not valid",
-}
 # Two steps of a gauge that shows 0.2 kPa (common practice, no source).
 GAIN_KPA = 0.4
 
 
-def finding(inputs: Any, outputs: Any) -> Any:
+def finding(inputs: Inputs, outputs: Outputs) -> Token | None:
     """Return what the tests say together, or None while a test has no limit to go by."""
     pressure = _leaks(inputs, outputs, *PRESSURE)
     vacuum = _leaks(inputs, outputs, *VACUUM)
     gains = _gains(*PRESSURE)(inputs, outputs) | _gains(*VACUUM)(inputs, outputs)
     tested = inputs.start_kpa is not None, inputs.vacuum_start_kpa is not None
-    if (tested[0] and pressure is None) or (tested[1] and vacuum is None):
+    either = vacuum if pressure is None else pressure
+    if either is None or (tested[0] and pressure is None) or (tested[1] and vacuum is None):
         return None
     if vacuum is None:
-        word = _word(pressure, "leaks_under_pressure", "vacuum_not_tested")
+        word = _word(either, "leaks_under_pressure", "vacuum_not_tested")
     elif pressure is None:
         word = _word(vacuum, "leaks_under_vacuum", "pressure_not_tested")
     else:
@@ -54,35 +49,36 @@ VACUUM = (
 )
 
 
-def _leaks(inputs: Any, outputs: Any, loss: str, _: str, own: str, row: str) -> Any:
+def _leaks(inputs: Inputs, outputs: Outputs, loss: str, _: str, own: str, row: str) -> Truth | None:
     """Return whether more is lost than the limit, or None where the test or its limit lacks."""
     lost, most = getattr(outputs, loss), _most(inputs, getattr(inputs, own), row)
     return None if lost is None or most is None else beyond(lost, most)
 
 
-def _gains(loss: str, minutes: str, *_: str) -> Any:
-    def when(i: Any, o: Any) -> Any:
-        lost = getattr(o, loss)
+def _gains(loss: str, minutes: str, *_: str) -> Callable[[Inputs, Outputs], Truth]:
+    def when(i: Inputs, o: Outputs) -> Truth:
+        # Over the whole test, not a minute: the steps of a gauge do not depend on the time.
+        lost: Number | None = getattr(o, loss)
         return False if lost is None else lost * getattr(i, minutes) < -GAIN_KPA
 
     return when
 
 
-def _most(inputs: Any, own: Any, row: str) -> Any:
+def _most(inputs: Inputs, own: Number | None, row: str) -> Number | None:
     if own is not None:
         return own
     return LIMITS[row].high if inputs.usual else None
 
 
-def _word(holds: Any, word: Any, otherwise: Any) -> Any:
+def _word(holds: Truth, word: Token, otherwise: Token) -> Token:
     """Return a word where something holds, one or a column of them."""
     if is_column(holds):
         return np.where(holds, word, otherwise)
     return word if holds else otherwise
 
 
-def _default(row: str) -> Any:
-    def limit(_: Any, __: Any) -> Limit:
+def _default(row: str) -> Callable[[Inputs, Outputs], Limit]:
+    def limit(_: Inputs, __: Outputs) -> Limit:
         return LIMITS[row].limit()
 
     return limit
@@ -125,7 +121,7 @@ CHECKS = (
 )
 
 
-def _missing(*names: str) -> Any:
+def _missing(*names: str) -> Callable[[Inputs], bool]:
     return lambda i: any(getattr(i, name) is None for name in names)
 
 
@@ -153,18 +149,19 @@ def _test_rules(before: str, words: str) -> tuple[Rule, ...]:
 RULES = (*_test_rules("", "pressure test"), *_test_rules("vacuum_", "vacuum test"))
 
 
-def _no_temperatures(i: Any, _: Any) -> bool:
+def _no_temperatures(i: Inputs, _: Outputs) -> bool:
     pressure = i.start_kpa is not None and i.start_temperature_c is None
     vacuum = i.vacuum_start_kpa is not None and i.vacuum_start_temperature_c is None
     return pressure or vacuum
 
 
-def _blamed(_: Any, o: Any) -> Any:
+def _blamed(_: Inputs, o: Outputs) -> Truth:
     """Return whether a leak was found."""
     if o.finding is None:
         return False
     found = (o.finding == word for word in FINDING if word.startswith("leaks"))
-    return np.logical_or.reduce(list(found))
+    leaks: Truth = np.logical_or.reduce(list(found))
+    return leaks
 
 
 NOTICES = (

@@ -1,7 +1,6 @@
 """C06: spread of the readings between cylinders, and a low pair of neighbours."""
 
 import math
-from typing import Any
 
 import numpy as np
 
@@ -23,11 +22,13 @@ from ringland_service.core.engines import condition
 from ringland_service.core.formulas import readings as formulas
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.metrology.propagation import Component, Effect
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Column, Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
+# Highest reading over the expected one under which no cylinder is a sound one to compare with.
 SOUND_SHARE = 0.80
+# First cylinder at the end over the same at the beginning, under which the battery has sagged.
 SAG_SHARE = 0.95
 
 
@@ -140,7 +141,7 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _not_all_told(inputs: Any) -> bool:
+def _not_all_told(inputs: Inputs) -> bool:
     """Return whether the engine has cylinders that are not read."""
     return inputs.cylinder_count is not None and len(inputs.readings_kpa) < inputs.cylinder_count
 
@@ -160,7 +161,7 @@ def _lowest_neighbours(inputs: Inputs) -> tuple[int, int] | None:
     return min(pairs, key=lambda pair: taken[pair[0]] + taken[pair[1]], default=None)
 
 
-def _is_low_pair(each: Any, pair: tuple[int, int], mismatch_pct: Number) -> bool:
+def _is_low_pair(each: Column, pair: tuple[int, int], mismatch_pct: Number) -> bool:
     words = [GRADES["cylinder_share"].word(share) for share in each.tolist()]
     both_low = all(words[k] == "low" for k in pair)
     others_sound = all(word == "sound" for k, word in enumerate(words) if k not in pair)

@@ -1,13 +1,15 @@
 """What a leak-down says by where its air is heard, and when its per cent can be graded."""
 
 from collections.abc import Callable
-from typing import Any
+from typing import TypeVar
 
+from ringland_service.core.calculations.engine_tests._leak_shapes import LeakTest, Listened
 from ringland_service.core.declare import RAISES, Rule, Unjudged
 from ringland_service.core.engines.condition import ACTIVE
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import GRADES
+from ringland_service.core.numbers import Number
 
 USE = {"normal": "road, field and workshop engines", "racing": "racing engine"}
 PISTON_AT = {
@@ -82,12 +84,14 @@ GRADED_SUPPLY_KPA = (550.0, 700.0)
 MAKERS_STEPS = ("good_to_pct", "serviceable_to_pct", "worn_to_pct")
 
 
-def leak_path(inputs: Any) -> str | None:
+def leak_path(inputs: Listened) -> str | None:
     """Return where the air goes, or None where the place or the engine does not say."""
+    if inputs.heard_at is None:
+        return None
     return PATH_OF[inputs.cycle].get(inputs.heard_at)
 
 
-def gradeable(inputs: Any, leak_pct: float) -> str:
+def gradeable(inputs: LeakTest, leak_pct: float) -> str:
     """Return whether the common steps grade this reading, or the first thing that forbids it.
 
     A decompressor at work only adds to the leak, so a small one proves the cylinder tight.
@@ -100,12 +104,12 @@ def gradeable(inputs: Any, leak_pct: float) -> str:
     return UPPER_BOUND if tight(leak_pct) else "decompressor_active"
 
 
-def tight(leak_pct: float) -> bool:
+def tight(leak_pct: Number) -> bool:
     """Return whether the common steps call the cylinder tight: 10 % or less."""
     return bool(GRADES["leak_down"].word(leak_pct) == GOOD)
 
 
-def _by_tester(inputs: Any) -> str:
+def _by_tester(inputs: LeakTest) -> str:
     if inputs.restrictor_mm is None:
         return "restrictor_not_known"
     if not _within(inputs.restrictor_mm, GRADED_RESTRICTOR_MM):
@@ -144,7 +148,7 @@ UNJUDGED = (
 )
 
 
-def makers_grade(inputs: Any, leak_pct: float) -> str | None:
+def makers_grade(inputs: LeakTest, leak_pct: float) -> str | None:
     """Return the grade by the tester maker's own steps, where they are given.
 
     With a decompressor at work the figure is an upper bound: it proves a cylinder good, never worn.
@@ -153,10 +157,10 @@ def makers_grade(inputs: Any, leak_pct: float) -> str | None:
     return grade if grade == GOOD or inputs.decompressor_state != ACTIVE else None
 
 
-def _on_makers_steps(inputs: Any, leak_pct: float) -> str | None:
+def _on_makers_steps(inputs: LeakTest, leak_pct: float) -> str | None:
     words = list(GRADES["leak_down"].choices)[::-1]
-    for word, step in zip(words, MAKERS_STEPS, strict=False):
-        most = getattr(inputs, step)
+    # One word more than steps: beyond the last step stands the worst word.
+    for word, most in zip(words, _makers_steps(inputs), strict=False):
         if most is None:
             return None
         if at_most(leak_pct, most):
@@ -164,8 +168,13 @@ def _on_makers_steps(inputs: Any, leak_pct: float) -> str | None:
     return words[-1]
 
 
-def _steps_missing(inputs: Any) -> bool:
-    return any(getattr(inputs, step) is None for step in MAKERS_STEPS)
+def _steps_missing(inputs: LeakTest) -> bool:
+    return any(step is None for step in _makers_steps(inputs))
+
+
+def _makers_steps(inputs: LeakTest) -> tuple[float | None, float | None, float | None]:
+    """Return the tester maker's own steps, as in ``MAKERS_STEPS``."""
+    return inputs.good_to_pct, inputs.serviceable_to_pct, inputs.worn_to_pct
 
 
 def _scale_rule(step: str) -> Rule:
@@ -227,8 +236,11 @@ RULES = (
 )
 
 
+TestT = TypeVar("TestT", bound=LeakTest)
+
+
 def readings_rules(
-    held: Callable[[Any], list[float]], error: Callable[[Any], float | None]
+    held: Callable[[TestT], list[float]], error: Callable[[TestT], float | None]
 ) -> tuple[Rule, ...]:
     """Return the rules of the pressures that a cylinder holds, and of the gauges' error."""
     return (

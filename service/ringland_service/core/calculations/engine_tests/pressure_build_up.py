@@ -1,7 +1,6 @@
 """C08: how the reading builds up over the first strokes."""
 
 from itertools import pairwise
-from typing import Any
 
 import numpy as np
 
@@ -139,11 +138,12 @@ def _pattern(last: Number, q: Number | None) -> str:
     return "builds_up_but_short" if slow else "like_a_fixed_leak"
 
 
-def _falls(i: Any) -> bool:
+def _falls(i: Inputs) -> bool:
+    # A conversion of units may lower a reading in its last digits.
     return any(after - before < -1e-9 * before for before, after in pairwise(i.stroke_readings_kpa))
 
 
-def _above_baseline(_: Any, o: Any) -> bool:
+def _above_baseline(_: Inputs, o: Outputs) -> bool:
     above = o.q is not None and GRADES["build_up_quotient"].word(o.q) == "above_baseline"
     return bool(above and o.pattern == "like_a_fixed_leak")
 

@@ -1,12 +1,14 @@
 """Under what a compression reading was taken, and what its answer warns of."""
 
-from typing import Any
+from typing import Protocol, cast
 
+from ringland_service.core.calculations.engine_tests._compression_level_inputs import Inputs
 from ringland_service.core.declare import LOWERS, Notice, Rule, Unjudged
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.choices import OVERHEAD, PORTS, SIDE_VALVE
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.metrology.limits import GRADES, LIMITS
+from ringland_service.core.numbers import Number, Truth
 
 # A 12 V battery under the load of the starter (common practice, no source).
 LEAST_CRANKING_V = 9.6
@@ -24,36 +26,39 @@ CONDITIONS: dict[str, str] = {
 }
 
 
-def unmet(i: Any) -> Any:
+def unmet(i: Inputs) -> Number:
     """Return how many of the stated conditions are not met."""
     count = sum(getattr(i, name) is False for name in CONDITIONS)
-    return count if i.battery_v is None else count + (i.battery_v < LEAST_CRANKING_V)
+    weak = 0 if i.battery_v is None else i.battery_v < LEAST_CRANKING_V
+    return cast(Number, count + weak)
 
 
-def slow(i: Any, *_: Any) -> Any:
+def slow(i: Inputs, *_: object) -> Truth:
     """Return whether the starter turned too slowly: a weak battery, or the other plugs in."""
     weak = False if i.battery_v is None else i.battery_v < LEAST_CRANKING_V
     return True if i.plugs_out is False else weak
 
 
-def _not_repeating(i: Any, *_: Any) -> Any:
+def _not_repeating(i: Inputs, *_: object) -> Truth:
     if i.repeatability_kpa_diff is None:
         return False
-    return beyond(i.repeatability_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
+    far: Truth = beyond(i.repeatability_kpa_diff, LEAST_REPEATABLE * i.reading_kpa)
+    return far
 
 
-def _gauge_unfit(i: Any, *_: Any) -> Any:
+def _gauge_unfit(i: Inputs, *_: object) -> Truth:
     if i.hose_error_pct is None:
         return False
-    return beyond(LIMITS["gauge_hose.unfit"].low, i.hose_error_pct)
+    low: Truth = beyond(LIMITS["gauge_hose.unfit"].low, i.hose_error_pct)
+    return low
 
 
-def only_lowered(i: Any) -> Any:
+def only_lowered(i: Inputs) -> Truth:
     """Return whether a condition was not met that can do nothing but lower the reading."""
     return slow(i) | (False in (i.throttle_open, i.choke_off, i.engine_warm))
 
 
-def unfit(i: Any) -> Any:
+def unfit(i: Inputs) -> Truth:
     """Return whether the reading itself cannot be trusted, high or low."""
     return _not_repeating(i) | _gauge_unfit(i)
 
@@ -114,36 +119,43 @@ UNJUDGED = (
 )
 
 
-def banded(i: Any) -> bool:
+def banded(i: Inputs) -> bool:
     """Return whether the rough bands hold for this engine as it was tested."""
     gear = i.valve_gear in (OVERHEAD, PORTS)
     open_ = i.throttle_open is not False
     return i.cycle is not None and gear and i.decompressor == "none" and open_
 
 
-def _uncertain(i: Any, _: Any) -> bool:
+def _uncertain(i: Inputs, _: object) -> bool:
     return condition.decompressor_uncertain(i.decompressor, i.decompressor_state)
 
 
-def _stated_so(i: Any) -> bool:
+def _stated_so(i: Inputs) -> bool:
     """Return whether the limit in force is stated with the decompressor at work."""
     return i.limit_given is not None and i.limit_given.with_decompressor
 
 
-def _active(i: Any, _: Any) -> bool:
+def _active(i: Inputs, _: object) -> bool:
     return bool(i.decompressor_state == condition.ACTIVE)
 
 
-def _fitted(i: Any, _: Any) -> bool:
+def _fitted(i: Inputs, _: object) -> bool:
     fitted = i.decompressor not in ("none", "unknown") or _active(i, _)
     return fitted and not _stated_so(i)
 
 
-def _no_band(i: Any, _: Any) -> bool:
+def _no_band(i: Inputs, _: object) -> bool:
     return i.expected_kpa is None and not banded(i)
 
 
-def _high(_: Any, o: Any) -> Any:
+class _Level(Protocol):
+    """What the answer says of the level."""
+
+    @property
+    def ratio(self) -> Number | None: ...
+
+
+def _high(_: object, o: _Level) -> Truth:
     return False if o.ratio is None else GRADES["compression_level"].word(o.ratio) == "high"
 
 

@@ -1,0 +1,46 @@
+"""What the helpers of a leak-down read of its inputs and of its results."""
+
+from typing import Protocol
+
+
+class Listened(Protocol):
+    """Where the air was heard, and on what kind of engine."""
+
+    @property
+    def cycle(self) -> str | None: ...
+    @property
+    def heard_at(self) -> str | None: ...
+
+
+class LeakTest(Listened, Protocol):
+    """The tester, its maker's own scale, and how the engine stood."""
+
+    @property
+    def supply_pressure_kpa(self) -> float: ...
+    @property
+    def restrictor_mm(self) -> float | None: ...
+    @property
+    def piston_at(self) -> str: ...
+    @property
+    def decompressor_state(self) -> str: ...
+    @property
+    def good_to_pct(self) -> float | None: ...
+    @property
+    def serviceable_to_pct(self) -> float | None: ...
+    @property
+    def worn_to_pct(self) -> float | None: ...
+
+
+class LeakFound(Protocol):
+    """The leak, what grades it and where it goes."""
+
+    @property
+    def leak_pct(self) -> float: ...
+    @property
+    def leak_spread_pct(self) -> float | None: ...
+    @property
+    def gradeable(self) -> str: ...
+    @property
+    def grade_on_makers_scale(self) -> str | None: ...
+    @property
+    def leak_path(self) -> str | None: ...

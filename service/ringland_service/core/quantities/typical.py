@@ -10,12 +10,12 @@ reading: it has none.
 import math
 import re
 from functools import cache
-from typing import Any
 
 import numpy as np
 
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.metrology.instruments import ROOT3, TYPICAL
+from ringland_service.core.numbers import Number
 
 # The last figure of the first instrument named, the smaller where two bound it: "0.1 to 1 N.m".
 _FIGURE = re.compile(
@@ -32,7 +32,7 @@ _FACTORS = {
 }
 
 
-def typical_uncertainty(of: QuantityType, value: Any) -> Any:
+def typical_uncertainty(of: QuantityType, value: Number) -> Number | None:
     """Return the expanded uncertainty (k = 2) of a usual reading, in the canonical unit.
 
     Parameters

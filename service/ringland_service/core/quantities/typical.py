@@ -81,7 +81,7 @@ def _tabled(instrument: str, kind: str) -> tuple[float, float]:
             parts = (
                 row.get("max_permissible_error", 0.0) / ROOT3,
                 row.get("zero_setting_error", 0.0) / ROOT3,
-                row.get("repeat", 0.0),
+                row.get("repeatability", 0.0),
                 row.get("resolution", 0.0) / (2.0 * ROOT3),
             )
             return math.hypot(*parts), row.get("relative_error", 0.0) / ROOT3

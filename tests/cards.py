@@ -22,7 +22,7 @@ CLEARANCE = {
     },
     "piston": {
         "piston_size": {"value": 72.931, "unit": "mm", "uncertainty": 0.004},
-        "fit": "used",
+        "piston_condition": "used",
     },
     "compression": {"wet": {"value": 118, "unit": "psi"}},
     "limits": {

@@ -12,7 +12,7 @@ GAUGE = {"instrument": "gauge"}
 MEASURING = {
     "instruments": [{"id": "gauge", "kind": "bore_gauge"}],
     "readings_each": 3,
-    "temperature_uncertainty": {"value": 1, "unit": "K"},
+    "temperature_uncertainty": {"value": 2, "unit": "K"},
 }
 NOMINAL = {"value": 73.0, "unit": "mm"}
 DEPTH = mm(9, 24, 42, 60, 78)

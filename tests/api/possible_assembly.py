@@ -94,7 +94,10 @@ def ring_clocking(draw: Draw) -> Values:
         "ring_end_half_width_mm": draw(real(0.0, 2.0)),
     }
     known = any_of(draw, {"gaps": gaps}, ports) if gaps else ports
-    more = {"zero_and_sense": "clockwise from the exhaust", "thrust_axis_deg": draw(real(-90, 360))}
+    more = {
+        "zero_and_sense": "clockwise from the exhaust",
+        "thrust_axis_angle_deg": draw(real(-90, 360)),
+    }
     return {"bore_mm": draw(real(35, 120)), **known, **some(draw, more)}
 
 

@@ -122,7 +122,7 @@ def oversize_choice(draw: Draw) -> Values:
         "bore_kind": draw(st.sampled_from(PLAIN_BORES)),
         "clean_up_mm": nominal + draw(real(0.0, 1.2)),
         "pistons": [
-            {"mark": f"+{step:.2f}", "piston_size_mm": nominal + step - clearance} for step in steps
+            {"mark": f"+{step:.2f}", "size_mm": nominal + step - clearance} for step in steps
         ],
         "clearance_target_mm": clearance,
         "hone_stock_mm": draw(real(0.02, 0.15)),

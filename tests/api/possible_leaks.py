@@ -97,7 +97,7 @@ def crankcase_leak(draw: Draw) -> Values:
 
 def oil_use(draw: Draw) -> Values:
     """Return oil used over a distance, some hours, an amount of fuel, or all of them."""
-    flags = ("leaks_seen", "level_read_alike", "overfilled", "fuel_in_oil", "running_in")
+    flags = ("leaks_seen", "level_read_alike", "overfilled", "fuel_in_oil", "not_run_in_yet")
     return {
         "added_ml": draw(real(10, 5000)),
         **any_of(

@@ -184,10 +184,10 @@ def test_band_of_uncertainty(client: FlaskClient) -> None:
     """± U to either side: U of the largest bore from the answer, in the scale of the picture."""
     root = drawn(client, UNCERTAINTYED)
     answer = post(client, "bore-survey", UNCERTAINTYED)
-    uncertainty = answer["result"]["max"]["uncertainty"]
+    uncertainty = answer["result"]["largest"]["uncertainty"]
     (x_low, _), (x_high, _) = marked(root, "pin")[-1], marked(root, "thrust")[0]
     per_mm = (x_high - x_low) / (THRUST[0] - PIN[-1])
-    bands = by_class(root, "doubt")
+    bands = by_class(root, "uncertainty")
     assert len(bands) == 2
     for band, axis in zip(bands, ("thrust", "pin"), strict=True):
         edges = [float(p.split(",")[0]) for p in (band.get("points") or "").split()]
@@ -238,7 +238,7 @@ def test_sizes_are_those_at_20c(client: FlaskClient) -> None:
     """Iron, 11.5e-6 per K or near it: 73.063 mm read at 35 °C is 0.013 mm less at 20 °C."""
     asked = SURVEYS["warm, out of order"]
     answer = post(client, "bore-survey", asked)
-    largest = answer["result"]["max"]["value"]
+    largest = answer["result"]["largest"]["value"]
     assert 73.063 - largest == pytest.approx(0.0126, abs=0.002)
     shown = texts(drawn(client, asked))
     assert f"{largest:.3f}" in shown

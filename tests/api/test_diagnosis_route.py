@@ -40,9 +40,9 @@ def test_the_text_reads_for_a_technician(client: FlaskClient) -> None:
     lines = [" ".join(line.split()) for line in text.splitlines()]
     assert "statement rings or bore leads by 10.4" in lines
     assert "next test borescope of crown and wall, turned through the stroke" in lines
-    assert "rings_or_bore 12.60 rings or bore worn, a ring stuck or broken" in lines
+    assert "rings or bore 12.60 rings or bore worn, a ring stuck or broken" in lines
     assert (
-        "rings_or_bore wet_gain_large 2.00 2.00 oil seals ring gaps and faces for a few strokes"
+        "rings or bore wet_gain_large 2.00 2.00 oil seals ring gaps and faces for a few strokes"
         in lines
     )
     assert "blue_smoke_on_load told blue smoke under acceleration or steady load" in lines
@@ -141,7 +141,7 @@ def test_columns_as_a_sheet(client: FlaskClient) -> None:
     assert line.startswith(
         "1,ok,not settled: measure the lash first,measure_lash_first,exhaust_valve,"
     )
-    assert "suspect: exhaust_valve; score: 3.1; words: exhaust valve" in line
+    assert "suspect: exhaust_valve; score: 3.1; label: exhaust valve" in line
 
 
 def test_a_batch_goes_a_job_a_line(client: FlaskClient) -> None:

@@ -52,13 +52,13 @@ def test_an_uncertainty_reaches_results_and_verdict(client: FlaskClient) -> None
 def test_the_echo_shows_the_uncertainty_beside_its_quantity(client: FlaskClient) -> None:
     found = post(client, "oversize-choice", choice({}, {"uncertainty": U}))
     first, second = found["inputs"]["pistons"]
-    assert "uncertainty" not in first["piston"]
-    assert second["piston"]["uncertainty"] == pytest.approx(U, rel=1e-12)
+    assert "uncertainty" not in first["size"]
+    assert second["size"]["uncertainty"] == pytest.approx(U, rel=1e-12)
 
 
 def test_an_uncertainty_has_the_unit_of_its_quantity(client: FlaskClient) -> None:
     asked_ = choice()
-    asked_["pistons"][0]["piston"] = {
+    asked_["pistons"][0]["size"] = {
         "value": 68.461 / 25.4,
         "unit": "in",
         "uncertainty": 2e-4,
@@ -135,7 +135,7 @@ def test_refused_uncertainty_is_pointed_at(
 
 def test_instrument_not_described_at_all(client: FlaskClient) -> None:
     (fault,) = post(client, "oversize-choice", choice({"instrument": "x"}), 422)["errors"]
-    assert fault["pointer"] == "#/pistons/0/piston/instrument"
+    assert fault["pointer"] == "#/pistons/0/size/instrument"
 
 
 def test_a_batch_shares_uncertain_records(client: FlaskClient) -> None:
@@ -180,7 +180,7 @@ OTHER_WAY: dict[str, dict[str, Any]] = {
         "valves": [
             {
                 "name": "exhaust 1",
-                "old_shim": mm(2.65),
+                "shim": mm(2.65),
                 "found": mm(0.06),
                 "lash_low": mm(0.2),
                 "lash_high": mm(0.3),

@@ -13,9 +13,9 @@ def mm(value: float) -> dict[str, Any]:
 
 
 HONE = {
-    "spindle": {"value": 180, "unit": "rpm"},
+    "spindle_speed": {"value": 180, "unit": "rpm"},
     "travel": mm(96),
-    "full_cycles": {"value": 80, "unit": "rpm"},
+    "strokes_per_minute": {"value": 80, "unit": "rpm"},
 }
 PARTS_OF_THE_VOLUME = {
     "chamber": {"value": 7.8, "unit": "cc"},

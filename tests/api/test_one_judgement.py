@@ -117,7 +117,7 @@ STAYS_IN = {
         "ridge": "none",
         "piston_stays_in": True,
     },
-    "piston": {"piston_size": mm(69.96, 0.003), "fit": "used"},
+    "piston": {"piston_size": mm(69.96, 0.003), "piston_condition": "used"},
 }
 
 

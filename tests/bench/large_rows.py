@@ -38,7 +38,7 @@ def _sound(of: Operation) -> dict[str, Any]:
         return found
     row = example(of.inputs)
     if of.name == "lash-shim":
-        kept = ("old_shim", "found", "lash_low", "lash_high")
+        kept = ("shim", "found", "lash_low", "lash_high")
         return {**{name: row[name] for name in kept}, "shims": copy.deepcopy(SHIMS)}
     return row
 

@@ -55,8 +55,8 @@ LIMITS = {
     "liner_wall": Limit(2.0, None),
 }
 OVERSIZES = (
-    Offered(mark="+0.25 mm", piston_size_mm=60.215),
-    Offered(mark="+0.50 mm", piston_size_mm=60.465),
+    Offered(mark="+0.25 mm", size_mm=60.215),
+    Offered(mark="+0.50 mm", size_mm=60.465),
 )
 # Finish 60.250 and 60.500, bore-to 60.190 and 60.440.
 ON_THE_SHELF: dict[str, Any] = {
@@ -73,9 +73,9 @@ PLATED: dict[str, Any] = {
     "cycle": "two_stroke",
     "piston_size_mm": 59.880,
     "pistons": (
-        Offered(mark="A", piston_size_mm=59.940),
-        Offered(mark="B", piston_size_mm=59.950),
-        Offered(mark="C", piston_size_mm=59.960),
+        Offered(mark="A", size_mm=59.940),
+        Offered(mark="B", size_mm=59.950),
+        Offered(mark="C", size_mm=59.960),
     ),
     "clearance_low_mm": 0.048,
     "clearance_high_mm": 0.072,

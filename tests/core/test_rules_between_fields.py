@@ -157,7 +157,7 @@ def test_scores_as_large_as_the_largest_bore() -> None:
     for local, largest, unworn in ((76.2, 3 * 25.4, 76.1), (3 * 25.4, 76.3, 76.2)):
         scores = (score(local_mm=local, depth_radial_mm=0.05),)
         inputs = calculation.inputs(unworn_mm=unworn, bore_largest_mm=largest, scores=scores)
-        assert answer(calculation, Request(inputs=inputs)).outputs.score_mm > 76.1
+        assert answer(calculation, Request(inputs=inputs)).outputs.score_diameter_mm > 76.1
 
 
 # 0.5 rad and its degrees, as conversions of either leave them.

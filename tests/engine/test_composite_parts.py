@@ -42,7 +42,7 @@ SPARE: dict[str, Any] = {
     "valves": [
         {
             "name": "intake",
-            "old_shim": {"value": 2.65, "unit": "mm"},
+            "shim": {"value": 2.65, "unit": "mm"},
             "found": {"value": 0.06, "unit": "mm"},
         }
     ],

@@ -122,7 +122,7 @@ def air(v: Any) -> Any:
 
 def turns(v: Any) -> Any:
     """The screw's turns: the law of the lever where it sits at the cam's end."""
-    at_cam = v["screw_at"] == "cam_end" and v.told("rocker_ratio") is not None
+    at_cam = v["adjuster"] == "screw_at_cam" and v.told("rocker_ratio") is not None
     ratio = v["rocker_ratio"] if at_cam else 1.0
     off = FUNCTIONS["abs"](v["found_mm"] - v["target_mm"])
     return off / (ratio * v["screw_pitch_mm"])

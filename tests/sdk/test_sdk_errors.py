@@ -85,8 +85,8 @@ def test_every_fault_of_a_request_is_told(ringland_client: Client) -> None:
     by_field = {error.field: error for error in caught.value.errors}
     assert by_field["nonsense"].code == "unknown_field"
     assert "bore_largest" in by_field["nonsense"].allowed
-    assert by_field["piston"].code == "missing_field"
-    assert any(field.startswith("survey.") for field in by_field)
+    assert by_field["piston_size"].code == "missing_field"
+    assert any(field.startswith("bore_survey.") for field in by_field)
     assert all(str(error) in str(caught.value) for error in caught.value.errors)
 
 

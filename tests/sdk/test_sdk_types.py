@@ -60,7 +60,7 @@ def test_a_quantity_survives_its_text(value: float, uncertainty: float | None) -
         (Quantity(7.0, "cc", 0.003, decimals=1), "7.0 cc ± 0.003"),
     ],
 )
-def test_the_digits_suggested_are_shown(quantity: Quantity, text: str) -> None:
+def test_the_decimals_suggested_are_shown(quantity: Quantity, text: str) -> None:
     assert str(quantity) == text
 
 

@@ -183,19 +183,19 @@ def test_temperature_is_not_a_temperature_difference(client: FlaskClient) -> Non
 
 
 def test_a_field_says_whether_it_is_a_difference(client: FlaskClient) -> None:
-    """18 degF of uncertainty is 10 K, not -7.8 degC."""
+    """36 degF of expanded uncertainty is 20 K, not -7.8 degC."""
     part = {"value": 68, "unit": "degF"}
     asked = {
         "bore": {"value": 72.036, "unit": "mm"},
         "bore_temperature": part,
         "bore_alpha": {"value": 11, "unit": "um/m/K"},
-        "measuring": {"temperature_uncertainty": {"value": 18, "unit": "degF"}},
+        "measuring": {"temperature_uncertainty": {"value": 36, "unit": "degF"}},
     }
     answer = body(client.post("/v1/length-at-20c", json=asked))
     assert answer["inputs"]["bore_temperature"]["value"] == pytest.approx(20.0)
-    # U = 2·α·L·u(T): by hand, 2·11e-6·72.036·10
-    uncertainty = answer["result"]["bore_at_20"]["uncertainty"]
-    assert uncertainty == pytest.approx(2 * 11e-6 * 72.036 * 10, rel=1e-6)
+    # U = 2·α·L·u(T): by hand, 11e-6·72.036·20
+    uncertainty = answer["result"]["bore_at_20c"]["uncertainty"]
+    assert uncertainty == pytest.approx(11e-6 * 72.036 * 20, rel=1e-6)
 
 
 @pytest.mark.parametrize("symbol", ["psia", "kPa(a)", "bar(a)"])

@@ -82,7 +82,7 @@ class MeasuringAsked(TypedDict):
     readings_each : int
         (default 1)
     temperature_uncertainty : QuantityLike
-        standard uncertainty of each part's temperature
+        expanded uncertainty (k = 2) of each part's temperature
     """
 
     instruments: NotRequired[Sequence[MeasuringAskedInstrument]]

@@ -54,7 +54,7 @@ class CleanUpResult:
         diameter that cleans up the wear as it lies, centred on the unworn part
     wear_side_share_used : float
         share of the wear on the side that wore most, as used
-    score : Quantity | None
+    score_diameter : Quantity | None
         diameter that cleans up the score that reaches farthest
     score_diameters : Readings | None
         diameter that cleans up each score, in order
@@ -65,7 +65,7 @@ class CleanUpResult:
     symmetric: Quantity
     one_sided: Quantity
     wear_side_share_used: float
-    score: Quantity | None = None
+    score_diameter: Quantity | None = None
     score_diameters: Readings | None = None
 
 

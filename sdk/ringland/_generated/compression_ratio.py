@@ -37,9 +37,9 @@ class CompressionRatioResult:
         swept volume of one cylinder
     gasket_opening : Quantity | None
         opening of the head gasket
-    gasket : Quantity | None
+    gasket_volume : Quantity | None
         volume in the head gasket
-    deck : Quantity | None
+    deck_volume : Quantity | None
         volume between crown edge and deck; negative for a piston proud of it
     crevice_counted : Quantity | None
         crevice above the top ring, as counted
@@ -65,8 +65,8 @@ class CompressionRatioResult:
 
     swept: Quantity
     gasket_opening: Quantity | None = None
-    gasket: Quantity | None = None
-    deck: Quantity | None = None
+    gasket_volume: Quantity | None = None
+    deck_volume: Quantity | None = None
     crevice_counted: Quantity | None = None
     clearance: Quantity
     compression_ratio: float

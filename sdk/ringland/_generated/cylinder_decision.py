@@ -75,12 +75,12 @@ class CylinderDecisionPiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston_size : QuantityLike
+    size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston_size: QuantityLike
+    size: QuantityLike
 
 
 class CylinderDecisionSuspect(TypedDict):
@@ -495,7 +495,7 @@ class CylinderDecision(Calculation[CylinderDecisionResult]):
         "second_groove_root": "quantity",
         "second_thickness": "quantity",
         "hone_removal": "quantity",
-        "pistons": [{"piston_size": "quantity"}],
+        "pistons": [{"size": "quantity"}],
         "clearance_low": "quantity",
         "clearance_high": "quantity",
         "clearance_target": "quantity",

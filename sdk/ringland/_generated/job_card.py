@@ -72,7 +72,7 @@ class JobCardAbout(TypedDict):
         job number
     machine : str
         machine
-    complaint : str
+    owner_says : str
         what the owner says
     notes : str
         notes from the bench
@@ -80,7 +80,7 @@ class JobCardAbout(TypedDict):
 
     job: NotRequired[str]
     machine: NotRequired[str]
-    complaint: NotRequired[str]
+    owner_says: NotRequired[str]
     notes: NotRequired[str]
 
 
@@ -988,12 +988,12 @@ class JobCardPlanPiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston_size : QuantityLike
+    size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston_size: QuantityLike
+    size: QuantityLike
 
 
 class JobCardPlan(TypedDict):
@@ -1358,9 +1358,6 @@ class JobCardValve(TypedDict):
         rise of the stem by this work: seat cut and valve face together, same valve before and after
     sink_now : QuantityLike
         sink that was there before this work
-    adjuster : Literal['shim_or_screw', 'hydraulic']
-        how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic: hydraulic:
-        there is none)
     lash_found : QuantityLike
         lash before the work, cold
     ratio_lash_per_stem_rise : float
@@ -1399,7 +1396,6 @@ class JobCardValve(TypedDict):
     wanted_width: NotRequired[QuantityLike]
     sink_cut: NotRequired[QuantityLike]
     sink_now: NotRequired[QuantityLike]
-    adjuster: NotRequired[Literal["shim_or_screw", "hydraulic"]]
     lash_found: NotRequired[QuantityLike]
     ratio_lash_per_stem_rise: NotRequired[float]
     thinnest_shim: NotRequired[QuantityLike]
@@ -1514,9 +1510,12 @@ class JobCardLash(TypedDict):
         largest lash of the maker's range, cold
     target : QuantityLike
         lash aimed at; without it the middle of the range
-    gear : Literal['bucket', 'finger_or_rocker']
-        what the shim sits under (bucket: bucket: the shim moves as the lash does; finger_or_rocker:
-        finger or rocker between cam and valve)
+    adjuster : str
+        how the lash is set (shim_over_bucket: shim on the bucket: it moves as the lash does;
+        shim_under_bucket: shim under the bucket: it moves as the lash does; shim_under_finger: shim
+        under a finger or rocker between cam and valve; screw_at_valve: screw at the valve's end of
+        the rocker; screw_at_cam: screw at the cam's or pushrod's end of the rocker; hydraulic:
+        hydraulic: there is no lash; ground_stem: none: the end of the stem is ground)
     stem_movement_per_lash : float
         movement at the shim per unit of measured lash: 1 for a bucket
     shims : ReadingsLike
@@ -1531,9 +1530,6 @@ class JobCardLash(TypedDict):
         thickest shim that the maker makes
     screw_pitch : QuantityLike
         pitch of the adjusting screw
-    screw_at : Literal['valve_end', 'cam_end']
-        which end of the rocker the screw is on (valve_end: at the valve's end of the rocker;
-        cam_end: at the cam's or pushrod's end of the rocker)
     rocker_ratio : float
         ratio of the rocker, valve : cam
     pad_worn_hollow : bool
@@ -1548,7 +1544,17 @@ class JobCardLash(TypedDict):
     lash_low: NotRequired[QuantityLike]
     lash_high: NotRequired[QuantityLike]
     target: NotRequired[QuantityLike]
-    gear: NotRequired[Literal["bucket", "finger_or_rocker"]]
+    adjuster: NotRequired[
+        Literal[
+            "shim_over_bucket",
+            "shim_under_bucket",
+            "shim_under_finger",
+            "screw_at_valve",
+            "screw_at_cam",
+            "hydraulic",
+            "ground_stem",
+        ]
+    ]
     stem_movement_per_lash: NotRequired[float]
     shims: NotRequired[ReadingsLike]
     use_shims_taken_out: NotRequired[bool]
@@ -1556,7 +1562,6 @@ class JobCardLash(TypedDict):
     shim_thinnest: NotRequired[QuantityLike]
     shim_thickest: NotRequired[QuantityLike]
     screw_pitch: NotRequired[QuantityLike]
-    screw_at: NotRequired[Literal["valve_end", "cam_end"]]
     rocker_ratio: NotRequired[float]
     pad_worn_hollow: NotRequired[bool]
 
@@ -1936,7 +1941,7 @@ class JobCardClocking(TypedDict):
     ----------
     zero_and_sense : str
         zero and sense of all angles
-    thrust_axis : QuantityLike
+    thrust_axis_angle : QuantityLike
         one end of the thrust axis; the pin axis lies at 90° to it
     gaps : Sequence[JobCardClockingGap]
         gaps of one piston's rings
@@ -1951,7 +1956,7 @@ class JobCardClocking(TypedDict):
     """
 
     zero_and_sense: NotRequired[str]
-    thrust_axis: NotRequired[QuantityLike]
+    thrust_axis_angle: NotRequired[QuantityLike]
     gaps: NotRequired[Sequence[JobCardClockingGap]]
     ring_pins: NotRequired[Sequence[JobCardClockingRingPin]]
     ring_count: NotRequired[int]
@@ -3027,7 +3032,7 @@ class JobCard(Calculation[JobCardResult]):
             "new_gasket_bore": "quantity",
             "new_gasket_thickness": "quantity",
             "hone_removal": "quantity",
-            "pistons": [{"piston_size": "quantity"}],
+            "pistons": [{"size": "quantity"}],
             "clearance_low": "quantity",
             "clearance_high": "quantity",
             "clearance_target": "quantity",
@@ -3220,7 +3225,7 @@ class JobCard(Calculation[JobCardResult]):
             "relief_step_turn": "quantity",
         },
         "clocking": {
-            "thrust_axis": "quantity",
+            "thrust_axis_angle": "quantity",
             "gaps": [{"angle": "quantity"}],
             "ring_pins": [{"pin_angle": "quantity"}],
             "port_windows": [{"from_angle": "quantity", "to_angle": "quantity"}],

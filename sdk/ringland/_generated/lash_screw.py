@@ -73,7 +73,15 @@ class LashScrew(Calculation[LashScrewResult]):
         found: QuantityLike,
         target: QuantityLike,
         screw_pitch: QuantityLike,
-        screw_at: Literal["valve_end", "cam_end"],
+        adjuster: Literal[
+            "shim_over_bucket",
+            "shim_under_bucket",
+            "shim_under_finger",
+            "screw_at_valve",
+            "screw_at_cam",
+            "hydraulic",
+            "ground_stem",
+        ],
         rocker_ratio: float | None = None,
         pad_worn_hollow: bool | None = None,
         rule: Rule | None = None,
@@ -93,9 +101,13 @@ class LashScrew(Calculation[LashScrewResult]):
             lash wanted at the valve, cold
         screw_pitch : QuantityLike
             pitch of the adjusting screw
-        screw_at : str
-            which end of the rocker the screw is on (valve_end: at the valve's end of the rocker;
-            cam_end: at the cam's or pushrod's end of the rocker)
+        adjuster : str
+            how the lash is set (shim_over_bucket: shim on the bucket: it moves as the lash does;
+            shim_under_bucket: shim under the bucket: it moves as the lash does; shim_under_finger:
+            shim under a finger or rocker between cam and valve; screw_at_valve: screw at the
+            valve's end of the rocker; screw_at_cam: screw at the cam's or pushrod's end of the
+            rocker; hydraulic: hydraulic: there is no lash; ground_stem: none: the end of the stem
+            is ground)
         rocker_ratio : float, optional
             ratio of the rocker, valve : cam
         pad_worn_hollow : bool, optional
@@ -124,7 +136,7 @@ class LashScrew(Calculation[LashScrewResult]):
             "found": found,
             "target": target,
             "screw_pitch": screw_pitch,
-            "screw_at": screw_at,
+            "adjuster": adjuster,
             "rocker_ratio": rocker_ratio,
             "pad_worn_hollow": pad_worn_hollow,
             "rule": rule,

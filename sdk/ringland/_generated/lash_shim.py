@@ -264,7 +264,16 @@ class LashShim(Calculation[LashShimResult]):
         lash_low: QuantityLike | None = None,
         lash_high: QuantityLike | None = None,
         target: QuantityLike | None = None,
-        gear: Literal["bucket", "finger_or_rocker"] | None = None,
+        adjuster: Literal[
+            "shim_over_bucket",
+            "shim_under_bucket",
+            "shim_under_finger",
+            "screw_at_valve",
+            "screw_at_cam",
+            "hydraulic",
+            "ground_stem",
+        ]
+        | None = None,
         stem_movement_per_lash: float | None = None,
         shims: ReadingsLike | None = None,
         use_shims_taken_out: bool | None = None,
@@ -302,9 +311,13 @@ class LashShim(Calculation[LashShimResult]):
             largest lash of the maker's range, cold
         target : QuantityLike, optional
             lash aimed at; without it the middle of the range
-        gear : str, optional
-            what the shim sits under (bucket: bucket: the shim moves as the lash does;
-            finger_or_rocker: finger or rocker between cam and valve) (default bucket)
+        adjuster : str, optional
+            how the lash is set (shim_over_bucket: shim on the bucket: it moves as the lash does;
+            shim_under_bucket: shim under the bucket: it moves as the lash does; shim_under_finger:
+            shim under a finger or rocker between cam and valve; screw_at_valve: screw at the
+            valve's end of the rocker; screw_at_cam: screw at the cam's or pushrod's end of the
+            rocker; hydraulic: hydraulic: there is no lash; ground_stem: none: the end of the stem
+            is ground) (default shim_over_bucket)
         stem_movement_per_lash : float, optional
             movement at the shim per unit of measured lash: 1 for a bucket (default 1.0)
         shims : ReadingsLike, optional
@@ -346,7 +359,7 @@ class LashShim(Calculation[LashShimResult]):
             "lash_low": lash_low,
             "lash_high": lash_high,
             "target": target,
-            "gear": gear,
+            "adjuster": adjuster,
             "stem_movement_per_lash": stem_movement_per_lash,
             "shims": shims,
             "use_shims_taken_out": use_shims_taken_out,

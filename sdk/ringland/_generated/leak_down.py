@@ -47,7 +47,7 @@ class LeakDownResult:
         leak by the tester maker's own steps
     leak_path : str
         where the air goes
-    gauge_error : Quantity | None
+    gauge_error_pressure : Quantity | None
         maximum error of each gauge, ±
     leak_uncertainty : Quantity | None
         expanded uncertainty of the leak from both gauges, k = 2, in points
@@ -81,7 +81,7 @@ class LeakDownResult:
         ]
         | None
     ) = None
-    gauge_error: Quantity | None = None
+    gauge_error_pressure: Quantity | None = None
     leak_uncertainty: Quantity | None = None
 
 

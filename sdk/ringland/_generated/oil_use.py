@@ -87,7 +87,7 @@ class OilUse(Calculation[OilUseResult]):
         level_read_alike: bool | None = None,
         overfilled: bool | None = None,
         fuel_in_oil: bool | None = None,
-        running_in: bool | None = None,
+        not_run_in_yet: bool | None = None,
         rule: Rule | None = None,
         defaults: Defaults | None = None,
         measuring: MeasuringAsked | None = None,
@@ -117,7 +117,7 @@ class OilUse(Calculation[OilUseResult]):
             filled above the upper mark at the start
         fuel_in_oil : bool, optional
             oil smells of fuel or has gone thin
-        running_in : bool, optional
+        not_run_in_yet : bool, optional
             engine still running in
         rule : Rule, optional
             decision rule: guard_2u: guard of U = 2u on each limit (default); guard_1645u: guard of
@@ -148,7 +148,7 @@ class OilUse(Calculation[OilUseResult]):
             "level_read_alike": level_read_alike,
             "overfilled": overfilled,
             "fuel_in_oil": fuel_in_oil,
-            "running_in": running_in,
+            "not_run_in_yet": not_run_in_yet,
             "rule": rule,
             "defaults": defaults,
             "measuring": measuring,

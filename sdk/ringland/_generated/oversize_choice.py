@@ -22,12 +22,12 @@ class OversizeChoicePiston(TypedDict):
     ----------
     mark : str
         what the piston is marked or sold as; carried along, never taken for a size
-    piston_size : QuantityLike
+    size : QuantityLike
         the piston as measured across the thrust axis, at the maker's height
     """
 
     mark: str
-    piston_size: QuantityLike
+    size: QuantityLike
 
 
 class OversizeChoiceLimits(TypedDict, total=False):
@@ -107,7 +107,7 @@ class OversizeChoice(Calculation[OversizeChoiceResult]):
     RESULT = OversizeChoiceResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "clean_up": "quantity",
-        "pistons": [{"piston_size": "quantity"}],
+        "pistons": [{"size": "quantity"}],
         "clearance_target": "quantity",
         "hone_stock": "quantity",
         "nominal_bore": "quantity",

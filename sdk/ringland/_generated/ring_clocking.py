@@ -143,7 +143,7 @@ class RingClocking(Calculation[RingClockingResult]):
     RESULT = RingClockingResult
     SHAPES: ClassVar[Mapping[str, Shape]] = {
         "bore": "quantity",
-        "thrust_axis": "quantity",
+        "thrust_axis_angle": "quantity",
         "gaps": [{"angle": "quantity"}],
         "ring_pins": [{"pin_angle": "quantity"}],
         "port_windows": [{"from_angle": "quantity", "to_angle": "quantity"}],
@@ -163,7 +163,7 @@ class RingClocking(Calculation[RingClockingResult]):
         *,
         bore: QuantityLike,
         zero_and_sense: str | None = None,
-        thrust_axis: QuantityLike | None = None,
+        thrust_axis_angle: QuantityLike | None = None,
         gaps: Sequence[RingClockingGap] | None = None,
         ring_pins: Sequence[RingClockingRingPin] | None = None,
         ring_count: int | None = None,
@@ -186,7 +186,7 @@ class RingClocking(Calculation[RingClockingResult]):
             cylinder bore
         zero_and_sense : str, optional
             zero and sense of all angles (default clockwise from the intake side, seen from above)
-        thrust_axis : QuantityLike, optional
+        thrust_axis_angle : QuantityLike, optional
             one end of the thrust axis; the pin axis lies at 90° to it (default 0.0 deg)
         gaps : Sequence[RingClockingGap], optional
             gaps of one piston's rings
@@ -221,7 +221,7 @@ class RingClocking(Calculation[RingClockingResult]):
         fields = {
             "bore": bore,
             "zero_and_sense": zero_and_sense,
-            "thrust_axis": thrust_axis,
+            "thrust_axis_angle": thrust_axis_angle,
             "gaps": gaps,
             "ring_pins": ring_pins,
             "ring_count": ring_count,

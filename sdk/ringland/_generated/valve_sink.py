@@ -116,7 +116,16 @@ class ValveSink(Calculation[ValveSinkResult]):
         *,
         sink_cut: QuantityLike,
         sink_now: QuantityLike | None = None,
-        adjuster: Literal["shim_or_screw", "hydraulic"] | None = None,
+        adjuster: Literal[
+            "shim_over_bucket",
+            "shim_under_bucket",
+            "shim_under_finger",
+            "screw_at_valve",
+            "screw_at_cam",
+            "hydraulic",
+            "ground_stem",
+        ]
+        | None = None,
         lash_found: QuantityLike | None = None,
         ratio_lash_per_stem_rise: float | None = None,
         lash_target: QuantityLike | None = None,
@@ -145,8 +154,12 @@ class ValveSink(Calculation[ValveSinkResult]):
         sink_now : QuantityLike, optional
             sink that was there before this work
         adjuster : str, optional
-            how the lash is set (shim_or_screw: by shim or screw: there is lash; hydraulic:
-            hydraulic: there is none) (default shim_or_screw)
+            how the lash is set (shim_over_bucket: shim on the bucket: it moves as the lash does;
+            shim_under_bucket: shim under the bucket: it moves as the lash does; shim_under_finger:
+            shim under a finger or rocker between cam and valve; screw_at_valve: screw at the
+            valve's end of the rocker; screw_at_cam: screw at the cam's or pushrod's end of the
+            rocker; hydraulic: hydraulic: there is no lash; ground_stem: none: the end of the stem
+            is ground)
         lash_found : QuantityLike, optional
             lash before the work, cold
         ratio_lash_per_stem_rise : float, optional

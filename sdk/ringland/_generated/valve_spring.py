@@ -70,7 +70,7 @@ class ValveSpringResult:
         free length that the two loads imply
     free_length_loss : Quantity | None
         free length lost, share of the new one
-    lean : Quantity | None
+    lean_angle : Quantity | None
         lean of the spring
     spring_index : float | None
         mean coil diameter over wire
@@ -86,7 +86,7 @@ class ValveSpringResult:
     coil_bind_margin: Quantity | None = None
     free_length_implied: Quantity | None = None
     free_length_loss: Quantity | None = None
-    lean: Quantity | None = None
+    lean_angle: Quantity | None = None
     spring_index: float | None = None
     rate_from_wire: Quantity | None = None
 

@@ -28,13 +28,13 @@ class VerdictPart(TypedDict):
         step of the instrument's scale
     standard_deviation : QuantityLike
         standard deviation of one reading, the shop's own over many
-    readings : float
+    readings_averaged : float
         readings averaged, for a standard deviation (default 1.0)
     of_a_difference : Literal['yes', 'no']
         whether a resolution counts twice, as in a difference of two readings (yes: a difference of
         two readings; no: one reading) (default no)
     temperature_uncertainty : QuantityLike
-        standard uncertainty of the part's temperature
+        expanded uncertainty (k = 2) of the part's temperature
     alpha : QuantityLike
         expansion of the part, with its temperature uncertainty
     size : QuantityLike
@@ -45,7 +45,7 @@ class VerdictPart(TypedDict):
     max_permissible_error: NotRequired[QuantityLike]
     resolution: NotRequired[QuantityLike]
     standard_deviation: NotRequired[QuantityLike]
-    readings: NotRequired[float]
+    readings_averaged: NotRequired[float]
     of_a_difference: NotRequired[Literal["yes", "no"]]
     temperature_uncertainty: NotRequired[QuantityLike]
     alpha: NotRequired[QuantityLike]

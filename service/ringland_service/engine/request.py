@@ -43,7 +43,7 @@ class Stated:
 
 @dataclass(frozen=True)
 class Measuring:
-    """How the readings were taken."""
+    """How the readings were taken; the uncertainty of temperatures is expanded (k = 2)."""
 
     instruments: Mapping[str, Instrument] = field(default_factory=dict)
     readings_each: int = 1
@@ -236,12 +236,12 @@ def _moves(path: Path, field_: Field, value: Any, uncertainty: Any) -> list[tupl
 
 def of_temperature(request: Request, path: Path, field_: Field) -> list[Component]:
     """Return what the stated uncertainty of temperatures does to a field: nothing to others."""
-    u = request.measuring.temperature_uncertainty_k
-    if u is None or not isinstance(field_, QuantityField) or isinstance(field_, ReadingsField):
+    expanded = request.measuring.temperature_uncertainty_k
+    if expanded is None or isinstance(field_, ReadingsField):
         return []
-    if field_.type is not quantities.PART_TEMPERATURE:
+    if not isinstance(field_, QuantityField) or field_.type is not quantities.PART_TEMPERATURE:
         return []
-    return [Component(".".join(map(str, path)), u, (Effect(path, field_.type.scale),))]
+    return [Component(".".join(map(str, path)), expanded / 2.0, (Effect(path, field_.type.scale),))]
 
 
 def all_components(request: Request, calculation: Any) -> list[Component]:

@@ -31,7 +31,6 @@ FIGURES = frozenset(
         "new_bore_mm",
         "nominal_bore_mm",
         "finish_high_mm",
-        "finish_mm",
         "finish_low_mm",
         "included_angle_deg",
         "wanted_outer_diameter_mm",

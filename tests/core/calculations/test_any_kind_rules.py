@@ -63,7 +63,7 @@ def test_a_decimal_ends_where_two_and_five_alone_divide(
 BAD_PARTS = [
     {},
     {"max_permissible_error": mm(0.005), "resolution": mm(0.001)},
-    {"temperature_uncertainty_k": 1.0, "alpha_per_k": 1.1e-5},
+    {"temperature_uncertainty_k": 2.0, "alpha_per_k": 1.1e-5},
     {"max_permissible_error": mm(0.0)},
 ]
 

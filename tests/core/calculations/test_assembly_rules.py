@@ -216,14 +216,14 @@ def test_proposed_places_break_no_limit(bore: float, thrust: float, count: int) 
     request = asked(
         CLOCKING,
         bore_mm=bore,
-        thrust_axis_deg=thrust,
+        thrust_axis_angle_deg=thrust,
         gaps=gaps(*rings),
         **dict.fromkeys(("ring_pins", "port_windows", "ring_end_half_width_mm")),
     )
     proposed = answer(CLOCKING, request).outputs.proposed_gaps_deg
     assert proposed is not None
     placed = gaps(*((name, kind, a) for (name, kind, _), a in zip(rings, proposed, strict=True)))
-    again = Request(inputs=CLOCKING.inputs(bore_mm=bore, thrust_axis_deg=thrust, gaps=placed))
+    again = Request(inputs=CLOCKING.inputs(bore_mm=bore, thrust_axis_angle_deg=thrust, gaps=placed))
     found = answer(CLOCKING, again)
     assert found.outputs.clocked_well
     assert {v.word for v in found.verdicts} == {"pass"}

@@ -163,7 +163,10 @@ def test_each_of_several_valves_is_judged() -> None:
 
 REFUSED: list[tuple[dict[str, Any], str]] = [
     ({**ONE, **STEPS, "shims_mm": (2.4,)}, "offered at once"),
-    ({**ONE, **STEPS, "gear": "bucket", "stem_movement_per_lash": 1.2}, "under a bucket"),
+    (
+        {**ONE, **STEPS, "adjuster": "shim_over_bucket", "stem_movement_per_lash": 1.2},
+        "under a bucket",
+    ),
     ({**ONE, **STEPS, "lash_low_mm": 0.3, "lash_high_mm": 0.2}, "least lash is not under"),
     ({**ONE, **STEPS, "target_mm": 0.31}, "aimed at is outside the range"),
     ({**ONE, **STEPS, "shim_thinnest_mm": 3.6}, "thicker than the thickest"),
@@ -183,7 +186,7 @@ def test_refused(inputs: dict[str, Any], why: str) -> None:
 
 
 def test_a_finger_that_is_said_to_move_as_the_lash_does() -> None:
-    found = ask({**ONE, **STEPS, "gear": "finger_or_rocker"})
+    found = ask({**ONE, **STEPS, "adjuster": "shim_under_finger"})
     assert "finger_moves_otherwise" in {w.code for w in found.warnings}
 
 

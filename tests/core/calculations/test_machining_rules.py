@@ -28,8 +28,8 @@ HATCH = crosshatch.CALCULATION
 SLEEVE = sleeve_fit.CALCULATION
 
 WORN = {"unworn_mm": 68.012, "bore_largest_mm": 68.094}
-SECOND = Offered(mark="+0.50 mm", piston_size_mm=68.461)
-THIRD = Offered(mark="+0.75 mm", piston_size_mm=68.711)
+SECOND = Offered(mark="+0.50 mm", size_mm=68.461)
+THIRD = Offered(mark="+0.75 mm", size_mm=68.711)
 PISTONS = {
     "bore_kind": "iron",
     "clean_up_mm": 68.26,
@@ -73,7 +73,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     (CHOICE, PISTONS | {"pistons": (SECOND, SECOND)}, "two pistons carry one mark"),
     (
         CHOICE,
-        PISTONS | {"pistons": (Offered(mark="  ", piston_size_mm=68.461),)},
+        PISTONS | {"pistons": (Offered(mark="  ", size_mm=68.461),)},
         "a mark is empty",
     ),
     (CHOICE, PISTONS | {"nominal_bore_mm": 65.0}, "not one offered for this bore"),
@@ -154,7 +154,7 @@ def test_one_sided_wear_counts_twice() -> None:
 
 def test_the_margin_carries_the_uncertainty_of_both_sizes() -> None:
     # By hand: sqrt(0.04² + 0.003²) on each margin.
-    sizes = {"pistons.0.piston_size_mm": 0.003, "pistons.1.piston_size_mm": 0.003}
+    sizes = {"pistons.0.size_mm": 0.003, "pistons.1.size_mm": 0.003}
     found = ask(CHOICE, PISTONS, clean_up_mm=0.04, **sizes)
     expected = (0.04**2 + 0.003**2) ** 0.5
     assert 2 * found.u["margins_mm"] == pytest.approx([expected, expected], rel=1e-6)
@@ -163,12 +163,10 @@ def test_the_margin_carries_the_uncertainty_of_both_sizes() -> None:
 
 def test_each_piston_carries_its_own_uncertainty() -> None:
     # By hand: the first is chosen, so its uncertainty is the margin's; the other's stays its own.
-    found = ask(
-        CHOICE, PISTONS, **{"pistons.0.piston_size_mm": 0.003, "pistons.1.piston_size_mm": 0.008}
-    )
+    found = ask(CHOICE, PISTONS, **{"pistons.0.size_mm": 0.003, "pistons.1.size_mm": 0.008})
     assert 2 * found.u["margins_mm"] == pytest.approx([0.003, 0.008], rel=1e-6)
     assert 2 * found.u["chosen_margin_mm"] == pytest.approx(0.003, rel=1e-6)
-    assert 2 * found.moved["pistons", 1, "piston_size_mm"] == pytest.approx(0.008, rel=1e-12)
+    assert 2 * found.moved["pistons", 1, "size_mm"] == pytest.approx(0.008, rel=1e-12)
 
 
 @pytest.mark.parametrize("beyond", [0.0, 1e-4, 5e-4, -1e-4, -5e-4])
@@ -183,7 +181,7 @@ def test_uncertainty_does_not_choose_another_piston(beyond: float) -> None:
 @pytest.mark.parametrize("beyond", [0.0, 1e-4, -1e-4])
 def test_a_uncertain_piston_on_the_edge_stays_the_choice(beyond: float) -> None:
     edge = PISTONS | {"clean_up_mm": 68.436 + beyond}
-    found = ask(CHOICE, edge, **{"pistons.0.piston_size_mm": 0.01})
+    found = ask(CHOICE, edge, **{"pistons.0.size_mm": 0.01})
     assert found.outputs.chosen == ("+0.75 mm" if beyond > 0 else "+0.50 mm")
     # Of the piston that is not chosen no uncertainty reaches the margin.
     assert 2 * found.u.get("chosen_margin_mm", 0.0) == pytest.approx(

@@ -72,7 +72,7 @@ def test_a_piston_that_is_not_what_it_is_marked(mark: str, piston: float, warned
     inputs = oversize_choice.Inputs(
         bore_kind="iron",
         clean_up_mm=68.1,
-        pistons=(Offered(mark=mark, piston_size_mm=piston),),
+        pistons=(Offered(mark=mark, size_mm=piston),),
         clearance_target_mm=0.035,
         hone_stock_mm=0.06,
         nominal_bore_mm=68.0,

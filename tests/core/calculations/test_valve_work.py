@@ -37,7 +37,7 @@ TURN = {
     "found_mm": 0.16,
     "target_mm": 0.1,
     "screw_pitch_mm": 0.5,
-    "screw_at": "valve_end",
+    "adjuster": "screw_at_valve",
 }
 LOADS = {"load_1_n": 150.0, "length_1_mm": 34.0, "load_2_n": 380.0, "length_2_mm": 25.0}
 STEPS = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
@@ -172,7 +172,8 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
     ),
     (SPRING, {"installed_height_mm": 34.0, "free_length_mm": 33.0}, "the spring is loose"),
     (SPRING, {"wire_mm": 6.0, "mean_coil_diameter_mm": 5.0}, "not larger than their wire"),
-    (SCREW, TURN | {"screw_at": "cam_end"}, "moves the valve by the rocker's ratio"),
+    (SCREW, TURN | {"adjuster": "hydraulic"}, "not set by a screw"),
+    (SCREW, TURN | {"adjuster": "screw_at_cam"}, "moves the valve by the rocker's ratio"),
 ]
 
 

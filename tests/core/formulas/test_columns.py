@@ -209,7 +209,7 @@ FORMULAS: dict[Callable[..., Any], tuple[list[Bounds], float]] = {
     springs.coil_bind_margin_mm: ([(20, 60), (8, 60)], 0),
     springs.loss_percent: ([(20, 60), (20, 60)], 0),
     springs.share_percent: ([(3, 300), (3, 300)], 0),
-    springs.lean_deg: ([SMALL, (20, 60)], 0),
+    springs.lean_angle_deg: ([SMALL, (20, 60)], 0),
     springs.rate_from_wire_n_per_mm: ([(70e3, 85e3), (0.8, 8), (5, 60), (1.5, 15)], 0),
     valves.guide_clearance_mm: ([(5, 6), (4, 6)], 0),
     valves.clearance_from_rock_mm: ([SMALL, (10, 120), (0, 120)], 0),

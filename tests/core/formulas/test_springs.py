@@ -27,7 +27,7 @@ def test_worked_spring() -> None:
     assert springs.free_length_mm(150.0, 34.0, rate) == near(39.8696)
     assert springs.loss_percent(40.0, 39.87) == near(0.325)
     assert springs.share_percent(150.0, 155.0) == near(96.7742)
-    assert springs.lean_deg(1.1, 39.87) == near(1.58037)
+    assert springs.lean_angle_deg(1.1, 39.87) == near(1.58037)
 
 
 def test_rate_of_a_handbook_spring() -> None:
@@ -77,8 +77,10 @@ def test_two_loads_of_a_spring_rebuild_it(
 @given(number(8, 100), number(0, 45))
 def test_a_spring_tilted_on_purpose(free: float, tilt: float) -> None:
     top, height = free * sin(radians(tilt)), free * cos(radians(tilt))
-    assert springs.lean_deg(top, height) == pytest.approx(tilt, abs=1e-9)
-    assert springs.lean_deg(top, height) == pytest.approx(degrees(atan2(top, height)), abs=1e-12)
+    assert springs.lean_angle_deg(top, height) == pytest.approx(tilt, abs=1e-9)
+    assert springs.lean_angle_deg(top, height) == pytest.approx(
+        degrees(atan2(top, height)), abs=1e-12
+    )
 
 
 @given(number(8, 100), number(-5, 20))

@@ -154,7 +154,7 @@ def measuring_schema() -> dict[str, Any]:
             "readings_each": {"type": "integer", "minimum": 1, "maximum": 50, "default": 1},
             "temperature_uncertainty": {
                 **_temperature(),
-                "description": "standard uncertainty of each part's temperature",
+                "description": "expanded uncertainty (k = 2) of each part's temperature",
             },
         },
     }
@@ -163,7 +163,7 @@ def measuring_schema() -> dict[str, Any]:
 def _temperature() -> dict[str, Any]:
     found = any_quantity(list(symbols(TEMPERATURE_DIFFERENCE)))
     found["properties"] = {
-        "value": {"type": "number", "minimum": 0.001, "maximum": 20},
+        "value": {"type": "number", "minimum": 0.001, "maximum": 40},
         "unit": found["properties"]["unit"],
     }
     return found

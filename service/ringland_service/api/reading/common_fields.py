@@ -199,14 +199,14 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
 
 
 def temperature_uncertainty(given: Any) -> float:
-    """Return the standard uncertainty of a part's temperature in kelvin."""
-    check_keys(given, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
+    """Return the expanded uncertainty (k = 2) of a part's temperature in kelvin."""
+    check_keys(given, frozenset({"value", "unit"}), '{"value": 2.0, "unit": "K"}')
     kind = TEMPERATURE_DIFFERENCE
     symbol = read_unit(given, kind)
     number = float(nested("value", any_number, given.get("value"), 0.001))
     number *= unit(kind, symbol).factor
-    if number > 20.0:
-        raise fail(FieldError("out_of_bounds", "above 20 K it is no measurement", None, 422))
+    if number > 40.0:
+        raise fail(FieldError("out_of_bounds", "above 40 K it is no measurement", None, 422))
     return number
 
 

@@ -51,14 +51,14 @@ def arc_mm(bore_mm: Number, angle_deg: Number) -> Number:
     return math.pi * bore_mm * angle_deg / 360.0
 
 
-def to_axis_deg(angle_deg: Number, thrust_axis_deg: Number) -> Number:
+def to_axis_deg(angle_deg: Number, thrust_axis_angle_deg: Number) -> Number:
     """Smallest angle to the thrust axis or the pin axis, either end.
 
     Parameters
     ----------
     angle_deg : float or array
         Place round the bore [deg].
-    thrust_axis_deg : float or array
+    thrust_axis_angle_deg : float or array
         One end of the thrust axis; the pin axis lies at 90° to it [deg].
 
     Returns
@@ -70,7 +70,7 @@ def to_axis_deg(angle_deg: Number, thrust_axis_deg: Number) -> Number:
     ----------
     Plane geometry: the two axes cut the circle in four.
     """
-    past = np.mod(angle_deg - thrust_axis_deg, 90.0)
+    past = np.mod(angle_deg - thrust_axis_angle_deg, 90.0)
     return cast(Number, np.minimum(past, 90.0 - past))
 
 

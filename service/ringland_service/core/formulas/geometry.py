@@ -158,8 +158,8 @@ def crevice_cc(bore_mm: Number, land_mm: Number, height_mm: Number) -> Number:
 
 def clearance_volume_cc(
     chamber_cc: Number,
-    gasket_cc: Number,
-    deck_cc: Number,
+    gasket_volume_cc: Number,
+    deck_volume_cc: Number,
     dish_cc: Number,
     dome_cc: Number,
     crevice_cc: Number,
@@ -170,9 +170,9 @@ def clearance_volume_cc(
     ----------
     chamber_cc : float or array
         Combustion chamber in the head [cm³].
-    gasket_cc : float or array
+    gasket_volume_cc : float or array
         Bore of the compressed head gasket [cm³].
-    deck_cc : float or array
+    deck_volume_cc : float or array
         Space between crown edge and deck; negative for a piston proud of the deck [cm³].
     dish_cc : float or array
         Dish and valve pockets in the crown, never negative [cm³].
@@ -190,7 +190,7 @@ def clearance_volume_cc(
     ----------
     Sum of the parts; common practice.
     """
-    return chamber_cc + gasket_cc + deck_cc + dish_cc - dome_cc + crevice_cc
+    return chamber_cc + gasket_volume_cc + deck_volume_cc + dish_cc - dome_cc + crevice_cc
 
 
 def compression_ratio(swept_cc: Number, clearance_cc: Number) -> Number:

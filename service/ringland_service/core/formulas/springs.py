@@ -189,7 +189,7 @@ def share_percent(now: Number, nominal: Number) -> Number:
     return 100 * now / nominal
 
 
-def lean_deg(lean_mm: Number, free_mm: Number) -> Number:
+def lean_angle_deg(lean_mm: Number, free_mm: Number) -> Number:
     """Lean of a spring that stands on a flat plate.
 
     Parameters

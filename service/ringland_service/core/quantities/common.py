@@ -286,8 +286,8 @@ TEMPERATURE_UNCERTAINTY = QuantityType(
     "temperature_uncertainty",
     kinds.TEMPERATURE_DIFFERENCE,
     0.001,
-    20,
-    "standard uncertainty of a part's temperature",
-    1.0,
+    40,
+    "expanded uncertainty (k = 2) of a part's temperature",
+    2.0,
     1,
 )

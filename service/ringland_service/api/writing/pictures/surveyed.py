@@ -55,7 +55,7 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     read = {axis: inputs[f"{axis}_axis"]["values"] for axis in (THRUST, PIN)}
     # The answer gives the largest bore at 20 °C; all readings shrink or grow in its proportion.
     largest = max(size for sizes in read.values() for size in sizes if size is not None)
-    to_20c = result["max"]["value"] / largest
+    to_20c = result["largest"]["value"] / largest
     axes = tuple(
         Axis(
             name,
@@ -66,8 +66,8 @@ def surveyed(found: Mapping[str, Any]) -> Surveyed:
     )
     new = _new(result)
     return Surveyed(
-        unit=result["max"]["unit"],
-        decimals=result["max"]["decimals"],
+        unit=result["largest"]["unit"],
+        decimals=result["largest"]["decimals"],
         depth_unit=depth["unit"],
         depth_digits=depth["decimals"],
         depths=tuple(depth["values"][i] for i in order),
@@ -84,11 +84,11 @@ def uncertainty_of(result: Mapping[str, Any], axis: str) -> float | None:
     The answer states it for the largest and the smallest bore. An axis that holds neither was
     read with the same gauge, if an uncertainty of its readings is stated at all: its taper tells.
     """
-    for extreme in ("max", "min"):
+    for extreme in ("largest", "smallest"):
         if result[f"{extreme}_at_axis"] == axis:
             return _stated(result[extreme])
     taper = result.get(f"taper_{axis}_axis")
-    return None if taper is None or _stated(taper) is None else _stated(result["max"])
+    return None if taper is None or _stated(taper) is None else _stated(result["largest"])
 
 
 def _stated(value: Mapping[str, Any]) -> float | None:
@@ -98,7 +98,7 @@ def _stated(value: Mapping[str, Any]) -> float | None:
 def _new(result: Mapping[str, Any]) -> Line | None:
     if "wear" not in result:
         return None
-    return Line(result["max"]["value"] - result["wear"]["value"], NEW[result["wear_from"]])
+    return Line(result["largest"]["value"] - result["wear"]["value"], NEW[result["wear_from"]])
 
 
 def _limit(verdicts: Any, side: str, new: Line | None) -> Line | None:

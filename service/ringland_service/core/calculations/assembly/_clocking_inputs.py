@@ -19,7 +19,7 @@ class Inputs:
         longest=120,
         default="clockwise from the intake side, seen from above",
     )
-    thrust_axis_deg: Number = quantity(
+    thrust_axis_angle_deg: Number = quantity(
         quantities.ROUND_THE_BORE,
         "one end of the thrust axis; the pin axis lies at 90° to it",
         example=0.0,

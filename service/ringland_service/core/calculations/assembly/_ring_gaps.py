@@ -44,7 +44,7 @@ class Piston(Protocol):
     @property
     def bore_mm(self) -> Number: ...
     @property
-    def thrust_axis_deg(self) -> Number: ...
+    def thrust_axis_angle_deg(self) -> Number: ...
 
 
 def gap(name: str, kind: str, angle_deg: float) -> Gap:
@@ -67,9 +67,9 @@ def _apart(one: Gap, other: Gap) -> float:
     return float(separation_deg(one.angle_deg, other.angle_deg))
 
 
-def nearest_axis_deg(gaps: Iterable[Gap], thrust_axis_deg: float) -> float | None:
+def nearest_axis_deg(gaps: Iterable[Gap], thrust_axis_angle_deg: float) -> float | None:
     """Return the smallest angle from any gap to thrust or pin axis, None without gaps."""
-    angles = (float(to_axis_deg(one.angle_deg, thrust_axis_deg)) for one in gaps)
+    angles = (float(to_axis_deg(one.angle_deg, thrust_axis_angle_deg)) for one in gaps)
     return min(angles, default=None)
 
 
@@ -84,7 +84,7 @@ def violations(i: Piston, gaps: Sequence[Gap]) -> list[str]:
     compression, rails = of_kind(gaps, "compression"), of_kind(gaps, "rail")
     expanders = of_kind(gaps, "expander")
     found = _too_near(itertools.combinations(compression, 2), least(i, "gap_separation"))
-    found += _at_axis(compression, float(i.thrust_axis_deg), least(i, "gap_to_axis"))
+    found += _at_axis(compression, float(i.thrust_axis_angle_deg), least(i, "gap_to_axis"))
     to_expander = itertools.product(rails, expanders)
     found += _short_arcs(to_expander, float(i.bore_mm), least(i, "rail_arc"))
     found += _too_near(itertools.product(rails, compression), least(i, "rail_to_gap"))
@@ -103,8 +103,8 @@ def _too_near(pairs: Iterable[tuple[Gap, Gap]], floor_deg: float) -> list[str]:
     ]
 
 
-def _at_axis(gaps: Iterable[Gap], thrust_axis_deg: float, floor_deg: float) -> list[str]:
-    near = [(one, float(to_axis_deg(one.angle_deg, thrust_axis_deg))) for one in gaps]
+def _at_axis(gaps: Iterable[Gap], thrust_axis_angle_deg: float, floor_deg: float) -> list[str]:
+    near = [(one, float(to_axis_deg(one.angle_deg, thrust_axis_angle_deg))) for one in gaps]
     return [
         f"{one.name} stands {angle:.4g}° from the thrust or pin axis, under {floor_deg:.4g}°"
         for one, angle in near
@@ -127,14 +127,14 @@ def proposed_deg(i: Piston, gaps: Sequence[Gap]) -> tuple[float, ...] | None:
     if count not in COMPRESSION_DEG:
         return None
     for offsets in RAIL_OFFSETS_DEG:
-        moved = _placed(gaps, float(i.thrust_axis_deg), count, offsets)
+        moved = _placed(gaps, float(i.thrust_axis_angle_deg), count, offsets)
         if not violations(i, moved):
             return tuple(one.angle_deg for one in moved)
     return None
 
 
 def _placed(
-    gaps: Sequence[Gap], thrust_axis_deg: float, count: int, offsets: tuple[float, float]
+    gaps: Sequence[Gap], thrust_axis_angle_deg: float, count: int, offsets: tuple[float, float]
 ) -> list[Gap]:
     expander = EXPANDER_DEG[count]
     places = {
@@ -142,7 +142,9 @@ def _placed(
         "expander": iter((expander,)),
         "rail": iter([expander + offset for offset in offsets]),
     }
-    angles = [math.fmod(thrust_axis_deg + next(places[one.kind]), 360.0) % 360.0 for one in gaps]
+    angles = [
+        math.fmod(thrust_axis_angle_deg + next(places[one.kind]), 360.0) % 360.0 for one in gaps
+    ]
     return [gap(one.name, one.kind, a) for one, a in zip(gaps, angles, strict=True)]
 
 

@@ -38,8 +38,8 @@ class Line:
     )
 
 
-def _line(words: str, quantity: float, price: float) -> Line:
-    return Line(label=words, quantity=quantity, price=price)
+def _line(label: str, quantity: float, price: float) -> Line:
+    return Line(label=label, quantity=quantity, price=price)
 
 
 @record

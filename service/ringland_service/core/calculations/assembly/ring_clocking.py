@@ -118,7 +118,7 @@ def compute(inputs: Inputs) -> Outputs:
     expanders = rings.of_kind(gaps, "expander")
     from_expander = rings.between_deg(rails, expanders)
     separation = rings.between_deg(compression, compression)
-    to_axis = rings.nearest_axis_deg(compression, float(inputs.thrust_axis_deg))
+    to_axis = rings.nearest_axis_deg(compression, float(inputs.thrust_axis_angle_deg))
     broken = rings.violations(inputs, gaps)
     margins = _margins_mm(inputs)
     judged = to_axis is not None or from_expander is not None

@@ -119,7 +119,7 @@ FITS = (
         part="ring_side_clearance",
         calculation=ring_side_clearance.CALCULATION,
         purpose="side clearance of the rings in their grooves",
-        sources={"fit": ("ring_condition",)},
+        sources={"condition": ("ring_condition",)},
         when=begun(
             "top_feeler_mm",
             "top_groove_mm",
@@ -133,7 +133,7 @@ FITS = (
         part="pin_fits",
         calculation=pin_fits.CALCULATION,
         purpose="the pin's fit in piston and small end",
-        sources={"fit": ("pin_condition",)},
+        sources={"condition": ("pin_condition",)},
         when=begun("pin_mm", "piston_pin_bore_mm", "small_end_bore_mm"),
     ),
 )
@@ -242,7 +242,7 @@ DECISION = (
             "clean_up_mm": ("clean_up.clean_up_mm",),
             "choice_reason": ("oversize_choice.reason",),
             "chosen": ("oversize_choice.chosen",),
-            "finish_mm": ("bore_order.finish_high_mm", FINISH),
+            "finish_high_mm": ("bore_order.finish_high_mm", FINISH),
             "best": ("piston_selection.best",),
             **TESTED,
         },

@@ -119,7 +119,7 @@ class Inputs(tested.Tested):
         default=None,
     )
     chosen: str | None = text("oversize piston chosen", example="+0.50 mm", default=None)
-    finish_mm: float | None = quantity(
+    finish_high_mm: float | None = quantity(
         lengths.BORE, "upper limit of the finish bore", example=68.501, default=None
     )
     gasket_bore_mm: float | None = quantity(

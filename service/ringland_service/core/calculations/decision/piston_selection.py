@@ -122,9 +122,9 @@ class Fit:
 
 
 def _fit(inputs: Inputs, one: Offered) -> Fit:
-    found = clearance(inputs, one.piston_size_mm)
+    found = clearance(inputs, one.size_mm)
     least, most = found.clearance_min_mm, found.clearance_max_mm
-    return Fit(one.mark, one.piston_size_mm, cast(float, least), cast(float, most))
+    return Fit(one.mark, one.size_mm, cast(float, least), cast(float, most))
 
 
 def _fits(inputs: Inputs) -> list[Fit]:

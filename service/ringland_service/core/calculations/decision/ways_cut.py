@@ -77,10 +77,10 @@ def _wall(i: Any) -> list[Condition]:
 
 def _gasket(i: Any) -> list[Condition]:
     """Return whether the head gasket clears the bore; less than usual room asks for another."""
-    if i.gasket_bore_mm is None or i.finish_mm is None:
+    if i.gasket_bore_mm is None or i.finish_high_mm is None:
         return []
-    if at_most(i.gasket_bore_mm, i.finish_mm):
-        gasket, finish = f"{i.gasket_bore_mm:.3f} mm", f"{i.finish_mm:.3f} mm"
+    if at_most(i.gasket_bore_mm, i.finish_high_mm):
+        gasket, finish = f"{i.gasket_bore_mm:.3f} mm", f"{i.finish_high_mm:.3f} mm"
         said = f"the gasket bore of {gasket} is no larger than the finish bore of {finish}"
         return [broken(f"{said}: it takes a gasket with a larger bore")]
     close = judged(i.findings, "gasket_clearance_per_side", None, close=HOLDS)

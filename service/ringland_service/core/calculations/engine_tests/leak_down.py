@@ -160,7 +160,7 @@ class Outputs:
         choices=words.LEAK_PATH,
         default=None,
     )
-    gauge_error_kpa_diff: float | None = result(
+    gauge_error_pressure_kpa_diff: float | None = result(
         "maximum error of each gauge, ±",
         kind=kinds.PRESSURE_DIFFERENCE,
         decimals=1,
@@ -172,7 +172,7 @@ class Outputs:
         "expanded uncertainty of the leak from both gauges, k = 2, in points",
         kind=kinds.PERCENT,
         decimals=2,
-        formula="200 / sqrt(3) * gauge_error_kpa_diff / supply_pressure_kpa"
+        formula="200 / sqrt(3) * gauge_error_pressure_kpa_diff / supply_pressure_kpa"
         " * sqrt(1 + (kept_kpa / supply_pressure_kpa)**2)",
         source=GUM,
         default=None,
@@ -193,7 +193,7 @@ def compute(inputs: Inputs) -> Outputs:
         grade=GRADES["leak_down"].word(lost) if able in words.GRADED else words.NOT_GRADEABLE,
         grade_on_makers_scale=words.makers_grade(inputs, lost),
         leak_path=words.leak_path(inputs),
-        gauge_error_kpa_diff=error,
+        gauge_error_pressure_kpa_diff=error,
         leak_uncertainty_pct=(
             None
             if error is None

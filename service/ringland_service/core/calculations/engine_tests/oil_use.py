@@ -45,7 +45,7 @@ class Inputs:
     fuel_in_oil: bool | None = flag(
         "oil smells of fuel or has gone thin", default=None, example=False
     )
-    running_in: bool | None = flag("engine still running in", default=None, example=False)
+    not_run_in_yet: bool | None = flag("engine still running in", default=None, example=False)
 
 
 @record
@@ -169,7 +169,7 @@ CALCULATION = Calculation(
         ),
         _stated(
             "not_run_in_yet",
-            "running_in",
+            "not_run_in_yet",
             True,
             "an engine that is running in uses more oil: judge it once it is run in",
         ),

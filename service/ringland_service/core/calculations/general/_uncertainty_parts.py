@@ -40,7 +40,7 @@ class Part:
         default=None,
         exact=True,
     )
-    readings: float = number(
+    readings_averaged: float = number(
         "readings averaged, for a standard deviation", low=1, high=1000, example=3, default=1.0
     )
     of_a_difference: str = choice(
@@ -51,7 +51,7 @@ class Part:
     )
     temperature_uncertainty_k: float | None = quantity(
         quantities.TEMPERATURE_UNCERTAINTY,
-        "standard uncertainty of the part's temperature",
+        "expanded uncertainty (k = 2) of the part's temperature",
         example=NO_EXAMPLE,
         default=None,
         exact=True,
@@ -106,7 +106,7 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
     stated = (
         _size(part.max_permissible_error, kind) / ROOT3,
         times * _size(part.resolution, kind) / (2.0 * ROOT3),
-        _size(part.standard_deviation, kind) / math.sqrt(part.readings),
+        _size(part.standard_deviation, kind) / math.sqrt(part.readings_averaged),
         _warmth(part),
     )
     found = [u for u in stated if u > 0.0]
@@ -121,7 +121,6 @@ def part_uncertainty(part: Part, kind: Kind) -> float:
 
 
 def _warmth(part: Part) -> float:
-    """Return α·L·u(T), 0 where one of them is missing."""
-    return (
-        (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * (part.temperature_uncertainty_k or 0.0)
-    )
+    """Return α·L·u(T), 0 where one of them is missing; u(T) is half of the expanded one."""
+    u = (part.temperature_uncertainty_k or 0.0) / 2.0
+    return (part.alpha_per_k or 0.0) * (part.size_mm or 0.0) * u

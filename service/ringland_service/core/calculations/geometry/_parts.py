@@ -24,8 +24,8 @@ PARTS = "chamber + gasket + deck + dish − dome + crevice; what is not given co
 class Parts:
     """The parts of a clearance volume that are worked out, and their sum with the others."""
 
-    gasket_cc: Number
-    deck_cc: Number
+    gasket_volume_cc: Number
+    deck_volume_cc: Number
     clearance_cc: Number
 
 
@@ -53,12 +53,17 @@ def summed(
     crevice_cc: Number | None,
 ) -> Parts:
     """Return the parts of a clearance volume and their sum."""
-    gasket_cc = opening_mm2 * thickness_mm / geometry.MM3_PER_CC
-    deck_cc = geometry.disc_volume_cc(bore_mm, deck_mm)
+    gasket_volume_cc = opening_mm2 * thickness_mm / geometry.MM3_PER_CC
+    deck_volume_cc = geometry.disc_volume_cc(bore_mm, deck_mm)
     total_cc = geometry.clearance_volume_cc(
-        chamber_cc, gasket_cc, deck_cc, counted(dish_cc), counted(dome_cc), counted(crevice_cc)
+        chamber_cc,
+        gasket_volume_cc,
+        deck_volume_cc,
+        counted(dish_cc),
+        counted(dome_cc),
+        counted(crevice_cc),
     )
-    return Parts(gasket_cc, deck_cc, total_cc)
+    return Parts(gasket_volume_cc, deck_volume_cc, total_cc)
 
 
 def gasket_rules(gasket: str, bore: str, area: str) -> tuple[Rule, ...]:

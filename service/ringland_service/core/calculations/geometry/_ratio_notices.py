@@ -33,7 +33,7 @@ def _apart(_: Any, outputs: Any) -> Any:
 
 
 def _incomplete_parts(inputs: Any, outputs: Any) -> bool:
-    return inputs.chamber_cc is not None and outputs.gasket_cc is None
+    return inputs.chamber_cc is not None and outputs.gasket_volume_cc is None
 
 
 def _parts_inside_fill(inputs: Any, _: Any) -> bool:
@@ -42,11 +42,13 @@ def _parts_inside_fill(inputs: Any, _: Any) -> bool:
 
 
 def _flat_crown(inputs: Any, outputs: Any) -> bool:
-    return outputs.gasket_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
+    return (
+        outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
+    )
 
 
 def _no_crevice(inputs: Any, outputs: Any) -> bool:
-    return outputs.gasket_cc is not None and _ways.crevice_cc(inputs) is None
+    return outputs.gasket_volume_cc is not None and _ways.crevice_cc(inputs) is None
 
 
 def _wide_gasket(inputs: Any, _: Any) -> Any:

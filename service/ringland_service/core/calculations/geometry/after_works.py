@@ -91,7 +91,7 @@ WHOLE = ("clearance_cc", "compression_ratio.clearance_cc")
 
 def _whole_will_do(known: Known, whole: str) -> bool:
     """Return whether all is known that the works change besides, and no part would be exacter."""
-    if whole != WHOLE[0] and "compression_ratio.deck_cc" in known:
+    if whole != WHOLE[0] and "compression_ratio.deck_volume_cc" in known:
         return False
     if (new_bore(known) is not None or "new_deck_mm" in known) and "deck_mm" not in known:
         return False

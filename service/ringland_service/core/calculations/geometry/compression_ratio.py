@@ -102,7 +102,7 @@ class Outputs:
         source=GEOMETRY,
         default=None,
     )
-    gasket_cc: Number | None = result(
+    gasket_volume_cc: Number | None = result(
         "volume in the head gasket",
         kind=kinds.VOLUME,
         decimals=2,
@@ -110,7 +110,7 @@ class Outputs:
         source=GEOMETRY,
         default=None,
     )
-    deck_cc: Number | None = result(
+    deck_volume_cc: Number | None = result(
         "volume between crown edge and deck; negative for a piston proud of it",
         kind=kinds.VOLUME,
         decimals=2,
@@ -213,8 +213,8 @@ def compute(inputs: Inputs) -> Outputs:
     return Outputs(
         swept_cc=swept_cc,
         gasket_opening_mm2=opening_mm2,
-        gasket_cc=None if parts is None else parts.gasket_cc,
-        deck_cc=None if parts is None else parts.deck_cc,
+        gasket_volume_cc=None if parts is None else parts.gasket_volume_cc,
+        deck_volume_cc=None if parts is None else parts.deck_volume_cc,
         crevice_counted_cc=None if parts is None else _ways.crevice_cc(inputs),
         clearance_cc=clearance_cc,
         compression_ratio=geometry.compression_ratio(swept_cc, clearance_cc),

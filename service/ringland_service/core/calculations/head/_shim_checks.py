@@ -4,8 +4,6 @@ from collections.abc import Callable
 
 from ringland_service.core.calculations.head._shim_inputs import Inputs
 from ringland_service.core.calculations.head._shim_jobs import (
-    BUCKET,
-    FINGER,
     in_range,
     jobs,
     pieces,
@@ -13,6 +11,7 @@ from ringland_service.core.calculations.head._shim_jobs import (
 from ringland_service.core.calculations.head._shim_results import Outputs
 from ringland_service.core.calculations.head._shim_rows import ALL_TAKEN, NONE_FITS
 from ringland_service.core.declare import Check, Notice, Rule
+from ringland_service.core.engines.choices import BUCKETS, SHIM_UNDER_FINGER, SHIMS
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import Limit
 
@@ -182,9 +181,15 @@ RULES = (
     ),
     Rule(
         ("stem_movement_per_lash",),
-        lambda i: i.gear == BUCKET and abs(i.stem_movement_per_lash - 1.0) > ROUNDING_MM,
+        lambda i: i.adjuster in BUCKETS and abs(i.stem_movement_per_lash - 1.0) > ROUNDING_MM,
         "under a bucket the shim moves as the lash does: 1",
-        "1, or gear finger_or_rocker",
+        "1, or adjuster shim_under_finger",
+    ),
+    Rule(
+        ("adjuster",),
+        lambda i: i.adjuster not in SHIMS,
+        "this lash is not set by a shim",
+        "lash-screw for a screw; hydraulic adjusters and ground stems take no shim",
     ),
 )
 
@@ -251,7 +256,9 @@ NOTICES = (
     Notice(
         "finger_moves_otherwise",
         "stem_movement_per_lash",
-        lambda i, _: i.gear == FINGER and abs(i.stem_movement_per_lash - 1.0) <= ROUNDING_MM,
+        lambda i, _: (
+            i.adjuster == SHIM_UNDER_FINGER and abs(i.stem_movement_per_lash - 1.0) <= ROUNDING_MM
+        ),
         "under a finger or rocker the shim seldom moves as the measured lash does: the maker's "
         "sheet gives the movement",
     ),

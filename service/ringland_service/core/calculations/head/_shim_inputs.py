@@ -2,7 +2,6 @@
 
 import numpy as np
 
-from ringland_service.core.calculations.head._shim_jobs import BUCKET, GEAR
 from ringland_service.core.calculations.head._shims import picks
 from ringland_service.core.declare import (
     choice,
@@ -15,6 +14,7 @@ from ringland_service.core.declare import (
     records,
     text,
 )
+from ringland_service.core.engines.choices import ADJUSTER, SHIM_OVER_BUCKET
 from ringland_service.core.quantities import valves as sizes
 
 MEASURED = "cold, cam on its base circle, decompressor off, feeler"
@@ -79,7 +79,9 @@ class Inputs:
         exact=True,
         default=None,
     )
-    gear: str = choice("what the shim sits under", GEAR, example=BUCKET, default=BUCKET)
+    adjuster: str = choice(
+        "how the lash is set", ADJUSTER, example=SHIM_OVER_BUCKET, default=SHIM_OVER_BUCKET
+    )
     stem_movement_per_lash: float = number(
         "movement at the shim per unit of measured lash: 1 for a bucket",
         low=0.4,

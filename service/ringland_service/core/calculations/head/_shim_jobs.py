@@ -5,11 +5,6 @@ from dataclasses import dataclass
 from ringland_service.core.calculations.head._shim_shapes import Choice, OneValve, Shims, Valves
 from ringland_service.core.metrology.conformity import at_most
 
-BUCKET, FINGER = "bucket", "finger_or_rocker"
-GEAR: dict[str, str] = {
-    BUCKET: "bucket: the shim moves as the lash does",
-    FINGER: "finger or rocker between cam and valve",
-}
 ONE_VALVE = "valve"
 # In the choice held: in range as found, the valve keeps its shim, which no other one gets.
 LEFT = -2

@@ -1,7 +1,8 @@
 """The verdicts on a sunk valve, what the figures must agree with, and what is warned of."""
 
-from ringland_service.core.calculations.head._sink_fields import HYDRAULIC, Inputs, Outputs
+from ringland_service.core.calculations.head._sink_fields import Inputs, Outputs
 from ringland_service.core.declare import Check, Notice, Rule
+from ringland_service.core.engines.choices import HYDRAULIC
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Truth
 
@@ -85,7 +86,7 @@ RULES = (
         "lash_target_mm",
         "lash_shim_mm",
         "the shim needed takes the shim fitted",
-        "give old_shim too",
+        "give shim too",
     ),
     _alone(
         "valve_head_diameter_mm",

@@ -1,16 +1,12 @@
 """What a sunk valve is worked out from, and what is answered."""
 
 from ringland_service.core.declare import choice, count, kinds, number, quantity, record, result
+from ringland_service.core.engines.choices import ADJUSTER, SHIM_OVER_BUCKET
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import valves as sizes
 from ringland_service.core.tables.sources import cited
 
-HYDRAULIC = "hydraulic"
-ADJUSTER: dict[str, str] = {
-    "shim_or_screw": "by shim or screw: there is lash",
-    HYDRAULIC: "hydraulic: there is none",
-}
 DIFFERENCE = "difference of two lengths"
 RATIO = cited("{heywood_ratio}")
 
@@ -27,8 +23,8 @@ class Inputs:
     sink_now_mm: Number | None = quantity(
         sizes.SINK, "sink that was there before this work", example=0.1, default=None
     )
-    adjuster: str = choice(
-        "how the lash is set", ADJUSTER, example="shim_or_screw", default="shim_or_screw"
+    adjuster: str | None = choice(
+        "how the lash is set", ADJUSTER, example=SHIM_OVER_BUCKET, default=None
     )
     lash_found_mm: Number | None = quantity(
         sizes.LASH, "lash before the work, cold", example=0.25, default=None

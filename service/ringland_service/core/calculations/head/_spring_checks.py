@@ -81,7 +81,7 @@ CHECKS = (
     ),
     Check(
         "spring_lean",
-        "lean_deg",
+        "lean_angle_deg",
         "lean of the spring",
         "on a flat plate against a square, turned all round, the largest gap at the top coil",
         _lean,

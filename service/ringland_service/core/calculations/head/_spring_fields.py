@@ -133,7 +133,7 @@ class Outputs:
         source="arithmetic",
         default=None,
     )
-    lean_deg: Number | None = result(
+    lean_angle_deg: Number | None = result(
         "lean of the spring",
         kind=kinds.ANGLE,
         decimals=2,

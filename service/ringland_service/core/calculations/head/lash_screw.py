@@ -15,15 +15,11 @@ from ringland_service.core.declare import (
     record,
     result,
 )
+from ringland_service.core.engines.choices import ADJUSTER, SCREW_AT_CAM, SCREW_AT_VALVE, SCREWS
 from ringland_service.core.formulas import lash
 from ringland_service.core.numbers import Number, Token, Truth
 from ringland_service.core.quantities import valves as sizes
 
-AT_VALVE, AT_CAM = "valve_end", "cam_end"
-SCREW_AT: dict[str, str] = {
-    AT_VALVE: "at the valve's end of the rocker",
-    AT_CAM: "at the cam's or pushrod's end of the rocker",
-}
 IN, OUT, NONE = "in", "out", "none"
 SENSE: dict[str, str] = {
     IN: "in: clockwise on a right-hand screw; it takes lash away",
@@ -44,7 +40,7 @@ class Inputs:
     )
     target_mm: Number = quantity(sizes.LASH, "lash wanted at the valve, cold", example=0.08)
     screw_pitch_mm: Number = quantity(sizes.SCREW_PITCH, "pitch of the adjusting screw")
-    screw_at: str = choice("which end of the rocker the screw is on", SCREW_AT, example=AT_VALVE)
+    adjuster: str = choice("how the lash is set", ADJUSTER, example=SCREW_AT_VALVE)
     rocker_ratio: Number | None = number(
         "ratio of the rocker, valve : cam",
         low=0.7,
@@ -70,13 +66,13 @@ class Outputs:
     turn_fraction: Number = result(
         "turn of the screw in turns",
         decimals=2,
-        basis="found − lash_wanted, without sign, over screw_pitch; over rocker_ratio too "
+        basis="found − target, without sign, over screw_pitch; over rocker_ratio too "
         "where the screw is at the cam's or pushrod's end",
         source=THREAD,
     )
     turn_sense: Token = result(
         "which way, a right-hand screw",
-        basis="in where found is above lash_wanted, out where it is below",
+        basis="in where found is above target, out where it is below",
         source=THREAD,
         choices=SENSE,
     )
@@ -94,7 +90,7 @@ def compute(inputs: Inputs) -> Outputs:
     """Turn the screw by what the lash is off."""
     i = inputs
     ratio: Number = 1.0
-    if i.screw_at == AT_CAM and i.rocker_ratio is not None:
+    if i.adjuster == SCREW_AT_CAM and i.rocker_ratio is not None:
         ratio = i.rocker_ratio
     turns = lash.screw_turn_fraction(i.found_mm, i.target_mm, i.screw_pitch_mm, ratio)
     cam = None
@@ -140,10 +136,16 @@ CALCULATION = Calculation(
     ),
     rules=(
         Rule(
-            ("screw_at",),
-            lambda i: i.screw_at == AT_CAM and i.rocker_ratio is None,
+            ("adjuster",),
+            lambda i: i.adjuster == SCREW_AT_CAM and i.rocker_ratio is None,
             "a screw at the cam's end moves the valve by the rocker's ratio",
             "give rocker_ratio, valve : cam",
+        ),
+        Rule(
+            ("adjuster",),
+            lambda i: i.adjuster not in SCREWS,
+            "this lash is not set by a screw",
+            "lash-shim for a shim; hydraulic adjusters and ground stems have no screw",
         ),
     ),
     notices=(

@@ -15,7 +15,7 @@ def compute(inputs: Inputs) -> Outputs:
         lost = springs.loss_percent(i.free_length_new_mm, i.free_length_mm)
     lean = None
     if i.lean_mm is not None and i.free_length_mm is not None:
-        lean = springs.lean_deg(i.lean_mm, i.free_length_mm)
+        lean = springs.lean_angle_deg(i.lean_mm, i.free_length_mm)
     open_mm = _open_mm(i)
     return Outputs(
         open_length_mm=open_mm,
@@ -23,7 +23,7 @@ def compute(inputs: Inputs) -> Outputs:
         if open_mm is None or i.coil_bind_length_mm is None
         else springs.coil_bind_margin_mm(open_mm, i.coil_bind_length_mm),
         free_length_loss_pct=lost,
-        lean_deg=lean,
+        lean_angle_deg=lean,
         **_of_loads(i, open_mm),
         **_of_wire(i),
     )

@@ -194,7 +194,7 @@ AFTER_DECISION = (
         part="parts_to_order",
         calculation=parts_to_order.CALCULATION,
         purpose="what must be ordered",
-        sources={"way": (DECISION,), "piston_size": PISTON},
+        sources={"way": (DECISION,), "piston": PISTON},
         when=begun(DECISION),
     ),
     Step(

@@ -95,7 +95,6 @@ Valve = partial_record(
         (
             "sink_cut_mm",
             "sink_now_mm",
-            "adjuster",
             "lash_found_mm",
             "ratio_lash_per_stem_rise",
             "thinnest_shim_mm",
@@ -120,7 +119,7 @@ Lash = partial_record(
             "lash_low_mm",
             "lash_high_mm",
             "target_mm",
-            "gear",
+            "adjuster",
             "stem_movement_per_lash",
             "shims_mm",
             "use_shims_taken_out",
@@ -133,7 +132,6 @@ Lash = partial_record(
         lash_screw.CALCULATION.inputs,
         (
             "screw_pitch_mm",
-            "screw_at",
             "rocker_ratio",
             "pad_worn_hollow",
         ),

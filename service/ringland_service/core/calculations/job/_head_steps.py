@@ -1,5 +1,8 @@
 """The parts of a job on squish and ratio, the head and its valves."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from ringland_service.core.calculations.decision.cylinder_steps import begun
 from ringland_service.core.calculations.engine_tests.compression_steps import CLEARANCE
 from ringland_service.core.calculations.geometry import after_works as works
@@ -15,6 +18,7 @@ from ringland_service.core.calculations.head import (
     valve_spring,
 )
 from ringland_service.core.declare import Step
+from ringland_service.core.engines.choices import SCREWS
 
 SWEPT = ("compression_ratio.swept_cc",)
 
@@ -32,6 +36,15 @@ SQUISH = Step(
         "transfer_duration_after_deg": f"{works.PORTS}.transfer_duration_deg",
     },
 )
+
+
+def _by_screw(known: Mapping[str, Any]) -> bool:
+    """Return whether the lash is set by a screw: said, or a screw is described."""
+    if "adjuster" in known:
+        return known["adjuster"] in SCREWS
+    return "screw_pitch_mm" in known
+
+
 HEAD = (
     Step(
         part="flatness",
@@ -74,7 +87,12 @@ HEAD = (
         part="valve_sink",
         calculation=valve_sink.CALCULATION,
         purpose="what seat cutting does to lash, spring and chamber",
-        sources={"clearance_cc": CLEARANCE, "swept_cc": SWEPT},
+        sources={
+            "clearance_cc": CLEARANCE,
+            "swept_cc": SWEPT,
+            "lash_target_mm": ("target_mm",),
+            "lash_shim_mm": ("shim_mm",),
+        },
         when=begun("sink_cut_mm"),
         gives_way={"ratio_after": works.RATIO_AFTER["ratio_after"]},
     ),
@@ -88,13 +106,13 @@ HEAD = (
         part="lash_shim",
         calculation=lash_shim.CALCULATION,
         purpose="which shim goes in",
-        when=begun("found_mm", "valves"),
+        when=lambda known: begun("found_mm", "valves")(known) and not _by_screw(known),
     ),
     Step(
         part="lash_screw",
         calculation=lash_screw.CALCULATION,
         purpose="how far the adjuster turns",
-        when=begun("found_mm", "screw_pitch_mm"),
+        when=_by_screw,
     ),
     Step(
         part="cam_check",

@@ -27,7 +27,7 @@ class About:
 
     job: str | None = text("job number", example="26-014", longest=60, default=None)
     machine: str | None = text("machine", example="orchard pump", longest=120, default=None)
-    complaint: str | None = text(
+    owner_says: str | None = text(
         "what the owner says", example="smokes, hard to start", longest=400, default=None
     )
     notes: str | None = text(

@@ -91,7 +91,7 @@ Oil = partial_record(
             "level_read_alike",
             "overfilled",
             "fuel_in_oil",
-            ("not_run_in_yet", "running_in"),
+            "not_run_in_yet",
         ),
     ),
 )

@@ -49,7 +49,7 @@ TESTS = (
         part="oil_use",
         calculation=oil_use.CALCULATION,
         purpose="whether the engine uses more oil than it should",
-        sources={"fuel_l": ("fuel_used_l",), "running_in": ("not_run_in_yet",)},
+        sources={"fuel_l": ("fuel_used_l",)},
         when=begun("added_ml"),
     ),
 )

@@ -137,7 +137,7 @@ Clocking = partial_record(
         CLOCKING,
         (
             "zero_and_sense",
-            "thrust_axis_deg",
+            "thrust_axis_angle_deg",
             "gaps",
             "ring_pins",
             "ring_count",

@@ -33,7 +33,7 @@ class Candidate:
 
 def candidates(i: Any) -> tuple[Candidate, ...]:
     """Return the pistons as offered, each with its bores, its margin and its outcome."""
-    return tuple(_candidate(i, offered.mark, offered.piston_size_mm) for offered in i.pistons)
+    return tuple(_candidate(i, offered.mark, offered.size_mm) for offered in i.pistons)
 
 
 def _candidate(i: Any, mark: str, piston_size_mm: float) -> Candidate:

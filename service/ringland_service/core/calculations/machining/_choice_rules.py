@@ -17,15 +17,13 @@ def _not_offered_for_this_bore(i: Any) -> bool:
     low, high = OFFERED_MM
     nominal = i.nominal_bore_mm
     return nominal is not None and any(
-        beyond(nominal + low, one.piston_size_mm) or beyond(one.piston_size_mm, nominal + high)
+        beyond(nominal + low, one.size_mm) or beyond(one.size_mm, nominal + high)
         for one in i.pistons
     )
 
 
 def _far_from_clean_up(i: Any) -> bool:
-    return any(
-        beyond(abs(p.piston_size_mm - i.clean_up_mm), MOST_FROM_CLEAN_UP_MM) for p in i.pistons
-    )
+    return any(beyond(abs(p.size_mm - i.clean_up_mm), MOST_FROM_CLEAN_UP_MM) for p in i.pistons)
 
 
 def _same_mark(i: Any) -> bool:
@@ -36,7 +34,7 @@ def _same_mark(i: Any) -> bool:
 def _off_mark(i: Any, _: Any) -> bool:
     nominal, clearance = i.nominal_bore_mm, i.clearance_target_mm
     return nominal is not None and any(
-        off_its_mark(one.mark, one.piston_size_mm, nominal, clearance) for one in i.pistons
+        off_its_mark(one.mark, one.size_mm, nominal, clearance) for one in i.pistons
     )
 
 

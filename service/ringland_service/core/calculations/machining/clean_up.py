@@ -117,7 +117,7 @@ class Outputs:
         basis="as given, else 1: all on one side, the safe figure",
         source=NO_SOURCE,
     )
-    score_mm: float | None = result(
+    score_diameter_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",
         kind=kinds.LENGTH,
         decimals=3,
@@ -168,7 +168,7 @@ def compute(inputs: Inputs) -> Outputs:
         symmetric_mm=largest,
         one_sided_mm=one_sided,
         wear_side_share_used=share,
-        score_mm=max(each) if each else None,
+        score_diameter_mm=max(each) if each else None,
         score_diameters_mm=each or None,
     )
 

@@ -48,7 +48,7 @@ class Offered:
         example="+0.50 mm",
         longest=40,
     )
-    piston_size_mm: float = quantity(
+    size_mm: float = quantity(
         lengths.PISTON,
         "the piston as measured across the thrust axis, at the maker's height",
         example=68.461,

@@ -1,16 +1,14 @@
 """What an engine is, and what it was tested under: the vocabularies that calculations share."""
 
-from typing import Any
-
-import numpy as np
-
 from ringland_service.core.declare import Notice, Rule, Unjudged
+from ringland_service.core.engines._shapes import Air
 from ringland_service.core.engines.choices import OVERHEAD, PORTS, SIDE_VALVE
 from ringland_service.core.engines.choices import VALVE_GEAR as VALVE_GEAR
 from ringland_service.core.engines.materials import BORE_KINDS, UNKNOWN
 from ringland_service.core.formulas import air
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 
 CYCLE: dict[str, str] = {"four_stroke": "four-stroke", "two_stroke": "two-stroke"}
 STARTER: dict[str, str] = {"electric": "electric", "kick": "kick", "rope": "rope"}
@@ -35,6 +33,7 @@ DECOMPRESSOR_STATE: dict[str, str] = {
     UNKNOWN: "not known",
 }
 BORE_KIND: dict[str, str] = BORE_KINDS
+# An engine of each cycle can have these; one whose valve gear is not known fits both.
 VALVE_GEAR_OF: dict[str, tuple[str, ...]] = {
     "four_stroke": (OVERHEAD, SIDE_VALVE),
     "two_stroke": (PORTS,),
@@ -111,7 +110,7 @@ def decompressor_uncertain(kind: str | None, state: str | None) -> bool:
     return kind != "none" and state not in (*CERTAIN_STATES, ACTIVE)
 
 
-def air_here_kpa(inputs: Any) -> Number:
+def air_here_kpa(inputs: Air) -> Number:
     """Return the absolute air pressure where the test was made [kPa]: the one truth of a record."""
     return air_pressure_here_kpa(
         inputs.altitude_m, inputs.air_pressure_kpa_abs, inputs.weather_report_kpa_abs
@@ -174,31 +173,33 @@ ENGINE_RULES: tuple[Rule, ...] = (
 )
 
 
-def _neither(i: Any, _: Any) -> bool:
+def _neither(i: Air, _: object) -> bool:
     return i.altitude_m is None and i.air_pressure_kpa_abs is None
 
 
-def _both(i: Any, _: Any) -> bool:
+def _both(i: Air, _: object) -> bool:
     return i.altitude_m is not None and i.air_pressure_kpa_abs is not None
 
 
-def _apart(i: Any, outputs: Any) -> Any:
-    if not _both(i, outputs):
+def _apart(i: Air, _: object) -> Truth:
+    if i.altitude_m is None or i.air_pressure_kpa_abs is None:
         return False
-    apart = np.abs(i.air_pressure_kpa_abs - air.altitude_pressure_kpa(i.altitude_m))
+    apart = absolute(i.air_pressure_kpa_abs - air.altitude_pressure_kpa(i.altitude_m))
     return apart > MOST_WEATHER_KPA
 
 
-def _report_alone(i: Any, _: Any) -> bool:
+def _report_alone(i: Air, _: object) -> bool:
     return i.weather_report_kpa_abs is not None and _neither(i, _)
 
 
-def _two_pressures(i: Any) -> Any:
+def _two_pressures(i: Air) -> Truth:
     """Return whether report and spot reading do not agree, or cannot be compared."""
-    if i.altitude_m is None:
+    spot_kpa, at_sea_level_kpa = i.air_pressure_kpa_abs, i.weather_report_kpa_abs
+    if i.altitude_m is None or spot_kpa is None or at_sea_level_kpa is None:
         return True
-    report_kpa = air.altitude_pressure_kpa(i.altitude_m, i.weather_report_kpa_abs)
-    return beyond(abs(i.air_pressure_kpa_abs - report_kpa), REPORT_KPA)
+    report_kpa = air.altitude_pressure_kpa(i.altitude_m, at_sea_level_kpa)
+    apart: Truth = beyond(absolute(spot_kpa - report_kpa), REPORT_KPA)
+    return apart
 
 
 AIR_PRESSURE_RULES: tuple[Rule, ...] = (

@@ -1,15 +1,19 @@
 """A bore survey as it is written down: depths, and the bore on two axes at each."""
 
 import itertools
-from typing import Any, cast
+from collections.abc import Sequence
+from typing import TypeAlias, cast
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ringland_service.core.declare import readings, record
 from ringland_service.core.numbers import Column, Number
 from ringland_service.core.quantities import lengths
 
 Gaps = tuple[float | None, ...]
+# Of one survey; of one whose ends or depths are columns a column of counts.
+Count: TypeAlias = np.int_ | NDArray[np.int_]
 # Depths that differ by less are one depth: no gauge is held closer (common practice, no source).
 SAME_DEPTH_MM = 0.05
 # What a conversion of units may move a depth by; it must not drop a reading.
@@ -67,9 +71,9 @@ def depth_without_reading(survey: Survey) -> bool:
     return any(pin is None and thrust is None for pin, thrust in pairs)
 
 
-def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> Any:
+def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> NDArray[np.bool_]:
     """Return which depths lie between two depths, both included; a row for each row of a column."""
-    within: Any = np.ones(depths_mm.shape, dtype=bool)
+    within: NDArray[np.bool_] = np.ones(depths_mm.shape, dtype=bool)
     if from_mm is not None:
         within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis] - ROUNDING_MM)
     if to_mm is not None:
@@ -77,9 +81,10 @@ def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> 
     return within
 
 
-def depths_between(survey: Survey, from_mm: Number | None, to_mm: Number | None) -> Any:
+def depths_between(survey: Survey, from_mm: Number | None, to_mm: Number | None) -> Count:
     """Return how many surveyed depths lie between two depths, both included; None is open."""
-    return np.sum(_within(np.array(survey.depth_mm), from_mm, to_mm), axis=-1)
+    count: Count = np.sum(_within(np.array(survey.depth_mm), from_mm, to_mm), axis=-1)
+    return count
 
 
 def _read(survey: Survey) -> tuple[Column, Column]:
@@ -93,9 +98,10 @@ def _read(survey: Survey) -> tuple[Column, Column]:
     return _side_by_side([depth for depth, _ in read]), _side_by_side([bore for _, bore in read])
 
 
-def _side_by_side(values: list[Any]) -> Column:
+def _side_by_side(values: Sequence[Number]) -> Column:
     """Return numbers as one array; of columns among them each row, readings along the last axis."""
     if np.ndarray in set(map(type, values)):
+        # A column in one place makes rows of all: the other readings stay the same in each.
         return np.stack(np.broadcast_arrays(*values), axis=-1)
     return np.array(values)
 
@@ -115,6 +121,7 @@ def largest_between_mm(survey: Survey, from_mm: Number | None, to_mm: Number | N
         Diameter; -inf where no reading lies there [mm].
     """
     depths, bores = _read(survey)
+    # Not by selection: in a column each row may have other depths within the ends.
     inside = np.where(_within(depths, from_mm, to_mm), bores, -np.inf)
     return cast(Number, np.max(inside, axis=-1, initial=-np.inf))
 

@@ -291,13 +291,3 @@ TEMPERATURE_UNCERTAINTY = QuantityType(
     2.0,
     1,
 )
-HOSE_VOLUME = QuantityType(
-    "hose_volume",
-    kinds.VOLUME,
-    0,
-    100,
-    "room in a gauge's hose and adaptor up to the check valve",
-    2.4,
-    1,
-    instrument="rule, 1 mm: π/4·d²·L",
-)

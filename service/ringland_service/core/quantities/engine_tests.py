@@ -216,3 +216,13 @@ OIL_ADDED = QuantityType(
 FUEL_USED = QuantityType(
     "fuel_used", kinds.FUEL, 0.1, 20000, "fuel used meanwhile", 41.0, 1, instrument="pump, 0.1 L"
 )
+HOSE_VOLUME = QuantityType(
+    "hose_volume",
+    kinds.VOLUME,
+    0,
+    100,
+    "room in a gauge's hose and adaptor up to the check valve",
+    2.4,
+    1,
+    instrument="rule, 1 mm: π/4·d²·L",
+)

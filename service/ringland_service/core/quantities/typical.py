@@ -10,12 +10,12 @@ reading: it has none.
 import math
 import re
 from functools import cache
-from typing import Any
 
 import numpy as np
 
 from ringland_service.core.declare.fields import QuantityType
 from ringland_service.core.metrology.instruments import ROOT3, TYPICAL
+from ringland_service.core.numbers import Number
 
 # The last figure of the first instrument named, the smaller where two bound it: "0.1 to 1 N.m".
 _FIGURE = re.compile(
@@ -32,7 +32,7 @@ _FACTORS = {
 }
 
 
-def typical_uncertainty(of: QuantityType, value: Any) -> Any:
+def typical_uncertainty(of: QuantityType, value: Number) -> Number | None:
     """Return the expanded uncertainty (k = 2) of a usual reading, in the canonical unit.
 
     Parameters
@@ -81,7 +81,7 @@ def _tabled(instrument: str, kind: str) -> tuple[float, float]:
             parts = (
                 row.get("max_permissible_error", 0.0) / ROOT3,
                 row.get("zero_setting_error", 0.0) / ROOT3,
-                row.get("repeat", 0.0),
+                row.get("repeatability", 0.0),
                 row.get("resolution", 0.0) / (2.0 * ROOT3),
             )
             return math.hypot(*parts), row.get("relative_error", 0.0) / ROOT3

@@ -3,11 +3,12 @@
 import itertools
 import math
 from collections.abc import Iterable, Sequence
-from typing import Any
+from typing import Protocol
 
 from ringland_service.core.declare import Rule, choice, quantity, record, text
 from ringland_service.core.formulas.clocking import arc_mm, separation_deg, to_axis_deg
 from ringland_service.core.metrology.limits import LIMITS
+from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import assembly as quantities
 
 GAP_KIND: dict[str, str] = {
@@ -24,6 +25,7 @@ COMPRESSION_DEG: dict[int, tuple[float, ...]] = {
 EXPANDER_DEG: dict[int, float] = {1: 225.0, 2: 135.0, 3: 105.0}
 # Rails either side of the expander, else across from it: offsets from its gap.
 RAIL_OFFSETS_DEG: tuple[tuple[float, float], ...] = ((-40, 40), (-60, 60), (160, 200), (120, 240))
+# A gap just at its limit must not fall below it in the last digit of a conversion.
 TOLERANCE = 1e-9
 
 
@@ -34,6 +36,15 @@ class Gap:
     name: str = text("name of the ring", example="top", longest=30)
     kind: str = choice("kind of ring", GAP_KIND, example="compression")
     angle_deg: float = quantity(quantities.ROUND_THE_BORE, "where its gap stands", example=45.0)
+
+
+class Piston(Protocol):
+    """What the places of the gaps read of the inputs, besides the limits of the request."""
+
+    @property
+    def bore_mm(self) -> Number: ...
+    @property
+    def thrust_axis_angle_deg(self) -> Number: ...
 
 
 def gap(name: str, kind: str, angle_deg: float) -> Gap:
@@ -62,19 +73,20 @@ def nearest_axis_deg(gaps: Iterable[Gap], thrust_axis_angle_deg: float) -> float
     return min(angles, default=None)
 
 
-def least(i: Any, name: str) -> float:
+def least(i: Piston, name: str) -> float:
     """Return the least that is asked for: the request's own limit, else the common one."""
     own: float | None = getattr(i, f"own_{name}")
     return float(own if own is not None else LIMITS[f"ring_clocking.{name}"].low or 0.0)
 
 
-def violations(i: Any, gaps: Sequence[Gap]) -> list[str]:
+def violations(i: Piston, gaps: Sequence[Gap]) -> list[str]:
     """Return what stands too near to what, in words."""
     compression, rails = of_kind(gaps, "compression"), of_kind(gaps, "rail")
     expanders = of_kind(gaps, "expander")
     found = _too_near(itertools.combinations(compression, 2), least(i, "gap_separation"))
-    found += _at_axis(compression, i.thrust_axis_angle_deg, least(i, "gap_to_axis"))
-    found += _short_arcs(itertools.product(rails, expanders), i.bore_mm, least(i, "rail_arc"))
+    found += _at_axis(compression, float(i.thrust_axis_angle_deg), least(i, "gap_to_axis"))
+    to_expander = itertools.product(rails, expanders)
+    found += _short_arcs(to_expander, float(i.bore_mm), least(i, "rail_arc"))
     found += _too_near(itertools.product(rails, compression), least(i, "rail_to_gap"))
     return found
 
@@ -109,13 +121,13 @@ def _short_arcs(pairs: Iterable[tuple[Gap, Gap]], bore_mm: float, floor_mm: floa
     ]
 
 
-def proposed_deg(i: Any, gaps: Sequence[Gap]) -> tuple[float, ...] | None:
+def proposed_deg(i: Piston, gaps: Sequence[Gap]) -> tuple[float, ...] | None:
     """Return places for the gaps that break no limit, in their order; None where none is known."""
     count = len(of_kind(gaps, "compression"))
     if count not in COMPRESSION_DEG:
         return None
     for offsets in RAIL_OFFSETS_DEG:
-        moved = _placed(gaps, i.thrust_axis_angle_deg, count, offsets)
+        moved = _placed(gaps, float(i.thrust_axis_angle_deg), count, offsets)
         if not violations(i, moved):
             return tuple(one.angle_deg for one in moved)
     return None
@@ -136,8 +148,8 @@ def _placed(
     return [gap(one.name, one.kind, a) for one, a in zip(gaps, angles, strict=True)]
 
 
-def _too_many(i: Any) -> bool:
-    return len(of_kind(i.gaps, "expander")) > 1 or len(of_kind(i.gaps, "rail")) > 2
+def _too_many(gaps: Sequence[Gap]) -> bool:
+    return len(of_kind(gaps, "expander")) > 1 or len(of_kind(gaps, "rail")) > 2
 
 
 RULES = (
@@ -149,7 +161,7 @@ RULES = (
     ),
     Rule(
         ("gaps",),
-        _too_many,
+        lambda i: _too_many(i.gaps),
         "more than one expander or two rails",
         "one piston's rings: an oil ring has one expander and two rails",
     ),

@@ -1,7 +1,6 @@
 """Two-stroke ring pins against the port windows."""
 
 from collections.abc import Sequence
-from typing import Any
 
 from ringland_service.core.declare import Rule, quantity, record, text
 from ringland_service.core.formulas.clocking import separation_deg
@@ -56,25 +55,26 @@ def to_edge_deg(one: Pin, windows: Sequence[Window]) -> float:
     return min(float(separation_deg(one.pin_angle_deg, edge)) for edge in edges)
 
 
-def _pin_in_window(i: Any) -> bool:
-    return any(inside(one.pin_angle_deg, of) for one in i.ring_pins for of in i.port_windows)
+def _pin_in_window(pins: Sequence[Pin], windows: Sequence[Window]) -> bool:
+    return any(inside(one.pin_angle_deg, of) for one in pins for of in windows)
 
 
-def _no_width(i: Any) -> bool:
-    widths = [width_deg(of) for of in i.port_windows]
+def _no_width(windows: Sequence[Window]) -> bool:
+    widths = [width_deg(of) for of in windows]
     return any(width <= ONE_PLACE_DEG or beyond(width, HALF_TURN_DEG) for width in widths)
 
 
 RULES = (
     Rule(
         ("port_windows",),
-        _no_width,
+        lambda i: _no_width(i.port_windows),
         "a port window is nothing or more than half the bore wide",
         "from and to in the sense of the angles, such as 28 to 62, or -12 to 12 across the zero",
     ),
     Rule(
         ("ring_pins", "port_windows"),
-        lambda i: not _no_width(i) and _pin_in_window(i),
+        # A window without a width is refused above, in words of its own.
+        lambda i: not _no_width(i.port_windows) and _pin_in_window(i.ring_pins, i.port_windows),
         "a ring pin stands in a port window: the ring would catch",
         "zero and sense the same for pins and windows; else these are not the parts of one engine",
     ),

@@ -1,70 +1,62 @@
 """Which sizes of the thread and which nut factor an answer on torque rests on."""
 
-from typing import Any
-
+from ringland_service.core.calculations.assembly._torque_inputs import Inputs
 from ringland_service.core.declare import Figure, Rule
 from ringland_service.core.declare.usual import Usual
 from ringland_service.core.formulas import fasteners, threads
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.numbers import Number
 
-LUBRICANT: dict[str, str] = {
-    "dry": "dry and clean: nut factor 0.20",
-    "oiled": "engine oil: nut factor 0.165, middle of 0.15 to 0.18",
-    "moly_paste": "molybdenum paste: nut factor 0.115, middle of 0.10 to 0.13",
-    "unknown": "not known",
-}
 # Machine-design textbooks.
 NUT_FACTOR: dict[str, float] = {"dry": 0.20, "oiled": 0.165, "moly_paste": 0.115}
 # The coarsest metric threads have a pitch of about a quarter of their diameter.
 COARSEST_SHARE = 0.27
 
 
-def pitch_diameter_mm(i: Any) -> Number | None:
+def pitch_diameter_mm(i: Inputs) -> Number | None:
     """Return the pitch diameter: as given, else of the metric profile [mm]."""
-    if i.thread_pitch_diameter_mm is not None or None in (i.thread_diameter_mm, i.pitch_mm):
-        given: Number | None = i.thread_pitch_diameter_mm
+    given = i.thread_pitch_diameter_mm
+    if given is not None or i.thread_diameter_mm is None or i.pitch_mm is None:
         return given
     return threads.thread_pitch_diameter_mm(i.thread_diameter_mm, i.pitch_mm)
 
 
-def minor_diameter_mm(i: Any) -> Number | None:
+def minor_diameter_mm(i: Inputs) -> Number | None:
     """Return the minor diameter: as given, else of the metric profile [mm]."""
-    if i.thread_minor_diameter_mm is not None or None in (i.thread_diameter_mm, i.pitch_mm):
-        given: Number | None = i.thread_minor_diameter_mm
+    given = i.thread_minor_diameter_mm
+    if given is not None or i.thread_diameter_mm is None or i.pitch_mm is None:
         return given
     return threads.thread_minor_diameter_mm(i.thread_diameter_mm, i.pitch_mm)
 
 
-def stress_area_mm2(i: Any) -> Number | None:
+def stress_area_mm2(i: Inputs) -> Number | None:
     """Return the stress area: as given, else of pitch and minor diameter [mm2]."""
     pitch_diameter, minor_diameter = pitch_diameter_mm(i), minor_diameter_mm(i)
     if i.stress_area_mm2 is not None or pitch_diameter is None or minor_diameter is None:
-        given: Number | None = i.stress_area_mm2
-        return given
+        return i.stress_area_mm2
     return threads.stress_area_mm2(pitch_diameter, minor_diameter)
 
 
-def nut_factor(i: Any) -> Number | None:
+def nut_factor(i: Inputs) -> Number | None:
     """Return the nut factor: as given, else of the frictions, else of the lubricant."""
     if i.nut_factor is not None:
-        given: Number = i.nut_factor
-        return given
-    pitch_diameter = pitch_diameter_mm(i)
-    parts = (i.thread_diameter_mm, i.pitch_mm, pitch_diameter, i.thread_friction, i.head_friction)
-    if pitch_diameter is not None and None not in parts:
+        return i.nut_factor
+    diameter, pitch, pitch_diameter = i.thread_diameter_mm, i.pitch_mm, pitch_diameter_mm(i)
+    thread, head = i.thread_friction, i.head_friction
+    if (
+        diameter is not None
+        and pitch is not None
+        and pitch_diameter is not None
+        and thread is not None
+        and head is not None
+    ):
         return fasteners.nut_factor_of_friction(
-            i.thread_diameter_mm,
-            i.pitch_mm,
-            pitch_diameter,
-            i.thread_friction,
-            i.head_friction,
-            i.bearing_over_thread,
+            diameter, pitch, pitch_diameter, thread, head, i.bearing_over_thread
         )
     return NUT_FACTOR.get(i.lubricant)
 
 
-def torsion_mpa(i: Any, clamp_n: Number | None) -> Number | None:
+def torsion_mpa(i: Inputs, clamp_n: Number | None) -> Number | None:
     """Return the shear stress of tightening, where thread and friction are known [MPa]."""
     pitch_diameter, minor_diameter = pitch_diameter_mm(i), minor_diameter_mm(i)
     if clamp_n is None or pitch_diameter is None or minor_diameter is None:
@@ -110,12 +102,12 @@ RULES = (
 )
 
 
-def _of_frictions(i: Any) -> bool:
+def _of_frictions(i: Inputs) -> bool:
     parts = (i.thread_diameter_mm, i.pitch_mm, i.thread_friction, i.head_friction)
     return i.nut_factor is None and None not in parts
 
 
-def _of_lubricant(i: Any) -> bool:
+def _of_lubricant(i: Inputs) -> bool:
     return i.nut_factor is None and not _of_frictions(i)
 
 

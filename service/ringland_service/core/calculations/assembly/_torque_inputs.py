@@ -1,6 +1,5 @@
 """What torque steps are worked out from: the torque, the wrench, the thread."""
 
-from ringland_service.core.calculations.assembly._thread import LUBRICANT
 from ringland_service.core.declare import (
     choice,
     flag,
@@ -15,6 +14,12 @@ from ringland_service.core.formulas import fasteners
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import assembly as quantities
 
+LUBRICANT: dict[str, str] = {
+    "dry": "dry and clean: nut factor 0.20",
+    "oiled": "engine oil: nut factor 0.165, middle of 0.15 to 0.18",
+    "moly_paste": "molybdenum paste: nut factor 0.115, middle of 0.10 to 0.13",
+    "unknown": "not known",
+}
 USE: dict[str, str] = {
     "reusable": "used again: clamp at most 0.75 of proof",
     "single_use": "for single use: clamp at most 0.90 of proof",

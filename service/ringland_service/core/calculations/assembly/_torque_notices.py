@@ -1,11 +1,13 @@
 """What an answer on torque refuses and warns of, besides the sizes of the thread."""
 
 import itertools
-from typing import Any
+from typing import Protocol
 
+from ringland_service.core.calculations.assembly._torque_inputs import Inputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas.elementary import cosine_deg
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Number, Truth
 
 # Below this share of the wrench's length an adapter reaches back nearly to the hand.
 LEAST_LEVER_SHARE = 0.5
@@ -13,39 +15,51 @@ LEAST_LEVER_SHARE = 0.5
 LEAST_WRENCH_SHARE = 0.2
 
 
-def _stages_wrong(i: Any) -> bool:
+class _Settings(Protocol):
+    """What the notices on the wrench read of the results."""
+
+    @property
+    def stages_nm(self) -> tuple[float, ...]: ...
+    @property
+    def stage_settings_nm(self) -> tuple[float, ...] | None: ...
+
+
+def _stages_wrong(i: Inputs) -> bool:
     fractions = i.stage_fractions
     rising = all(a < b for a, b in itertools.pairwise(fractions))
     return not rising or abs(fractions[-1] - 1.0) > 1e-9
 
 
-def _reaches_back(i: Any) -> Any:
+def _reaches_back(i: Inputs) -> Truth:
+    if i.wrench_length_mm is None:
+        return False
     back_mm = -i.adapter_extension_mm * cosine_deg(i.adapter_angle_deg)
-    return beyond(back_mm, (1.0 - LEAST_LEVER_SHARE) * i.wrench_length_mm)
+    far: Truth = beyond(back_mm, (1.0 - LEAST_LEVER_SHARE) * i.wrench_length_mm)
+    return far
 
 
-def _odd_angle(i: Any, _: Any) -> bool:
+def _odd_angle(i: Inputs, _: object) -> bool:
     return bool(i.adapter_extension_mm > 0 and i.adapter_angle_deg not in (0.0, 90.0))
 
 
-def _too_much_for_wrench(i: Any, outputs: Any) -> bool:
+def _too_much_for_wrench(i: Inputs, outputs: _Settings) -> bool:
     if i.wrench_top_nm is None:
         return False
     return bool(_settings(outputs)[-1] > i.wrench_top_nm)
 
 
-def _too_little_for_wrench(i: Any, outputs: Any) -> bool:
+def _too_little_for_wrench(i: Inputs, outputs: _Settings) -> bool:
     if i.wrench_top_nm is None:
         return False
     return bool(_settings(outputs)[0] < LEAST_WRENCH_SHARE * i.wrench_top_nm)
 
 
-def _settings(outputs: Any) -> tuple[float, ...]:
-    settings: tuple[float, ...] = outputs.stage_settings_nm or outputs.stages_nm
-    return settings
+def _settings(outputs: _Settings) -> tuple[float, ...]:
+    # An adapter is refused without the length of the wrench: without it the setting is the torque.
+    return outputs.stage_settings_nm or outputs.stages_nm
 
 
-def _over_one(value: Any) -> bool:
+def _over_one(value: Number | None) -> bool:
     return value is not None and bool(value > 1.0)
 
 

@@ -11,7 +11,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import running_in
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Truth
 from ringland_service.core.quantities import assembly as quantities
 
 RATIO = "arithmetic of a ratio by volume"
@@ -122,13 +122,13 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _richer_in_oil(inputs: Inputs, _: Outputs) -> object:
+def _richer_in_oil(inputs: Inputs, _: Outputs) -> Truth:
     if inputs.tank_ratio is None:
         return False
     return inputs.ratio < inputs.tank_ratio
 
 
-def _tank_over_oiled(_: Inputs, outputs: Outputs) -> object:
+def _tank_over_oiled(_: Inputs, outputs: Outputs) -> Truth:
     if outputs.fuel_to_bring_tank_to_ratio_ml is None:
         return False
     # A tank at the ratio itself differs in the last digits only.

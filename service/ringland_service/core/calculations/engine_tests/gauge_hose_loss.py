@@ -19,6 +19,7 @@ from ringland_service.core.formulas import cranking, geometry
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.tables.sources import cited
 
 HEYWOOD = cited("{heywood_polytropic}")
@@ -35,7 +36,7 @@ class Inputs:
         quantities.CLEARANCE_VOLUME, "volume above the piston at top dead centre"
     )
     hose_volume_cc: Number = quantity(
-        quantities.HOSE_VOLUME,
+        tests.HOSE_VOLUME,
         "room between the cylinder and the gauge's check valve: hose and bore of the adaptor",
     )
     n: Number = number(

@@ -1,12 +1,17 @@
 """What contradicts the figures of a camshaft, and what its answer warns of."""
 
-from collections.abc import Callable
-from typing import Any
+from collections.abc import Callable, Sequence
+from typing import Protocol
 
+from ringland_service.core.calculations.head._cam_inputs import Inputs
+from ringland_service.core.calculations.head._cam_results import Outputs
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas.camshaft import duration_deg
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.numbers import Number, Truth
 
+# Refused outside the first, warned of outside the second (common practice, no source).
 LIFT_MM, USUAL_LIFT_MM = (1.0, 20.0), (3.0, 14.0)
 OPEN_DEG = (120.0, 400.0)
 EVENTS = (
@@ -17,14 +22,24 @@ EVENTS = (
 )
 
 
-def _lift(i: Any) -> Any:
+class _Lobe(Protocol):
+    """A lobe whose height and base circle are given."""
+
+    @property
+    def lobe_height_mm(self) -> Number: ...
+    @property
+    def base_circle_mm(self) -> Number: ...
+
+
+def _lift(i: _Lobe) -> Number:
     return i.lobe_height_mm - i.base_circle_mm
 
 
 def _duration_rule(opens: str, closes: str) -> Rule:
-    def broken(i: Any) -> Any:
+    def broken(i: Inputs) -> Truth:
         open_deg = duration_deg(getattr(i, opens), getattr(i, closes))
-        return beyond(OPEN_DEG[0], open_deg) | beyond(open_deg, OPEN_DEG[1])
+        unlike: Truth = beyond(OPEN_DEG[0], open_deg) | beyond(open_deg, OPEN_DEG[1])
+        return unlike
 
     return Rule(
         (opens, closes),
@@ -59,47 +74,47 @@ RULES = (
 )
 
 
-def _given(inputs: Any, *names: str) -> bool:
+def _given(inputs: Inputs, *names: str) -> bool:
     return any(getattr(inputs, name) is not None for name in names)
 
 
-def _unusual_lift(_: Any, o: Any) -> Any:
+def _unusual_lift(_: object, o: Outputs) -> Truth:
     if o.lobe_lift_mm is None:
         return False
     return (o.lobe_lift_mm < USUAL_LIFT_MM[0]) | (o.lobe_lift_mm > USUAL_LIFT_MM[1])
 
 
-def _one_valve(i: Any, _: Any) -> bool:
+def _one_valve(i: Inputs, _: object) -> bool:
     return (i.clay_intake_mm is None) != (i.clay_exhaust_mm is None)
 
 
-def _shift_not_known(i: Any, o: Any) -> Any:
+def _shift_not_known(i: Inputs, o: Outputs) -> Truth:
     if i.stack_lowered_mm is None or o.cam_retard_cam_deg is not None:
         return False
-    return abs(i.stack_lowered_mm) > 0.0
+    return absolute(i.stack_lowered_mm) > 0.0
 
 
-def _sink_without_lash(i: Any, _: Any) -> Any:
+def _sink_without_lash(i: Inputs, _: object) -> Truth:
     if i.lash_reset is True:
         return False
     sinks = [s for s in (i.intake_sink_mm, i.exhaust_sink_mm) if s is not None]
     return any_positive(sinks)
 
 
-def any_positive(values: list[Any]) -> Any:
+def any_positive(values: Sequence[Number]) -> Truth:
     """Return whether one of the values is above zero, row by row for columns."""
-    found: Any = False
+    found: Truth = False
     for value in values:
         found = found | (value > 0.0)
     return found
 
 
-def _moved(o: Any, holds: Callable[[Any], Any]) -> Any:
+def _moved(o: Outputs, holds: Callable[[Number], Truth]) -> Truth:
     shift = o.cam_retard_crank_deg
     return False if shift is None else holds(shift)
 
 
-def _figure_taken(i: Any, o: Any) -> Any:
+def _figure_taken(i: Inputs, o: Outputs) -> Truth:
     exhaust = (
         i.exhaust_loss_per_degree_mm is None
         and o.exhaust_after_mm is not None
@@ -113,7 +128,7 @@ def _figure_taken(i: Any, o: Any) -> Any:
     return exhaust | intake
 
 
-def _none_left(left_mm: Any) -> Any:
+def _none_left(left_mm: Number | None) -> Truth:
     return False if left_mm is None else at_most(left_mm, 0.0)
 
 

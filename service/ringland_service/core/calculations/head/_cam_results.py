@@ -1,9 +1,7 @@
 """What is answered on a camshaft: lobe, timing, and clearances after a change of height."""
 
-from typing import Any
-
 from ringland_service.core.declare import kinds, record, result
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Token
 from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 LOBE = "nose radius less base radius"
@@ -14,12 +12,16 @@ ROOM = f"plane geometry along the valve; {NO_SOURCE}"
 TIMING = {"retarded": "later", "advanced": "earlier", "unchanged": "as before"}
 
 
-def _mm(words: str, *, decimals: int = 2, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.LENGTH, "decimals": decimals, "default": None, **about})
+def _mm(words: str, *, decimals: int = 2, **about: str) -> Number | None:
+    length: Number | None = result(
+        words, kind=kinds.LENGTH, decimals=decimals, default=None, **about
+    )
+    return length
 
 
-def _deg(words: str, **about: Any) -> Any:
-    return result(words, **{"kind": kinds.ANGLE, "decimals": 1, "default": None, **about})
+def _deg(words: str, *, decimals: int = 1, **about: str) -> Number | None:
+    angle: Number | None = result(words, kind=kinds.ANGLE, decimals=decimals, default=None, **about)
+    return angle
 
 
 @record
@@ -56,7 +58,7 @@ class Outputs:
         formula="2 * cam_retard_cam_deg",
         source=DRIVE,
     )
-    timing_moves: str | None = result(
+    timing_moves: Token | None = result(
         "which way the timing moves",
         basis="sign of cam_retard_crank",
         source=DRIVE,

@@ -1,6 +1,6 @@
 """What contradicts a skim, and what the answer on a face warns of."""
 
-from typing import Any
+from typing import Protocol
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import facing
@@ -10,7 +10,20 @@ LEAST_CLEARANCE_CC = 0.3
 ALL_LINES = 6
 
 
-def _no_room(i: Any) -> bool:
+class _Skimmed(Protocol):
+    """What the rule reads of the inputs; it waits for volume and area."""
+
+    @property
+    def lines_mm(self) -> tuple[float, ...]: ...
+    @property
+    def skim_allowance_mm(self) -> float: ...
+    @property
+    def chamber_area_mm2(self) -> float: ...
+    @property
+    def clearance_cc(self) -> float: ...
+
+
+def _no_room(i: _Skimmed) -> bool:
     skim = facing.skim_mm(max(i.lines_mm), i.skim_allowance_mm)
     loss = facing.volume_of_cut_cc(skim, i.chamber_area_mm2)
     return bool(beyond(LEAST_CLEARANCE_CC, i.clearance_cc - loss))

@@ -1,10 +1,10 @@
 """The verdicts on stem and guide, what the readings must agree with, and what is warned of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.head._guide_fields import Inputs, Outputs, Readings
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.numbers import Number, Truth
 
 # common practice, no source
 MOST_CLEARANCE_MM = 0.5
@@ -14,11 +14,11 @@ APART_MM = 0.01
 TAPER_MM = 0.01
 
 
-def _clearance(inputs: Any, _: Any) -> Limit:
+def _clearance(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"guide_clearance.{inputs.condition}.{inputs.valve_kind}"].limit()
 
 
-def _rock(_: Any, __: Any) -> Limit:
+def _rock(_: object, __: object) -> Limit:
     return LIMITS["valve_rock"].limit()
 
 
@@ -48,15 +48,15 @@ CHECKS = (
 )
 
 
-def _guide_twice(i: Any) -> bool:
+def _guide_twice(i: Inputs) -> bool:
     return i.guide_along_mm is not None or i.guide_across_mm is not None
 
 
-def _smallest(value: Any) -> Any:
+def _smallest(value: Number | Readings) -> Number:
     return min(value) if isinstance(value, tuple) else value
 
 
-def _largest(value: Any) -> Any:
+def _largest(value: Number | Readings) -> Number:
     return max(value) if isinstance(value, tuple) else value
 
 
@@ -91,6 +91,7 @@ RULES = (
     ),
     Rule(
         ("stem_size_mm", "stem_heights_mm"),
+        # A rule waits for all of its fields: where it is asked, both are given.
         lambda i: True,
         "the stem is given twice, as one figure and as readings",
         "stem alone, or stem_heights alone",
@@ -105,40 +106,40 @@ RULES = (
 )
 
 
-def _differ(o: Any) -> Any:
+def _differ(o: Outputs) -> Number | None:
     """Return how much more the rock says than two diameters; None where one is missing."""
     if o.clearance_direct_mm is None or o.clearance_from_rock_mm is None:
         return None
     return o.clearance_from_rock_mm - o.clearance_direct_mm
 
 
-def _rock_more(_: Any, o: Any) -> Any:
+def _rock_more(_: object, o: Outputs) -> Truth:
     more = _differ(o)
     return False if more is None else more > APART_MM
 
 
-def _rock_less(_: Any, o: Any) -> Any:
+def _rock_less(_: object, o: Outputs) -> Truth:
     more = _differ(o)
     return False if more is None else more < -APART_MM
 
 
-def _tight(_: Any, o: Any) -> Any:
+def _tight(_: object, o: Outputs) -> Truth:
     return False if o.clearance_direct_mm is None else o.clearance_direct_mm < TIGHT_MM
 
 
-def _wide(_: Any, o: Any) -> Any:
+def _wide(_: object, o: Outputs) -> Truth:
     return False if o.clearance_direct_mm is None else o.clearance_direct_mm > WIDE_MM
 
 
-def _tapered(_: Any, o: Any) -> Any:
+def _tapered(_: object, o: Outputs) -> Truth:
     return False if o.stem_taper_mm is None else o.stem_taper_mm > TAPER_MM
 
 
-def _bell(_: Any, o: Any) -> Any:
+def _bell(_: object, o: Outputs) -> Truth:
     return False if o.guide_bell_mouth_mm is None else o.guide_bell_mouth_mm > APART_MM
 
 
-def _rock_incomplete(i: Any, _: Any) -> bool:
+def _rock_incomplete(i: Inputs, _: object) -> bool:
     missing = i.guide_length_mm is None or i.rock_distance_mm is None
     return i.rock_mm is not None and missing
 

@@ -1,12 +1,12 @@
 """The verdicts on a valve's contact, what the sizes must agree with, and what is warned of."""
 
-from typing import Any
-
 import numpy as np
 
+from ringland_service.core.calculations.head._seat_fields import Inputs, Outputs
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.numbers import Truth
 
 # common practice, no source
 SMALL_HEAD_MM = 30.0
@@ -14,23 +14,23 @@ ANGLES_APART_DEG = 2.0
 MOST_OVER_FACE_MM = 20.0
 
 
-def _as_found(inputs: Any, _: Any) -> Limit:
+def _as_found(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"seat_width.{inputs.condition}.{inputs.valve_kind}"].limit()
 
 
-def _new(inputs: Any, _: Any) -> Limit:
+def _new(inputs: Inputs, _: object) -> Limit:
     return LIMITS[f"seat_width.new.{inputs.valve_kind}"].limit()
 
 
-def _place(_: Any, __: Any) -> Limit:
+def _place(_: object, __: object) -> Limit:
     return LIMITS["contact_place"].limit()
 
 
-def _runout(_: Any, __: Any) -> Limit:
+def _runout(_: object, __: object) -> Limit:
     return LIMITS["seat_runout"].limit()
 
 
-def _rim(inputs: Any, _: Any) -> Limit:
+def _rim(inputs: Inputs, _: object) -> Limit:
     """Return the limit of the rim; that of a large valve where the head is not known."""
     small, large = LIMITS["valve_rim.small"], LIMITS["valve_rim.large"]
     head = inputs.valve_head_diameter_mm
@@ -82,21 +82,26 @@ CHECKS = (
 )
 
 
-def _wanted_gone(i: Any) -> Any:
+def _wanted_gone(i: Inputs) -> Truth:
     outer = (
         i.seat_outer_diameter_mm
         if i.wanted_outer_diameter_mm is None
         else i.wanted_outer_diameter_mm
     )
-    return at_most(outer, i.seat_inner_diameter_mm)
+    gone: Truth = at_most(outer, i.seat_inner_diameter_mm)
+    return gone
 
 
-def _top_too_steep(i: Any) -> Any:
-    return beyond(i.top_cutter_deg + ANGLES_APART_DEG, i.seat_angle_deg)
+def _top_too_steep(i: Inputs) -> Truth:
+    if i.top_cutter_deg is None:
+        return False
+    steep: Truth = beyond(i.top_cutter_deg + ANGLES_APART_DEG, i.seat_angle_deg)
+    return steep
 
 
-def _bottom_too_flat(i: Any) -> Any:
-    return beyond(i.seat_angle_deg + ANGLES_APART_DEG, i.bottom_cutter_deg)
+def _bottom_too_flat(i: Inputs) -> Truth:
+    flat: Truth = beyond(i.seat_angle_deg + ANGLES_APART_DEG, i.bottom_cutter_deg)
+    return flat
 
 
 RULES = (
@@ -163,7 +168,7 @@ RULES = (
 )
 
 
-def _too_narrow(_: Any, o: Any) -> Any:
+def _too_narrow(_: object, o: Outputs) -> Truth:
     return False if o.bottom_feed_needed_mm is None else o.bottom_feed_needed_mm < 0
 
 

@@ -1,17 +1,17 @@
 """What narrowing cuts do to a seat, and the feed that a wanted contact takes."""
 
-from typing import Any
-
+from ringland_service.core.calculations.head._seat_fields import Inputs
 from ringland_service.core.formulas import valves
 from ringland_service.core.formulas.elementary import cosine_deg
 from ringland_service.core.numbers import Number
 
 
-def cuts(i: Any, inside_rim_mm: Number | None) -> dict[str, Number]:
+def cuts(i: Inputs, inside_rim_mm: Number | None) -> dict[str, Number]:
     """Return the results of one feed of each cutter that is told of."""
     if i.feed_mm is None:
         return {}
-    drop, rise = _change_mm(i, i.top_cutter_deg), _change_mm(i, i.bottom_cutter_deg)
+    drop = _change_mm(i, i.feed_mm, i.top_cutter_deg)
+    rise = _change_mm(i, i.feed_mm, i.bottom_cutter_deg)
     found: dict[str, Number] = {}
     if drop is not None:
         found["outer_diameter_drop_per_feed_mm"] = drop
@@ -26,19 +26,19 @@ def cuts(i: Any, inside_rim_mm: Number | None) -> dict[str, Number]:
     return found
 
 
-def _change_mm(i: Any, cutter_deg: Number | None) -> Number | None:
+def _change_mm(i: Inputs, feed_mm: Number, cutter_deg: Number | None) -> Number | None:
     if cutter_deg is None:
         return None
-    return valves.edge_change_mm(i.feed_mm, i.seat_angle_deg, cutter_deg)
+    return valves.edge_change_mm(feed_mm, i.seat_angle_deg, cutter_deg)
 
 
-def _width_mm(i: Any, less_mm: Number) -> Number:
+def _width_mm(i: Inputs, less_mm: Number) -> Number:
     return valves.width_after_cut_mm(
         i.seat_outer_diameter_mm, i.seat_inner_diameter_mm, less_mm, i.seat_angle_deg
     )
 
 
-def needed(i: Any) -> dict[str, Number]:
+def needed(i: Inputs) -> dict[str, Number]:
     """Return the feeds that lead to the contact wanted."""
     found: dict[str, Number] = {}
     outer = i.seat_outer_diameter_mm

@@ -1,12 +1,14 @@
 """The verdicts on lash and shims, what the question must agree with, and what is warned of."""
 
-from typing import Any
+from collections.abc import Callable
 
+from ringland_service.core.calculations.head._shim_inputs import Inputs
 from ringland_service.core.calculations.head._shim_jobs import (
     in_range,
     jobs,
     pieces,
 )
+from ringland_service.core.calculations.head._shim_results import Outputs
 from ringland_service.core.calculations.head._shim_rows import ALL_TAKEN, NONE_FITS
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.engines.choices import BUCKETS, SHIM_UNDER_FINGER, SHIMS
@@ -27,16 +29,16 @@ SETTLE = (
 )
 
 
-def _range(inputs: Any, _: Any) -> Limit | None:
+def _range(inputs: Inputs, _: object) -> Limit | None:
     if inputs.lash_low_mm is None or inputs.lash_high_mm is None:
         return None
     return Limit(inputs.lash_low_mm, inputs.lash_high_mm, "maker", "lash range as given")
 
 
-def _ranges(names: str) -> Any:
+def _ranges(names: str) -> Callable[[Inputs, Outputs], tuple[Limit, ...]]:
     """Return the range of each of several valves, those named in a result."""
 
-    def limits(inputs: Any, outputs: Any) -> tuple[Limit, ...]:
+    def limits(inputs: Inputs, outputs: Outputs) -> tuple[Limit, ...]:
         named = getattr(outputs, names) or ()
         return tuple(
             Limit(job.low_mm, job.high_mm, "maker", "lash range as given")
@@ -69,17 +71,17 @@ CHECKS = (
 )
 
 
-def _both_ways(i: Any) -> bool:
+def _both_ways(i: Inputs) -> bool:
     one = (i.shim_mm, i.found_mm, i.shim_mark_mm, i.found_last_time_mm)
     return any(value is not None for value in one)
 
 
-def _same_name(i: Any) -> bool:
-    names = [valve.name.strip() for valve in i.valves]
+def _same_name(i: Inputs) -> bool:
+    names = [valve.name.strip() for valve in i.valves or ()]
     return "" in names or len(set(names)) < len(names)
 
 
-def _two_lots(i: Any) -> bool:
+def _two_lots(i: Inputs) -> bool:
     return i.shims_mm is not None or i.use_shims_taken_out
 
 
@@ -87,24 +89,25 @@ def _not_under(low_mm: float, high_mm: float) -> bool:
     return bool(beyond(low_mm, high_mm - ROUNDING_MM))
 
 
-def _low_over_high(i: Any) -> bool:
-    return _not_under(i.lash_low_mm, i.lash_high_mm)
+def _low_over_high(i: Inputs) -> bool:
+    low, high = i.lash_low_mm, i.lash_high_mm
+    return low is not None and high is not None and _not_under(low, high)
 
 
-def _own_low_over_high(i: Any) -> bool:
+def _own_low_over_high(i: Inputs) -> bool:
     """Return whether a valve's own range is none; what all valves share is judged by itself."""
     shared = (i.lash_low_mm, i.lash_high_mm)
     own = [(job.low_mm, job.high_mm) for job in jobs(i)]
     return any(sides != shared and _not_under(*sides) for sides in own)
 
 
-def _aim_outside(i: Any) -> bool:
+def _aim_outside(i: Inputs) -> bool:
     return not _low_over_high(i) and not (
         at_most(i.lash_low_mm, i.target_mm) and at_most(i.target_mm, i.lash_high_mm)
     )
 
 
-def _own_aim_outside(i: Any) -> bool:
+def _own_aim_outside(i: Inputs) -> bool:
     asked = [job for job in jobs(i) if not _not_under(job.low_mm, job.high_mm)]
     return any(job.aim_mm != i.target_mm and not in_range(job, job.aim_mm) for job in asked)
 
@@ -191,7 +194,7 @@ RULES = (
 )
 
 
-def _moved(i: Any, _: Any) -> bool:
+def _moved(i: Inputs, _: object) -> bool:
     tighter = [job for job in jobs(i) if job.last_mm is not None]
     return any(
         in_range(job, job.lash_mm) and job.last_mm - job.lash_mm >= MOVED_MM - ROUNDING_MM
@@ -200,13 +203,13 @@ def _moved(i: Any, _: Any) -> bool:
     )
 
 
-def _mark_off(i: Any, _: Any) -> bool:
+def _mark_off(i: Inputs, _: object) -> bool:
     if i.shim_mark_mm is None or i.shim_mm is None:
         return False
     return bool(abs(i.shim_mark_mm - i.shim_mm) > MARK_OFF_MM)
 
 
-def _outcomes(o: Any) -> list[str]:
+def _outcomes(o: Outputs) -> list[str | None]:
     return [o.outcome] if o.valve_shims is None else [row.outcome for row in o.valve_shims]
 
 

@@ -1,8 +1,8 @@
 """Valves that want shims, and the shims on offer, as asked about."""
 
 from dataclasses import dataclass
-from typing import Any
 
+from ringland_service.core.calculations.head._shim_shapes import Choice, OneValve, Shims, Valves
 from ringland_service.core.metrology.conformity import at_most
 
 ONE_VALVE = "valve"
@@ -24,20 +24,21 @@ class Job:
     last_mm: float | None
 
 
-def jobs(i: Any) -> tuple[Job, ...]:
+def jobs(i: Valves) -> tuple[Job, ...]:
     """Return the valves as asked about; none while a range is missing."""
     if i.valves is not None:
-        found = [_one_of_several(i, valve) for valve in i.valves]
-        whole = tuple(job for job in found if job is not None)
-        return whole if len(whole) == len(found) else ()
-    needed = (i.shim_mm, i.found_mm, i.lash_low_mm, i.lash_high_mm)
-    if any(value is None for value in needed):
+        several = [_one_of_several(i, valve) for valve in i.valves]
+        whole = tuple(job for job in several if job is not None)
+        return whole if len(whole) == len(several) else ()
+    shim, found, low, high = i.shim_mm, i.found_mm, i.lash_low_mm, i.lash_high_mm
+    if shim is None or found is None or low is None or high is None:
         return ()
-    aim = (i.lash_low_mm + i.lash_high_mm) / 2 if i.target_mm is None else i.target_mm
-    return (Job(ONE_VALVE, *needed, aim, i.stem_movement_per_lash, i.found_last_time_mm),)
+    aim = (low + high) / 2 if i.target_mm is None else i.target_mm
+    movement, last = i.stem_movement_per_lash, i.found_last_time_mm
+    return (Job(ONE_VALVE, shim, found, low, high, aim, movement, last),)
 
 
-def _one_of_several(i: Any, valve: Any) -> Job | None:
+def _one_of_several(i: Valves, valve: OneValve) -> Job | None:
     low = i.lash_low_mm if valve.lash_low_mm is None else valve.lash_low_mm
     high = i.lash_high_mm if valve.lash_high_mm is None else valve.lash_high_mm
     if low is None or high is None:
@@ -57,7 +58,7 @@ def in_range(job: Job, lash_mm: float) -> bool:
     return bool(at_most(job.low_mm, lash_mm) and at_most(lash_mm, job.high_mm))
 
 
-def stays(i: Any, job: Job) -> bool:
+def stays(i: Valves, job: Job) -> bool:
     """Return whether a valve, one of several, is in range as found and keeps its shim.
 
     A valve asked about alone gets the shim that brings it nearest its aim all the same.
@@ -65,7 +66,7 @@ def stays(i: Any, job: Job) -> bool:
     return i.valves is not None and in_range(job, job.lash_mm)
 
 
-def taken_out(i: Any) -> list[float]:
+def taken_out(i: Choice) -> list[float]:
     """Return the shims of the valves that change; as held, while uncertainty moves the lash."""
     asked = jobs(i)
     if i.held is not None:
@@ -75,7 +76,7 @@ def taken_out(i: Any) -> list[float]:
     return [job.old_mm for job, change in zip(asked, changes, strict=True) if change]
 
 
-def pieces(i: Any) -> tuple[float, ...]:
+def pieces(i: Choice) -> tuple[float, ...]:
     """Return the shims on offer: those at hand and taken out, or one of each that is made."""
     if i.shims_mm is not None or i.use_shims_taken_out:
         return (
@@ -84,10 +85,11 @@ def pieces(i: Any) -> tuple[float, ...]:
         )
     if i.shim_step_mm is None or i.shim_thinnest_mm is None or i.shim_thickest_mm is None:
         return ()
+    # A step that is not exact in binary must not lose the thickest shim.
     count = int((i.shim_thickest_mm - i.shim_thinnest_mm) / i.shim_step_mm + 1e-6) + 1
     return tuple(round(i.shim_thinnest_mm + k * i.shim_step_mm, 9) for k in range(max(count, 0)))
 
 
-def made_to_step(i: Any) -> bool:
+def made_to_step(i: Shims) -> bool:
     """Return whether the shims are as many as wanted of each size that the maker makes."""
     return i.shims_mm is None and not i.use_shims_taken_out

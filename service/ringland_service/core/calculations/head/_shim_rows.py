@@ -1,7 +1,6 @@
 """The tables of a choice of shims: a row for each valve, and one for each shim tried under it."""
 
 from collections.abc import Iterator
-from typing import Any
 
 from ringland_service.core.calculations.head._shim_jobs import (
     LEFT,
@@ -11,6 +10,7 @@ from ringland_service.core.calculations.head._shim_jobs import (
     made_to_step,
     pieces,
 )
+from ringland_service.core.calculations.head._shim_shapes import Choice
 from ringland_service.core.calculations.head._shims import (
     NO_SHIM,
     OUTCOMES,
@@ -37,11 +37,12 @@ VALVE_OUTCOMES: dict[str, str] = {
 }
 
 
-def length(words: str, basis: str, source: str, decimals: int = 3, default: Any = None) -> Any:
+def length(words: str, basis: str, source: str, decimals: int = 3) -> float:
     """Declare a length that may be absent."""
-    return result(
-        words, kind=kinds.LENGTH, decimals=decimals, basis=basis, source=source, default=default
+    declared: float = result(
+        words, kind=kinds.LENGTH, decimals=decimals, basis=basis, source=source, default=None
     )
+    return declared
 
 
 @record
@@ -96,7 +97,7 @@ class Tried:
     )
 
 
-def of_valve(i: Any, place: int) -> ValveShim:
+def of_valve(i: Choice, place: int) -> ValveShim:
     """Return the row of one valve."""
     job, offered = jobs(i)[place], pieces(i)
     chosen, runner = (i.held or ())[place]
@@ -140,7 +141,7 @@ def _lash_at(job: Job, offered: tuple[float, ...], place: int) -> float | None:
     return None if place < 0 else lash_with_mm(job, offered[place])
 
 
-def tried(i: Any, place: int) -> Iterator[Tried]:
+def tried(i: Choice, place: int) -> Iterator[Tried]:
     """Yield what became of each shim under one valve, the thinnest first."""
     job, offered, picked = jobs(i)[place], pieces(i), i.held or ()
     taken = {chosen for chosen, _ in picked} if not made_to_step(i) else set()

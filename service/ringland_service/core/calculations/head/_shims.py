@@ -6,7 +6,6 @@ shims that miss the aim by the same (to 1e-6 mm) the thinner, which leaves more 
 """
 
 from collections.abc import Collection, Sequence
-from typing import Any
 
 from ringland_service.core.calculations.head._shim_jobs import (
     LEFT,
@@ -17,6 +16,7 @@ from ringland_service.core.calculations.head._shim_jobs import (
     pieces,
     stays,
 )
+from ringland_service.core.calculations.head._shim_shapes import Choice
 from ringland_service.core.formulas import lash
 from ringland_service.core.formulas.assignment import least_total_cost
 
@@ -53,7 +53,7 @@ def _cost(job: Job, shim_mm: float) -> float:
     return round(abs(gives - job.aim_mm) / SAME_MM) * SAME_MM - LOOSER * gives
 
 
-def picks(i: Any) -> tuple[tuple[int, int], ...]:
+def picks(i: Choice) -> tuple[tuple[int, int], ...]:
     """Return for each valve the places of its shim and of the runner-up among the pieces.
 
     ``NO_SHIM`` stands for none, ``LEFT`` for a valve that is left as it is.
@@ -77,6 +77,7 @@ def picks(i: Any) -> tuple[tuple[int, int], ...]:
 
 def _shared_out(costs: Sequence[Sequence[float]]) -> list[int]:
     count = len(costs[0])
+    # A further column for each valve, so that all of them may go without a shim.
     with_none = [[*row, *[WITHOUT] * len(costs)] for row in costs]
     return [place if place < count else NO_SHIM for place in least_total_cost(with_none)]
 
@@ -90,6 +91,7 @@ def _next(
     row: Sequence[float], offered: Sequence[float], chosen: int, taken: Collection[int]
 ) -> int:
     """Return the next best place, of another thickness than the chosen one."""
+    # Another piece of the same size is no alternative.
     if chosen < 0:
         return NO_SHIM
     alike = [p for p, shim in enumerate(offered) if abs(shim - offered[chosen]) <= SAME_MM]
@@ -116,7 +118,7 @@ def nearest_outside(job: Job, offered: Sequence[float]) -> tuple[float | None, f
     return max(thin, default=None), min(thick, default=None)
 
 
-def left_lying(i: Any) -> frozenset[tuple[str | int, ...]]:
+def left_lying(i: Choice) -> frozenset[tuple[str | int, ...]]:
     """Return the paths of the shims at hand that no lash and no nearest shim rests on.
 
     Where no shim fits, those near the nearest ones stay: uncertainty may change which leads.

@@ -1,20 +1,20 @@
 """The verdicts on a sunk valve, what the figures must agree with, and what is warned of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.head._sink_fields import Inputs, Outputs
 from ringland_service.core.declare import Check, Notice, Rule
 from ringland_service.core.engines.choices import HYDRAULIC
 from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.numbers import Truth
 
 # common practice, no source
 UNEQUAL_SHARE = 0.01
 
 
-def _shim_room(_: Any, __: Any) -> Limit:
+def _shim_room(_: object, __: object) -> Limit:
     return Limit(0.0, None, "computed", "the shim needed is at least the thinnest one")
 
 
-def _some_lash(_: Any, __: Any) -> Limit:
+def _some_lash(_: object, __: object) -> Limit:
     return Limit(0.0, None, "computed", "below zero the valve cannot shut")
 
 
@@ -55,7 +55,7 @@ CHECKS = (
 )
 
 
-def _without_ratio(i: Any) -> bool:
+def _without_ratio(i: Inputs) -> bool:
     return i.ratio_lash_per_stem_rise is None
 
 
@@ -97,21 +97,21 @@ RULES = (
 )
 
 
-def _held_open(_: Any, o: Any) -> Any:
+def _held_open(_: object, o: Outputs) -> Truth:
     return False if o.lash_after_mm is None else o.lash_after_mm < 0
 
 
-def _lash_moved(i: Any, o: Any) -> Any:
+def _lash_moved(i: Inputs, o: Outputs) -> Truth:
     return False if o.lash_after_mm is None else (o.lash_after_mm >= 0) & (i.sink_cut_mm > 0)
 
 
-def _unequal(i: Any, o: Any) -> Any:
+def _unequal(i: Inputs, o: Outputs) -> Truth:
     if o.chamber_gain_cc is None or i.clearance_cc is None:
         return False
     return o.chamber_gain_cc > UNEQUAL_SHARE * i.clearance_cc
 
 
-def _spring_lost(_: Any, o: Any) -> Any:
+def _spring_lost(_: object, o: Outputs) -> Truth:
     return False if o.seat_load_after_n is None else o.seat_load_after_n <= 0
 
 

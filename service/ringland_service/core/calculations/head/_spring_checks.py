@@ -1,10 +1,11 @@
 """The verdicts on a valve spring, what its readings must agree with, and what is warned of."""
 
-from typing import Any
-
+from ringland_service.core.calculations.head._spring_fields import Inputs, Outputs
 from ringland_service.core.declare import Check, Notice, Rule
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.numbers import Truth
 
 # common practice, no source
 FREE_APART_MM = 0.3
@@ -13,19 +14,19 @@ RATES_APART = 0.10
 INDEX = (4.0, 12.0)
 
 
-def _share(_: Any, __: Any) -> Limit:
+def _share(_: object, __: object) -> Limit:
     return LIMITS["seat_load_of_nominal"].limit()
 
 
-def _loss(_: Any, __: Any) -> Limit:
+def _loss(_: object, __: object) -> Limit:
     return LIMITS["free_length_loss"].limit()
 
 
-def _lean(_: Any, __: Any) -> Limit:
+def _lean(_: object, __: object) -> Limit:
     return LIMITS["spring_lean"].limit()
 
 
-def _bind(_: Any, __: Any) -> Limit:
+def _bind(_: object, __: object) -> Limit:
     return LIMITS["coil_bind_margin"].limit()
 
 
@@ -139,33 +140,33 @@ RULES = (
 )
 
 
-def _free_differs(i: Any, o: Any) -> Any:
+def _free_differs(i: Inputs, o: Outputs) -> Truth:
     if i.free_length_mm is None or o.free_length_implied_mm is None:
         return False
-    return abs(i.free_length_mm - o.free_length_implied_mm) > FREE_APART_MM
+    return absolute(i.free_length_mm - o.free_length_implied_mm) > FREE_APART_MM
 
 
-def _bound(_: Any, o: Any) -> Any:
+def _bound(_: object, o: Outputs) -> Truth:
     return False if o.coil_bind_margin_mm is None else o.coil_bind_margin_mm <= 0
 
 
-def _thin(_: Any, o: Any) -> Any:
+def _thin(_: object, o: Outputs) -> Truth:
     margin = o.coil_bind_margin_mm
     return False if margin is None else (margin > 0) & (margin < THIN_MARGIN_MM)
 
 
-def _rates_differ(_: Any, o: Any) -> Any:
+def _rates_differ(_: object, o: Outputs) -> Truth:
     if o.rate_n_per_mm is None or o.rate_from_wire_n_per_mm is None:
         return False
-    return abs(o.rate_from_wire_n_per_mm - o.rate_n_per_mm) > RATES_APART * o.rate_n_per_mm
+    return absolute(o.rate_from_wire_n_per_mm - o.rate_n_per_mm) > RATES_APART * o.rate_n_per_mm
 
 
-def _index(_: Any, o: Any) -> Any:
+def _index(_: object, o: Outputs) -> Truth:
     index = o.spring_index
     return False if index is None else (index < INDEX[0]) | (index > INDEX[1])
 
 
-def _longer_than_new(_: Any, o: Any) -> Any:
+def _longer_than_new(_: object, o: Outputs) -> Truth:
     return False if o.free_length_loss_pct is None else o.free_length_loss_pct < -1.0
 
 

@@ -1,6 +1,6 @@
 """C38: cam lobe wear, timing after a change of height, and the room between valve and piston."""
 
-from typing import Any
+from collections.abc import Callable
 
 import numpy as np
 
@@ -12,7 +12,7 @@ from ringland_service.core.formulas import camshaft
 from ringland_service.core.formulas.elementary import maximum
 from ringland_service.core.metrology.conformity import is_column
 from ringland_service.core.metrology.limits import LIMITS
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Token
 
 # Clearance that a valve loses for each crank degree of its camshaft, near 10° from top dead
 # centre (common practice, no source).
@@ -40,16 +40,15 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _both(formula: Any, first: Any, second: Any) -> Any:
+def _both(
+    formula: Callable[[Number, Number], Number], first: Number | None, second: Number | None
+) -> Number | None:
     """Return a result of two inputs, or None where one of them is not known."""
     return None if first is None or second is None else formula(first, second)
 
 
 def _pitch_diameter_mm(i: Inputs) -> Number | None:
-    found: Number | None = _both(
-        camshaft.sprocket_pitch_diameter_mm, i.chain_pitch_mm, i.cam_sprocket_teeth
-    )
-    return found
+    return _both(camshaft.sprocket_pitch_diameter_mm, i.chain_pitch_mm, i.cam_sprocket_teeth)
 
 
 def _retard_deg(i: Inputs) -> Number | None:
@@ -57,12 +56,13 @@ def _retard_deg(i: Inputs) -> Number | None:
     if i.stack_lowered_mm is None:
         return None
     if i.cam_drive == "crankcase":
+        # Of a column a column of zeros.
         return 0.0 * i.stack_lowered_mm
     diameter = _pitch_diameter_mm(i)
     return None if diameter is None else camshaft.cam_retard_cam_deg(i.stack_lowered_mm, diameter)
 
 
-def _word(retard_deg: Any) -> Any:
+def _word(retard_deg: Number) -> Token:
     if is_column(retard_deg):
         late, early = retard_deg > 0.0, retard_deg < 0.0
         return np.select([late, early], ["retarded", "advanced"], default="unchanged")
@@ -71,7 +71,7 @@ def _word(retard_deg: Any) -> Any:
     return "retarded" if retard_deg > 0.0 else "advanced"
 
 
-def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Any]:
+def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Number | None]:
     """Return durations and centres, and the centres after the shift."""
     intake = _both(camshaft.duration_deg, i.intake_opens_btdc_deg, i.intake_closes_abdc_deg)
     exhaust = _both(camshaft.duration_deg, i.exhaust_opens_bbdc_deg, i.exhaust_closes_atdc_deg)
@@ -90,9 +90,11 @@ def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Any]:
     }
 
 
-def _rooms(i: Inputs, retard_deg: Number | None) -> dict[str, Any]:
+def _rooms(i: Inputs, retard_deg: Number | None) -> dict[str, Number | None]:
     """Return the clearances after the change, and less their uncertainty."""
     shift = 0.0 if i.stack_lowered_mm is None else _both(lambda a, b: a * b, 2, retard_deg)
+    # A late camshaft takes room from the exhaust valve, an early one from the intake valve; the
+    # other valve gains, which is not counted.
     early = None if shift is None else maximum(-1.0 * shift, 0.0)
     late = None if shift is None else maximum(shift, 0.0)
     intake = _room_mm(i, i.clay_intake_mm, i.intake_sink_mm, i.intake_loss_per_degree_mm, early)
@@ -118,6 +120,7 @@ def _room_mm(
     usual_mm = LOSS_PER_DEG_MM if i.usual else None
     loss = usual_mm if loss_per_deg_mm is None else loss_per_deg_mm
     if i.stack_lowered_mm is None:
+        # No change of height, no shift: what a degree costs need not be known.
         loss = 0.0
     if loss is None:
         return None

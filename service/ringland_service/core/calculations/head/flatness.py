@@ -1,7 +1,6 @@
 """C37: flatness of a head's or a cylinder's face, and what a skim takes from the chamber."""
 
 from dataclasses import replace
-from typing import Any
 
 from ringland_service.core.calculations.head._flatness_notices import NOTICES, RULES
 from ringland_service.core.declare import (
@@ -194,7 +193,7 @@ def _flat_enough(inputs: Inputs, _: Outputs) -> Limit:
     )
 
 
-def _finish(inputs: Any, _: Outputs) -> Limit | None:
+def _finish(inputs: Inputs, _: Outputs) -> Limit | None:
     kind = inputs.gasket_kind
     return None if kind is None else LIMITS[f"face_finish.{kind}"].limit()
 

@@ -1,7 +1,5 @@
 """C36: turn of an adjusting screw, and lash at the cam's end of a rocker."""
 
-from typing import Any
-
 import numpy as np
 
 from ringland_service.core.declare import (
@@ -19,7 +17,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines.choices import ADJUSTER, SCREW_AT_CAM, SCREW_AT_VALVE, SCREWS
 from ringland_service.core.formulas import lash
-from ringland_service.core.numbers import Number
+from ringland_service.core.numbers import Number, Token, Truth
 from ringland_service.core.quantities import valves as sizes
 
 IN, OUT, NONE = "in", "out", "none"
@@ -72,7 +70,7 @@ class Outputs:
         "where the screw is at the cam's or pushrod's end",
         source=THREAD,
     )
-    turn_sense: str = result(
+    turn_sense: Token = result(
         "which way, a right-hand screw",
         basis="in where found is above target, out where it is below",
         source=THREAD,
@@ -106,13 +104,13 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _sense(excess_mm: Number) -> Any:
+def _sense(excess_mm: Number) -> Token:
     if isinstance(excess_mm, np.ndarray):
         return np.select([excess_mm > SAME_MM, excess_mm < -SAME_MM], [IN, OUT], default=NONE)
     return IN if excess_mm > SAME_MM else OUT if excess_mm < -SAME_MM else NONE
 
 
-def _above_a_turn(_: Any, o: Any) -> Any:
+def _above_a_turn(_: Inputs, o: Outputs) -> Truth:
     return o.turn_fraction > 1
 
 

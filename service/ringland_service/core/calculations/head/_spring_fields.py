@@ -1,0 +1,158 @@
+"""What a valve spring is worked out from, and what is answered."""
+
+from ringland_service.core.declare import kinds, number, quantity, record, result
+from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
+
+HOOKE = "Hooke's law"
+DIFFERENCE = "difference of two lengths"
+
+
+@record
+class Inputs:
+    """One spring; nested springs are measured one by one."""
+
+    load_1_n: Number | None = quantity(
+        sizes.SPRING_LOAD, "smaller load, near the installed height", default=None
+    )
+    length_1_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH, "length under the smaller load", default=None
+    )
+    load_2_n: Number | None = quantity(
+        sizes.SPRING_LOAD, "larger load, near full lift", example=380.0, default=None
+    )
+    length_2_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH, "length under the larger load", example=25.0, default=None
+    )
+    installed_height_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH,
+        "installed height, valve shut; it changes with sink and shims",
+        default=None,
+    )
+    valve_lift_mm: Number | None = quantity(sizes.VALVE_LIFT, "full lift", default=None)
+    coil_bind_length_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH, "length with all coils shut", example=23.1, default=None
+    )
+    free_length_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH, "free length", example=39.87, default=None
+    )
+    free_length_new_mm: Number | None = quantity(
+        sizes.SPRING_LENGTH, "free length of a new spring", example=40.0, default=None
+    )
+    lean_mm: Number | None = quantity(
+        sizes.SPRING_LEAN, "top coil off a square, the spring standing and turned", default=None
+    )
+    nominal_seat_load_n: Number | None = quantity(
+        sizes.SPRING_LOAD,
+        "the maker's load at the installed height",
+        example=155.0,
+        default=None,
+    )
+    wire_mm: Number | None = quantity(sizes.WIRE, "diameter of the wire", default=None)
+    mean_coil_diameter_mm: Number | None = quantity(
+        sizes.COIL_DIAMETER, "mean diameter of the coils: outside less wire", default=None
+    )
+    active_coils: Number | None = number(
+        "coils that move: not those that lie on the ends",
+        low=1.5,
+        high=15,
+        example=5.0,
+        default=None,
+    )
+    shear_modulus_mpa: Number | None = quantity(
+        sizes.SHEAR_MODULUS, "shear modulus of the wire", default=None
+    )
+
+
+@record
+class Outputs:
+    """What the readings come to."""
+
+    rate_n_per_mm: Number | None = result(
+        "rate between the two loads",
+        kind=kinds.SPRING_RATE,
+        decimals=2,
+        formula="(load_2_n - load_1_n) / (length_1_mm - length_2_mm)",
+        source=HOOKE,
+        default=None,
+    )
+    seat_load_n: Number | None = result(
+        "load at the installed height",
+        kind=kinds.FORCE,
+        decimals=1,
+        formula="load_1_n + rate_n_per_mm * (length_1_mm - installed_height_mm)",
+        source=HOOKE,
+        default=None,
+    )
+    seat_load_of_nominal_pct: Number | None = result(
+        "load at the installed height, share of the nominal one",
+        kind=kinds.PERCENT,
+        decimals=1,
+        formula="100 * seat_load_n / nominal_seat_load_n",
+        source="arithmetic",
+        default=None,
+    )
+    open_length_mm: Number | None = result(
+        "length at full lift",
+        kind=kinds.LENGTH,
+        decimals=2,
+        formula="installed_height_mm - valve_lift_mm",
+        source=DIFFERENCE,
+        default=None,
+    )
+    open_load_n: Number | None = result(
+        "load at full lift",
+        kind=kinds.FORCE,
+        decimals=1,
+        formula="load_1_n + rate_n_per_mm * (length_1_mm - open_length_mm)",
+        source=HOOKE,
+        default=None,
+    )
+    coil_bind_margin_mm: Number | None = result(
+        "room that all coils together keep at full lift",
+        kind=kinds.LENGTH,
+        decimals=2,
+        formula="open_length_mm - coil_bind_length_mm",
+        source=DIFFERENCE,
+        default=None,
+    )
+    free_length_implied_mm: Number | None = result(
+        "free length that the two loads imply",
+        kind=kinds.LENGTH,
+        decimals=2,
+        formula="length_1_mm + load_1_n / rate_n_per_mm",
+        source=HOOKE,
+        default=None,
+    )
+    free_length_loss_pct: Number | None = result(
+        "free length lost, share of the new one",
+        kind=kinds.PERCENT,
+        decimals=2,
+        formula="100 * (free_length_new_mm - free_length_mm) / free_length_new_mm",
+        source="arithmetic",
+        default=None,
+    )
+    lean_angle_deg: Number | None = result(
+        "lean of the spring",
+        kind=kinds.ANGLE,
+        decimals=2,
+        basis="angle whose tangent is lean / free_length",
+        source="plane geometry",
+        default=None,
+    )
+    spring_index: Number | None = result(
+        "mean coil diameter over wire",
+        decimals=1,
+        formula="mean_coil_diameter_mm / wire_mm",
+        source=cited("{en_13906_1}"),
+        default=None,
+    )
+    rate_from_wire_n_per_mm: Number | None = result(
+        "rate that the wire gives, as a cross-check",
+        kind=kinds.SPRING_RATE,
+        decimals=2,
+        formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_diameter_mm**3 * active_coils)",
+        source=cited("{en_13906_1}"),
+        default=None,
+    )

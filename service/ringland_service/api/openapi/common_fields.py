@@ -159,16 +159,6 @@ def measuring_schema() -> JsonObject:
     }
 
 
-<<<<<<< HEAD
 def _temperature() -> JsonObject:
-    value: JsonObject = {"type": "number", "minimum": 0.001, "maximum": 20}
+    value: JsonObject = {"type": "number", "minimum": 0.001, "maximum": 40}
     return any_quantity(symbols(TEMPERATURE_DIFFERENCE), value)
-=======
-def _temperature() -> dict[str, Any]:
-    found = any_quantity(list(symbols(TEMPERATURE_DIFFERENCE)))
-    found["properties"] = {
-        "value": {"type": "number", "minimum": 0.001, "maximum": 40},
-        "unit": found["properties"]["unit"],
-    }
-    return found
->>>>>>> names

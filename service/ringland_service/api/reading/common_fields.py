@@ -224,15 +224,9 @@ def check_setting(instrument: Instrument, by_id: dict[str, Instrument]) -> None:
         )
 
 
-<<<<<<< HEAD
 def temperature_uncertainty(value: object) -> float:
-    """Return the standard uncertainty of a part's temperature in kelvin."""
-    given = check_keys(value, frozenset({"value", "unit"}), '{"value": 1.0, "unit": "K"}')
-=======
-def temperature_uncertainty(given: Any) -> float:
     """Return the expanded uncertainty (k = 2) of a part's temperature in kelvin."""
-    check_keys(given, frozenset({"value", "unit"}), '{"value": 2.0, "unit": "K"}')
->>>>>>> names
+    given = check_keys(value, frozenset({"value", "unit"}), '{"value": 2.0, "unit": "K"}')
     kind = TEMPERATURE_DIFFERENCE
     symbol = read_unit(given, kind)
     number = nested("value", any_number, given.get("value"), 0.001)

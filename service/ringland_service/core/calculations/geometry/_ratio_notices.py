@@ -46,13 +46,8 @@ def _apart(_: object, outputs: Ratio) -> Truth:
     return False if apart is None else absolute(apart) > MOST_APART_PCT
 
 
-<<<<<<< HEAD
-def _incomplete_parts(inputs: Any, outputs: Any) -> bool:
-    return inputs.chamber_cc is not None and outputs.gasket_volume_cc is None
-=======
 def _incomplete_parts(inputs: Inputs, outputs: Ratio) -> bool:
-    return inputs.chamber_cc is not None and outputs.gasket_cc is None
->>>>>>> types-a
+    return inputs.chamber_cc is not None and outputs.gasket_volume_cc is None
 
 
 def _parts_inside_fill(inputs: Inputs, _: object) -> bool:
@@ -60,23 +55,12 @@ def _parts_inside_fill(inputs: Inputs, _: object) -> bool:
     return inputs.chamber_cc is None and any(part is not None for part in given)
 
 
-<<<<<<< HEAD
-def _flat_crown(inputs: Any, outputs: Any) -> bool:
-    return (
-        outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
-    )
-
-
-def _no_crevice(inputs: Any, outputs: Any) -> bool:
-    return outputs.gasket_volume_cc is not None and _ways.crevice_cc(inputs) is None
-=======
 def _flat_crown(inputs: Inputs, outputs: Ratio) -> bool:
-    return outputs.gasket_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
+    return outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
 
 
 def _no_crevice(inputs: Inputs, outputs: Ratio) -> bool:
-    return outputs.gasket_cc is not None and _ways.crevice_cc(inputs) is None
->>>>>>> types-a
+    return outputs.gasket_volume_cc is not None and _ways.crevice_cc(inputs) is None
 
 
 def _wide_gasket(inputs: Inputs, _: object) -> Truth:

@@ -139,7 +139,7 @@ def text_of(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['metrology.propagation']:.6g}" if "uncertainty" in value else ""
+    doubt = f" +/- {value['uncertainty']:.6g}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else f"{number:.12g}" for number in numbers)
     return f"{shown} {value['unit']}{doubt}"

@@ -147,7 +147,7 @@ def test_it_comes_back_from_an_address(client: FlaskClient, sign: str) -> None:
         told = stated(field, shown[name], symbol, SHARES[1])
         known = query.text_fields(calculation)
         texts = {n: text_of(v) for n, v in shown.items() if n in known and not isinstance(v, bool)}
-        texts[name] = f"{told['value']:.12g} {symbol} {sign} {told['metrology.propagation']!r}"
+        texts[name] = f"{told['value']:.12g} {symbol} {sign} {told['uncertainty']!r}"
         answer = client.get(f"/v1/{calculation.name}", query_string=texts)
         if answer.status_code == 200:
             met += 1

@@ -42,7 +42,7 @@ def as_text(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['metrology.propagation']!r}" if "uncertainty" in value else ""
+    doubt = f" +/- {value['uncertainty']!r}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else repr(number) for number in numbers)
     return f"{shown} {value['unit']}{doubt}"

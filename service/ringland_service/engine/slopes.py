@@ -150,11 +150,6 @@ def leaf_of(outputs: Any, name: str) -> Any:
 
 def step_of(field: Field) -> float:
     """Return the step by which a reading is moved to see how the results follow it."""
-    return STEP * _scale_of(field)
-
-
-def _scale_of(field: Field) -> float:
-    """Return the typical magnitude of an input."""
     if isinstance(field, NumberField):
-        return field.high - field.low
-    return field.type.scale if isinstance(field, QuantityField) else 1.0
+        return STEP * (field.high - field.low)
+    return STEP * (field.type.scale if isinstance(field, QuantityField) else 1.0)

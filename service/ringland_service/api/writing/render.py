@@ -180,9 +180,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         "why": found.why,
         "to_judge": found.to_judge or None,
         "without_uncertainty": judged.without if due else None,
-        "probability_within": float(judged.probability)
-        if due and judged.probability is not None
-        else None,
+        "probability_within": None if judged.probability is None else float(judged.probability),
         "margin": difference(judged.margin),
         "rule": found.rule,
         "doubt_fails": found.check.doubt_fails or None,

@@ -9,11 +9,11 @@ from typing import Any
 import pytest
 from agreeing_cards import CASES, FLAT
 from flask.testing import FlaskClient
-from ringland_service.core.calculations._agreements import AGREEMENTS
 from tests.cards import JOBS
 
 from ringland_service.api.reading.request import core_fault
 from ringland_service.core.calculations import CALCULATIONS, EVERY
+from ringland_service.core.calculations.job._agreements import AGREEMENTS
 from ringland_service.core.declare import Declared, Rule, asked
 from ringland_service.engine.scalar import contradiction
 

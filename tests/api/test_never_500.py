@@ -10,8 +10,8 @@ from flask.testing import FlaskClient
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from ringland_service.api.openapi.fields import example as example_of
 from ringland_service.api.reading.query import FORMS, offers_get, text_fields
+from ringland_service.api.shapes.examples import example as example_of
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
 from ringland_service.core.declare.fields import RecordsField, SectionField

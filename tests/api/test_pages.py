@@ -218,7 +218,7 @@ def test_everything_beside_the_code_is_shipped() -> None:
         for path in package.rglob("*")
         if path.is_file() and path.suffix not in (".py", ".pyc")
     ]
-    assert "api/templates/page.css" in beside
+    assert "api/writing/templates/page.css" in beside
     assert [name for name in beside if not any(fnmatchcase(name, one) for one in globs)] == []
 
 

@@ -29,6 +29,7 @@ def answers() -> dict[str, str]:
         "/v1/limits",
         "/v1/units",
         "/v1/materials",
+        "/v1/sources",
         "/v1/evidence",
         "/openapi.json",
     ):

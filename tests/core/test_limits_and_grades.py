@@ -16,7 +16,8 @@ from ringland_service.core.declare.fields import QuantityField, ResultField
 from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.engines.materials import MATERIALS
 from ringland_service.core.metrology.instruments import TYPICAL
-from ringland_service.core.metrology.limits import GRADES, LIMITS, NO_SOURCE, Grade, LimitRow
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Grade, LimitRow
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 

@@ -6,7 +6,7 @@ share stays shared: one bore reading that enters a part in two results moves bot
 
 References
 ----------
-JCGM 100:2008 (from memory), 5.2: correlated inputs, here by the components that they share. A
+JCGM 100:2008, 5.2: correlated inputs, here by the components that they share. A
 part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves its inputs by c_i.
 """
 

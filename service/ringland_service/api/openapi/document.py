@@ -60,6 +60,7 @@ SYSTEM = {
     "/v1/limits": "The common-practice limits and grades, each with its standing",
     "/v1/units": "The units of each kind of quantity",
     "/v1/materials": "Materials and their expansion coefficients",
+    "/v1/sources": "The standards and books that figures rest on, what uses each, what was checked",
     "/v1/evidence": "Evidence of the diagnosis, what it says of each suspect and why, the rules",
     "/version": "Version of the service and of each calculation's arithmetic",
     "/health/live": "Whether the process is alive",

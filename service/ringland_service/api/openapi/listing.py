@@ -25,9 +25,9 @@ from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field, ResultField
 from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.engines.materials import MATERIALS
 from ringland_service.core.metrology.conformity import DEFAULT_RULE, RULES
 from ringland_service.core.metrology.limits import GRADES, LIMITS, STANDINGS
-from ringland_service.core.tables import read_table
 from ringland_service.units import TABLE, symbols
 from ringland_service.vocabulary import ALIASES
 
@@ -192,7 +192,7 @@ def units() -> dict[str, Any]:
 
 def materials() -> dict[str, Any]:
     """Return the materials with their expansion coefficients."""
-    return {"materials": read_table("materials")}
+    return {"materials": [asdict(material) for material in MATERIALS.values()]}
 
 
 def evidence() -> dict[str, Any]:

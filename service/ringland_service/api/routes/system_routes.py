@@ -12,7 +12,7 @@ from werkzeug.wrappers import Response as BaseResponse
 from ringland_service import __version__
 from ringland_service.api import problems
 from ringland_service.api.faults import Faulty
-from ringland_service.api.openapi import listing
+from ringland_service.api.openapi import listing, source_list
 from ringland_service.api.openapi.document import document
 from ringland_service.api.reading.query import unknown_parameters
 from ringland_service.core.calculations import CALCULATIONS
@@ -22,6 +22,7 @@ TABLES = {
     "/v1/limits": listing.limits,
     "/v1/units": listing.units,
     "/v1/materials": listing.materials,
+    "/v1/sources": source_list.sources,
     "/v1/evidence": listing.evidence,
 }
 PUBLIC = "public, max-age=3600"

@@ -143,7 +143,7 @@ def air_pressure_here_kpa(
 
     References
     ----------
-    ISO 2533, Standard atmosphere (from memory).
+    ISO 2533, Standard atmosphere.
     """
     if air_pressure_kpa_abs is not None:
         return air_pressure_kpa_abs

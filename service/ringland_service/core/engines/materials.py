@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from ringland_service.core.tables import read_table
+from ringland_service.core.tables.sources import cited
 
 
 @dataclass(frozen=True)
@@ -34,7 +35,9 @@ class Material:
 
 
 MATERIALS: dict[str, Material] = {
-    row["id"]: Material(**{**row, "bore_kinds": tuple(row["bore_kinds"])})
+    row["id"]: Material(
+        **{**row, "bore_kinds": tuple(row["bore_kinds"]), "source": cited(row["source"])}
+    )
     for row in read_table("materials")
 }
 MATERIAL_CHOICES: dict[str, str] = {m.id: m.words for m in MATERIALS.values()}

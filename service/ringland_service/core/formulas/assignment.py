@@ -20,7 +20,7 @@ def least_total_cost(costs: Sequence[Sequence[float]]) -> list[int]:
     References
     ----------
     Assignment by shortest augmenting paths with potentials: Kuhn, The Hungarian method for the
-    assignment problem, 1955 (from memory).
+    assignment problem, 1955.
     """
     columns = len(costs[0])
     row_price, price = [0.0] * len(costs), [0.0] * (columns + 1)

@@ -67,7 +67,7 @@ def crank_torque_nm(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory):
+    Heywood, Internal Combustion Engine Fundamentals, slider-crank:
     ``T = F (r sin t + r² sin t cos t / sqrt(l² - r² sin² t))``.
     """
     radius_mm = stroke_mm / 2

@@ -47,7 +47,7 @@ def travel_mm(stroke_mm: Number, rod_mm: Number, angle_deg: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory):
+    Heywood, Internal Combustion Engine Fundamentals:
     ``x = r + l - r cos(t) - sqrt(l² - r² sin²(t))``.
     """
     radius_mm = stroke_mm / 2
@@ -177,7 +177,7 @@ def travel_with_offset_mm(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory), with the offset added:
+    Heywood, Internal Combustion Engine Fundamentals, with the offset added:
     ``x = sqrt((l + r)² - e²) - r cos(t) - sqrt(l² - (r sin(t) - e)²)``.
     """
     _insist_rod_passes(radius_mm, rod_mm, offset_mm)

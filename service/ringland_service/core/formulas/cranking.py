@@ -48,7 +48,7 @@ def cranking_pressure_kpa(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory): polytropic compression,
+    Heywood, Internal Combustion Engine Fundamentals: polytropic compression,
     ``p = p_intake R^n - p_air``.
     """
     insist_positive("ratio", ratio)
@@ -151,7 +151,7 @@ def volume_only_gain_percent(
     References
     ----------
     Ratio of two polytropic compressions, ``p = p_air (R^n - 1)``; Heywood, Internal Combustion
-    Engine Fundamentals (from memory).
+    Engine Fundamentals.
     """
     with_oil = ratio_with_oil(effective_cc, clearance_cc, oil_ml)
     return _pressure_change_percent(effective_cc, clearance_cc, with_oil, exponent)
@@ -268,8 +268,7 @@ def hose_error_percent(
 
     References
     ----------
-    Ratio of two polytropic compressions; Heywood, Internal Combustion Engine Fundamentals
-    (from memory).
+    Ratio of two polytropic compressions; Heywood, Internal Combustion Engine Fundamentals.
     """
     with_hose = ratio_with_hose(effective_cc, clearance_cc, hose_cc)
     return _pressure_change_percent(effective_cc, clearance_cc, with_hose, exponent)

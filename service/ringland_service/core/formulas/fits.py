@@ -23,7 +23,7 @@ def clearance_mm(bore_mm: Number, piston_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return bore_mm - piston_mm
 

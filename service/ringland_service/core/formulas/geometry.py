@@ -70,7 +70,7 @@ def swept_volume_cc(bore_mm: Number, stroke_mm: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     return disc_volume_cc(bore_mm, stroke_mm)
 
@@ -94,7 +94,7 @@ def displacement_cc(bore_mm: Number, stroke_mm: Number, cylinders: Number) -> Nu
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     return swept_volume_cc(bore_mm, stroke_mm) * cylinders
 
@@ -218,7 +218,7 @@ def compression_ratio(swept_cc: Number, clearance_cc: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     insist(
         clearance_cc > 0,

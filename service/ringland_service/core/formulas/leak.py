@@ -19,7 +19,7 @@ from ringland_service.core.formulas.elementary import (
 )
 from ringland_service.core.numbers import Number
 
-# Air, any text on gas dynamics (from memory).
+# Air, any text on gas dynamics.
 GAMMA = 1.4
 # Pressure after a nozzle over the one before it, at and under which the flow is choked.
 CRITICAL_RATIO = (2.0 / (GAMMA + 1.0)) ** (GAMMA / (GAMMA - 1.0))  # 0.528282
@@ -116,7 +116,7 @@ def flow_function(drop: Number) -> Number:
 
     References
     ----------
-    Isentropic flow of a perfect gas, any text on gas dynamics (from memory):
+    Isentropic flow of a perfect gas, any text on gas dynamics:
     ``sqrt(2 g / (g - 1) (r^(2/g) - r^((g+1)/g)))`` with ``r = 1 - drop``, r not below
     ``(2 / (g + 1))^(g / (g - 1)) = 0.528282``, ``g = 1.4``.
     """

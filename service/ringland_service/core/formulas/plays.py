@@ -67,7 +67,7 @@ def pin_clearance_mm(hole_mm: Number, pin_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return hole_mm - pin_mm
 

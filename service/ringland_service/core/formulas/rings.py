@@ -167,7 +167,7 @@ def hot_gap_mm(
 
     References
     ----------
-    Machinery's Handbook (from memory): linear expansion of both perimeters.
+    Machinery's Handbook: linear expansion of both perimeters.
     """
     perimeter_mm = pi * bore_mm
     bore_growth_mm = perimeter_mm * bore_alpha_per_k * bore_rise_k

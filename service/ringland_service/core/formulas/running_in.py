@@ -21,7 +21,7 @@ def mean_piston_speed_m_s(stroke_mm: Number, speed_rpm: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals, mean piston speed (from memory).
+    Heywood, Internal Combustion Engine Fundamentals, mean piston speed.
     """
     return 2.0 * stroke_mm * speed_rpm / 60000.0
 

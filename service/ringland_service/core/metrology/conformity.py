@@ -13,7 +13,7 @@ that binary dust decides nothing (0.005 + 0.005 against 0.010).
 
 References
 ----------
-JCGM 106:2012 and ISO 14253-1 (from memory): decision rules, guard band, conformance probability.
+JCGM 106:2012 and ISO 14253-1: decision rules, guard band, conformance probability.
 """
 
 import math

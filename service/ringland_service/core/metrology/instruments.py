@@ -12,7 +12,7 @@ An instrument's error has parts that its readings share and parts of each readin
 
 References
 ----------
-JCGM 100:2008 (from memory), 4.3.7: rectangular distribution; trade's table of bench uncertainty
+JCGM 100:2008, 4.3.7: rectangular distribution; trade's table of bench uncertainty
 (common practice, no source).
 """
 

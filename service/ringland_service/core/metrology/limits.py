@@ -12,6 +12,7 @@ import numpy as np
 
 from ringland_service.core.numbers import Number
 from ringland_service.core.tables import read_table
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 STANDINGS = {
     "maker": "the maker's figure for the part in hand; it always wins",
@@ -19,7 +20,6 @@ STANDINGS = {
     "standard": "a published standard or handbook, named as the source",
     "computed": "follows from the formula alone",
 }
-NO_SOURCE = "common practice, no source"
 
 
 @dataclass(frozen=True)
@@ -63,7 +63,10 @@ class LimitRow:
         return replace(self, low=None)
 
 
-LIMITS: dict[str, LimitRow] = {row["id"]: LimitRow(**row) for row in read_table("limits")}
+LIMITS: dict[str, LimitRow] = {
+    row["id"]: LimitRow(**{**row, "source": cited(row.get("source", NO_SOURCE))})
+    for row in read_table("limits")
+}
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ together. An influence that moves two readings alike cancels in their difference
 
 References
 ----------
-JCGM 100:2008 (from memory), 5.1: u²(y) = Σ (∂y/∂x_i)² u²(x_i). The partial derivatives are
+JCGM 100:2008, 5.1: u²(y) = Σ (∂y/∂x_i)² u²(x_i). The partial derivatives are
 taken by central differences with a step of the cube root of the machine precision. Where two
 readings tie under a largest, a smallest or a difference without sign, the slope up and the slope
 down cancel or halve; there the derivatives are taken beside the kink, where one of them leads.

@@ -6,6 +6,7 @@ outside ``low`` and ``high``; answered with a warning outside ``warn_low`` and `
 
 from ringland_service.core.declare import kinds
 from ringland_service.core.declare.fields import QuantityType
+from ringland_service.core.tables.sources import cited
 
 TORQUE = QuantityType(
     "torque",
@@ -74,8 +75,9 @@ PROOF_STRESS = QuantityType(
     "proof stress of a fastener",
     580.0,
     0,
-    instrument="table: 580 for class 8.8 up to 16 mm, 830 for 10.9, 970 for 12.9 (ISO 898-1, from "
-    "memory)",
+    instrument=cited(
+        "table: 580 for class 8.8 up to 16 mm, 830 for 10.9, 970 for 12.9; {iso_898_1_proof_stress}"
+    ),
 )
 THREAD_ENGAGEMENT = QuantityType(
     "thread_engagement",

@@ -12,6 +12,7 @@ from ringland_service.core.declare import Calculation
 from ringland_service.core.declare.fields import NumberField
 from ringland_service.core.metrology.conformity import WORDS
 from ringland_service.core.metrology.unjudged import WHY
+from ringland_service.core.tables.sources import NO_SOURCE
 
 _TOKEN = re.compile("[a-z0-9]+(_[a-z0-9]+)+")
 
@@ -171,10 +172,6 @@ def _flat(member: Member, values: Mapping[str, Any], above: str) -> Iterator[tup
             yield replace(inner, name=f"{above}{inner.name}"), value
 
 
-# Said by the standing already.
-NO_SOURCE = "common practice, no source"
-
-
 def verdicts(found: Sequence[Mapping[str, Any]]) -> list[Judged]:
     """Return verdicts in texts."""
     return [_judged(verdict) for verdict in found]
@@ -195,6 +192,7 @@ def _judged(verdict: Mapping[str, Any]) -> Judged:
         value=text.value_text(verdict),
         limit=text.limit_sides(limit),
         standing=text.STANDING_WORDS[limit["standing"]],
+        # Common practice is said by the standing already.
         source=limit["source"].removesuffix(f"; {NO_SOURCE}"),
         verdict=WORDS[verdict["verdict"]],
         token=verdict["verdict"],

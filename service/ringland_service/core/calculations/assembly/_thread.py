@@ -14,7 +14,7 @@ LUBRICANT: dict[str, str] = {
     "moly_paste": "molybdenum paste: nut factor 0.115, middle of 0.10 to 0.13",
     "unknown": "not known",
 }
-# Machine-design textbooks (from memory).
+# Machine-design textbooks.
 NUT_FACTOR: dict[str, float] = {"dry": 0.20, "oiled": 0.165, "moly_paste": 0.115}
 # The coarsest metric threads have a pitch of about a quarter of their diameter.
 COARSEST_SHARE = 0.27

@@ -7,9 +7,9 @@ from ringland_service.core.declare import Calculation, Check, Notice, kinds, rec
 from ringland_service.core.formulas.clocking import arc_mm, ring_end_margin_mm
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 PLANE = "plane geometry"
-COMMON = "common practice, no source"
 SMALL_BORE_DEG = 60.0
 # What is looked at before the cylinder goes on: common practice, no source.
 ALWAYS = (

@@ -18,9 +18,10 @@ from ringland_service.core.formulas.air import length_at_20c_mm
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-DIAMETERS = "difference of two diameters, not the radial roundness of ISO 12181 (from memory)"
+DIAMETERS = cited("difference of two diameters, not the radial roundness of {iso_12181}")
 WEAR_FROM = {
     "unworn_reference": "the bore where no ring runs",
     "nominal_bore": "the nominal bore, as no unworn reference is given",

@@ -26,8 +26,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-EXPANSION = "Machinery's Handbook, linear expansion (from memory)"
+EXPANSION = cited("{machinerys_handbook_expansion}")
 IRON, SLEEVE = "iron", "iron_sleeve_in_aluminium"
 ALUMINIUM = "plated_aluminium"
 MOST_ROOM_MM, MOST_INTERFERENCE_MM = 3.0, 0.05
@@ -121,7 +122,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=3,
         basis=_basis(SLEEVE),
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     hot_clearance_plated_aluminium_mm: Number = result(
         "clearance when running, were it aluminium: plated, chromed or bare",

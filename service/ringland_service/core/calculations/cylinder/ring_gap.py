@@ -21,11 +21,12 @@ from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
 FILED = "wanted gap less the measured one where that lies under its range, else nothing"
-EXPANSION = "Machinery's Handbook, linear expansion of both perimeters (from memory)"
+EXPANSION = cited("both perimeters: {machinerys_handbook_expansion}")
 
 
 @record

@@ -8,9 +8,9 @@ from ringland_service.core.formulas.elementary import maximum
 from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 GEOMETRY = "plane geometry"
-COMMON = "common practice, no source"
 
 
 @record
@@ -82,7 +82,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=3,
         formula="small_end_tip_rock_mm * big_end_width_mm / (2 * rod_mm)",
-        source="common practice, no source; similar triangles",
+        source=f"{COMMON}; similar triangles",
         default=None,
     )
 

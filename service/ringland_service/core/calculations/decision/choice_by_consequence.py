@@ -20,8 +20,9 @@ from ringland_service.core.declare.fields import Quantified
 from ringland_service.core.metrology.conformity import beyond, probability_within
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-CONFORMING = "JCGM 106:2012 (from memory)"
+CONFORMING = cited("{jcgm_106_conformance}")
 
 
 @record

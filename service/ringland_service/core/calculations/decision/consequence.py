@@ -10,8 +10,9 @@ from typing import Protocol
 from ringland_service.core.declare import REQUIRED, number
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "expected cost: textbooks of decision theory (from memory)"
+SOURCE = cited("{decision_theory}")
 MOST_MONEY = 1e8
 REUSE, REPAIR, EITHER = "reuse", "repair", "either"
 CHEAPER = {
@@ -47,7 +48,7 @@ def expected_cost(reuse: Number, beyond: Number, comeback: Number) -> Number:
 
     References
     ----------
-    Expected value over two outcomes: textbooks of decision theory (from memory).
+    Expected value over two outcomes: textbooks of decision theory.
     """
     return reuse + beyond * comeback
 

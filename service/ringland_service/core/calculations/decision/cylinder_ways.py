@@ -41,13 +41,13 @@ from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.engines.must_not import MUST_NOT
 from ringland_service.core.metrology.findings import all_pass, found
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 IRON = ("iron", "iron_sleeve_in_aluminium")
 FIND_OUT_HOW = (
     "find out the kind of bore: a magnet on the bore, the maker's sheet, a look at the top land "
     "above the ring travel"
 )
-COMMON = "common practice, no source"
 
 
 @record

@@ -28,9 +28,9 @@ from ringland_service.core.formulas import rings
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 SUM = "sum of two diameters"
-COMMON = "common practice, no source"
 
 
 @record

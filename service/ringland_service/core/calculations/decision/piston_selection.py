@@ -25,6 +25,7 @@ from ringland_service.core.engines.bore_expansion import expansion_of_bore
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 OUTCOMES = {
@@ -90,7 +91,7 @@ class Outputs:
     best: str = result(
         "the piston that sits most central in the new fit",
         basis="the largest distance of both clearances from the ends of the new fit",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     best_piston_mm: float = result(
         "size of that piston",

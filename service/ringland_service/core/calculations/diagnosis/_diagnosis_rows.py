@@ -10,9 +10,9 @@ from ringland_service.core.calculations.diagnosis._evidence_weighed import (
 from ringland_service.core.calculations.diagnosis.tables import EVIDENCE, SUSPECT_WORDS
 from ringland_service.core.declare import record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record

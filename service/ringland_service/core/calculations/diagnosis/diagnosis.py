@@ -13,9 +13,9 @@ from ringland_service.core.calculations.diagnosis._next_test import next_test
 from ringland_service.core.calculations.diagnosis.diagnosis_inputs import NEEDS, Inputs
 from ringland_service.core.calculations.diagnosis.tables import COMPLAINTS, SUSPECT_WORDS, SUSPECTS
 from ringland_service.core.declare import Calculation, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
-TABLE = "the table of evidence; common practice, no source"
+TABLE = f"the table of evidence; {COMMON}"
 
 
 @record

@@ -4,8 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from ringland_service.core.metrology.limits import NO_SOURCE
 from ringland_service.core.tables import read_table
+from ringland_service.core.tables.sources import NO_SOURCE
 
 FOR, AGAINST = "for", "against"
 WEIGHTS = ("decisive", "strong", "moderate", "weak")

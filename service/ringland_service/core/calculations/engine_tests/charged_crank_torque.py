@@ -22,9 +22,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import engine_tests as tests
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as SAFE
+from ringland_service.core.tables.sources import cited
 
-CRANK = "Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory)"
-SAFE = "common practice, no source"
+CRANK = cited("{heywood_crank}")
 
 
 def _torque(angle: str) -> str:
@@ -79,7 +80,7 @@ class Outputs:
         digits=1,
         formula="asind(sqrt(1 + 4 * cosd((acosd((11 - 27 * (stroke_mm / 2 / rod_mm)**2) / 16)"
         " - 360) / 3)) / sqrt(3) / (stroke_mm / 2 / rod_mm))",
-        source=f"{CRANK}, differentiated",
+        source=cited("{heywood_crank}, differentiated"),
     )
     peak_at_deg: Number = result(
         "crank angle of the largest torque from top dead centre on",

@@ -30,10 +30,10 @@ from ringland_service.core.metrology.unjudged import NOT_JUDGED
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+ATMOSPHERE = cited("{iso_2533}")
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",
@@ -153,7 +153,7 @@ class Outputs:
     gradeable: str = result(
         "whether the level can be graded",
         basis="the kind of decompressor and its state during the test",
-        source=COMMON,
+        source=NO_SOURCE,
         choices=GRADEABLE,
     )
     unmet_conditions: Number = result(
@@ -161,19 +161,19 @@ class Outputs:
         digits=0,
         basis="throttle, choke, warmth, plugs and battery as stated; what is not stated is not "
         "counted",
-        source=COMMON,
+        source=NO_SOURCE,
     )
     ratio: Number | None = result(
         "reading over the expected reading",
         digits=3,
         formula="reading_kpa / expected_kpa",
-        source=COMMON,
+        source=NO_SOURCE,
         default=None,
     )
     grade: str | None = result(
         "level of the reading",
         basis="steps of the reading over the expected one",
-        source=COMMON,
+        source=NO_SOURCE,
         common_practice=True,
         choices=GRADE,
         default=None,

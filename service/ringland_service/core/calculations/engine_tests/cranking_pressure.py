@@ -22,8 +22,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 USUAL_N = (1.20, 1.30)
 
 
@@ -103,7 +104,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",

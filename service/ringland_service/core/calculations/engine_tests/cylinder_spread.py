@@ -25,8 +25,8 @@ from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 SOUND_SHARE = 0.80
 SAG_SHARE = 0.95
 

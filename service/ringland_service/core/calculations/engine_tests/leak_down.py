@@ -21,9 +21,10 @@ from ringland_service.core.formulas import leak
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 READINGS = ("cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa")
 
 

@@ -15,8 +15,7 @@ from ringland_service.core.formulas import oil_use
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import engine_tests as tests
-
-COMMON = "common practice, no source"
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 
 @record

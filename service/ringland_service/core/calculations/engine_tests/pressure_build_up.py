@@ -19,9 +19,10 @@ from ringland_service.core.formulas import readings as formulas
 from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE
 
-TEACHING = "old workshop teaching; common practice, no source"
-LOW_CONFIDENCE = "common practice, no source, low confidence"
+TEACHING = f"old workshop teaching; {NO_SOURCE}"
+LOW_CONFIDENCE = f"{NO_SOURCE}, low confidence"
 USUAL_STROKES = (4, 8)
 PATTERNS = {
     "higher_than_expected": "more than 1.10 of the expected pressure",

@@ -20,9 +20,10 @@ from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 # Shares of the clearance volume: refused from the one, usual between the others.
 LOCKING_SHARE = 0.25
 USUAL_SHARES = (0.03, 0.10)

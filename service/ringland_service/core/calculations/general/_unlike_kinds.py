@@ -11,7 +11,7 @@ from ringland_service.core.declare.significant import as_written
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.formulas.air import SEA_LEVEL_KPA
 
-# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition; from memory).
+# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition).
 ABSOLUTE_ZERO_C = Fraction("-273.15")
 
 TAKEN = {

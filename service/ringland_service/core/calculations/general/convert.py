@@ -22,8 +22,9 @@ from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.declare.significant import significant_digits
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "exact factors, NIST SP 811 (from memory)"
+SOURCE = cited("exact factors, {nist_sp_811}")
 EXACT, ROUNDED = "exact", "rounded"
 FACTORS = {
     EXACT: "the factor is a finite decimal: nothing is lost",

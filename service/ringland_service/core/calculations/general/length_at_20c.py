@@ -15,8 +15,9 @@ from ringland_service.core.formulas import air, fits
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-EXPANSION = "ISO 1; Machinery's Handbook (both from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
 AT_20 = "length / (1 + expansion coefficient × (temperature − 20 °C))"
 
 

@@ -30,8 +30,9 @@ from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.metrology.limits import STANDINGS, Limit
 from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
+SOURCE = cited("{jcgm_100_components}")
 
 
 @record

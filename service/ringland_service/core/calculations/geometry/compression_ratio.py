@@ -17,9 +17,10 @@ from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 GEOMETRY = "solid geometry"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record
@@ -130,7 +131,7 @@ class Outputs:
         kind=kinds.VOLUME,
         digits=2,
         basis=f"{_parts.PARTS}; by burette where the parts are not all given",
-        source="sum of the parts; common practice, no source",
+        source=f"sum of the parts; {NO_SOURCE}",
     )
     compression_ratio: Number = result(
         "static (geometric) compression ratio",
@@ -151,7 +152,7 @@ class Outputs:
         kind=kinds.VOLUME,
         digits=2,
         formula="burette_fill_cc - plug_hole_cc",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     ratio_by_burette: Number | None = result(

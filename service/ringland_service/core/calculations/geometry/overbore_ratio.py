@@ -16,9 +16,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
 GEOMETRY = "solid geometry"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

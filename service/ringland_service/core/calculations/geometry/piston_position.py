@@ -20,8 +20,9 @@ from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as sizes
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+HEYWOOD = cited("{heywood_crank}")
 TRIANGLE = "plane geometry: crank, rod and bore axis"
 COUNTED_FROM = {
     "top_dead_centre": "from the piston's own top dead centre",

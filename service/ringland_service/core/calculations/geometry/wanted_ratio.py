@@ -25,8 +25,9 @@ from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as sizes
 from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 PRISM = "solid geometry: volume of a prism"
 SETTLE = (
     "measure the squish again with fresh solder at the pin axis, head torqued down with its gasket"

@@ -20,9 +20,10 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as faces
 from ringland_service.core.quantities import head as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 GASKET_KIND = {
     "composite": "composite or fibre gasket",
     "multi_layer_steel": "multi-layer steel gasket",

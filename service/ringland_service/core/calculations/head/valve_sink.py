@@ -15,9 +15,10 @@ from ringland_service.core.formulas import geometry, lash, springs
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two lengths"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

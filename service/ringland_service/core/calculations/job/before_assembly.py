@@ -7,8 +7,7 @@ from ringland_service.core.calculations.decision import damage as seen
 from ringland_service.core.calculations.decision.repair_options import DECISIONS, EXAMPLE, TAKEN_BY
 from ringland_service.core.declare import Calculation, choice, record, result
 from ringland_service.core.engines import condition
-
-TRADE = "common practice, no source"
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
 ROOT_CAUSES: tuple[tuple[str, str | None], ...] = (
     ("air filter, its seal and boot: dust", None),

@@ -13,6 +13,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @record
@@ -84,7 +85,7 @@ class Outputs:
     not_by_cost: tuple[str, ...] | None = result(
         "too close to call, and not judged by cost since doubt counts as a fail there",
         basis="verdicts of the card",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

@@ -10,8 +10,8 @@ from ringland_service.core.calculations.decision.repair_options import (
     RepairOption,
 )
 from ringland_service.core.declare import Calculation, choice, count, record, result, text
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 WITH_PISTON = ("piston", "graded piston")
 RINGS = ("rings", "ring set")
 # Two clips hold a pin.

@@ -19,6 +19,7 @@ from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two diameters"
 
@@ -105,7 +106,7 @@ class Outputs:
         "zone over twice the expanded uncertainty: what the measurement can prove",
         digits=2,
         formula="zone_mm / (2 * size_uncertainty_mm)",
-        source="JCGM 106:2012, measurement capability index (from memory)",
+        source=cited("{jcgm_106_capability}"),
         default=None,
     )
     returned_min_mm: Number | None = result(

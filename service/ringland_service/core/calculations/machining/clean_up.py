@@ -19,6 +19,7 @@ from ringland_service.core.formulas import machining
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
 WORN, OPPOSITE = "worn_side", "opposite"
@@ -117,7 +118,7 @@ class Outputs:
         "share of the wear on the side that wore most, as used",
         digits=2,
         basis="as given, else 1: all on one side, the safe figure",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     score_mm: float | None = result(
         "diameter that cleans up the score that reaches farthest",

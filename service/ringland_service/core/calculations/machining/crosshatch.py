@@ -18,6 +18,7 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 KINEMATICS = "kinematics"
 STROKE_DRIVE = {
@@ -116,7 +117,7 @@ class Outputs:
     finish: str | None = result(
         "surface that shops order for these rings; the ring maker's figure comes first",
         basis="by the kind of ring",
-        source="common practice, no source",
+        source=NO_SOURCE,
         common_practice=True,
         default=None,
     )

@@ -19,6 +19,7 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
 LINER_KIND = {
@@ -76,7 +77,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=2,
         basis="lower limit of the check liner_wall, else common practice for the kind of wall",
-        source="maker, else common practice, no source",
+        source=f"maker, else {NO_SOURCE}",
         default=None,
     )
     largest_bore_at_floor_mm: Number | None = result(

@@ -26,6 +26,7 @@ from ringland_service.core.engines import condition
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 SMALLEST = "the smallest piston whose bore-to is at least the clean-up diameter"
@@ -131,7 +132,7 @@ class Outputs:
         "piston to take: the smallest that cleans up at boring; it leaves room for the next "
         "rebuild",
         basis=SMALLEST,
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     chosen_piston_mm: float | None = result(
@@ -169,7 +170,7 @@ class Outputs:
     runner_up: str | None = result(
         "next larger piston that cleans up, should the chosen one not",
         basis="the second smallest piston whose bore-to is at least the clean-up diameter",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

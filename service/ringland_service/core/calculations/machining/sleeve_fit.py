@@ -23,10 +23,11 @@ from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
-EXPANSION = "linear expansion; Machinery's Handbook (from memory)"
-TABLE = "table of materials: Machinery's Handbook and general tables (from memory)"
+EXPANSION = cited("{machinerys_handbook_expansion}")
+TABLE = cited("table of materials: {machinerys_handbook_coefficients}; {material_tables}")
 HELD_BY = {
     "fit_alone": "no flange and nothing clamps it: the fit alone holds the sleeve",
     "flange_or_head": "a flange, or the head clamped on it, holds the sleeve",
@@ -87,7 +88,7 @@ class Outputs:
         "interference as a share of the bore",
         digits=5,
         formula="interference_mm / cylinder_bore_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     heat_cylinder_to_c: Number = result(
         "temperature at which the cylinder drops over the sleeve; it cools while it is handled, "
@@ -129,7 +130,7 @@ class Outputs:
         digits=4,
         basis="(alpha_cylinder_used − alpha_sleeve_used) · cylinder_bore · (running_temperature "
         "− 20) + 0.010 mm to be left",
-        source="linear expansion; what must be left: common practice, no source",
+        source=f"linear expansion; what must be left: {NO_SOURCE}",
         common_practice=True,
         default=None,
     )
@@ -173,7 +174,7 @@ def _fit(inputs: Inputs, outputs: Outputs) -> Limit | None:
     row = LIMITS[f"sleeve.{inputs.held_by}"]
     limit = row.limit(inputs.cylinder_bore_mm)
     if inputs.held_by == "fit_alone" and outputs.interference_wanted_mm is not None:
-        source = "what running takes off + 0.010 mm to be left; common practice, no source"
+        source = f"what running takes off + 0.010 mm to be left; {NO_SOURCE}"
         return replace(limit, low=outputs.interference_wanted_mm, high=None, source=source)
     return limit
 

@@ -16,9 +16,10 @@ from ringland_service.core.calculations.order_card._order_sizes import sizes_of
 from ringland_service.core.calculations.order_card._order_words import Point
 from ringland_service.core.declare import Calculation, record, result, same
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 COMPLETE = {"complete": "nothing is missing", "incomplete": "something must be written in first"}
-TRADE = "as given; common practice, no source, where the words say so"
+TRADE = f"as given; {NO_SOURCE}, where the words say so"
 
 
 @record

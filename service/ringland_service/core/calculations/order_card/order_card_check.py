@@ -27,8 +27,8 @@ from ringland_service.core.engines import condition
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 READ = "read off the card"
 MAY, MUST_NOT = "may_go_out", "must_not_go_out"
 USABLE = {

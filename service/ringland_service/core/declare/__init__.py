@@ -8,11 +8,12 @@ from ringland_service.core.declare.calculation import (
     Calculation,
     Check,
     Declared,
+    Known,
     Notice,
     Rule,
     Way,
 )
-from ringland_service.core.declare.composite import Composite, Step, Want
+from ringland_service.core.declare.composite import Composite, Derived, Step, Want
 from ringland_service.core.declare.records import (
     NO_EXAMPLE,
     REQUIRED,
@@ -57,7 +58,9 @@ __all__ = [
     "Check",
     "Composite",
     "Declared",
+    "Derived",
     "Figure",
+    "Known",
     "Notice",
     "Rule",
     "Step",

@@ -61,7 +61,7 @@ def nut_factor(i: Any) -> Number | None:
             i.head_friction,
             i.bearing_over_thread,
         )
-    return NUT_FACTOR.get(i.lubricant)
+    return None if i.lubricant == "unknown" else NUT_FACTOR[i.lubricant]
 
 
 def torsion_mpa(i: Any, clamp_n: Number | None) -> Number | None:

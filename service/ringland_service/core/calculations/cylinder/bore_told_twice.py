@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from typing import Any
 
-from ringland_service.core.declare import Agreement
-from ringland_service.core.declare.told_twice import BORE_MM, Doubts, Known, apart, together
+from ringland_service.core.declare import Agreement, Known
+from ringland_service.core.declare.told_twice import BORE_MM, Doubts, apart, together
 from ringland_service.core.engines import survey
 
 

@@ -57,8 +57,10 @@ def piston_alpha_per_k(i: Any) -> Number:
     if i.piston_alpha_per_k is not None:
         given: Number = i.piston_alpha_per_k
         return given
-    of_kind = MATERIAL_OF_PISTON.get(i.piston_kind, "piston_cast_eutectic")
-    return MATERIALS[i.piston_material or of_kind].alpha
+    if i.piston_material is not None:
+        return MATERIALS[i.piston_material].alpha
+    of_kind = "piston_cast_eutectic" if i.piston_kind is None else MATERIAL_OF_PISTON[i.piston_kind]
+    return MATERIALS[of_kind].alpha
 
 
 def largest_bore_mm(i: Any) -> Number:
@@ -105,8 +107,8 @@ def _piston_expansion_unknown(i: Any) -> Any:
 
 
 def _wrong_bore(i: Any) -> bool:
-    bores = BORES_OF_PISTON.get(i.piston_kind)
-    return bores is not None and i.bore_kind != "unknown" and i.bore_kind not in bores
+    told = i.piston_kind in BORES_OF_PISTON and i.bore_kind != "unknown"
+    return told and i.bore_kind not in BORES_OF_PISTON[i.piston_kind]
 
 
 def _wrong_cycle(i: Any) -> bool:

@@ -36,13 +36,14 @@ LEAK_PATH = {
     "joint_or_adaptor": "to the outside, by the joint, a stud or the adaptor's own thread",
     "not_heard": "none heard: the joints soaped, the cap off, listen again",
 }
-_ANY_ENGINE = {
+_ANY_ENGINE: dict[str, str | None] = {
     "radiator": "gasket_or_crack_to_coolant",
     "neighbour_plug_hole": "gasket_to_neighbour",
     "head_joint": "joint_or_adaptor",
     "nowhere": "not_heard",
 }
-PATH_OF = {
+# None where the engine has no such place, or nobody said of which cycle it is.
+PATH_OF: dict[str | None, dict[str, str | None]] = {
     "four_stroke": {
         "oil_filler_or_breather": "rings_or_piston",
         "exhaust": "exhaust_valve",
@@ -50,12 +51,18 @@ PATH_OF = {
         **_ANY_ENGINE,
     },
     "two_stroke": {
+        "oil_filler_or_breather": None,
         "exhaust": "past_rings_to_the_port",
         "intake": "rings_or_reeds",
         **_ANY_ENGINE,
     },
     # A two-stroke's crankcase has neither oil filler nor breather.
-    None: {"oil_filler_or_breather": "rings_or_piston", **_ANY_ENGINE},
+    None: {
+        "oil_filler_or_breather": "rings_or_piston",
+        "exhaust": None,
+        "intake": None,
+        **_ANY_ENGINE,
+    },
 }
 
 YES, UPPER_BOUND = "yes", "upper_bound"
@@ -84,7 +91,8 @@ MAKERS_STEPS = ("makers_good_to_pct", "makers_serviceable_to_pct", "makers_worn_
 
 def leak_path(inputs: Any) -> str | None:
     """Return where the air goes, or None where the place or the engine does not say."""
-    return PATH_OF[inputs.cycle].get(inputs.heard_at)
+    heard_at: str | None = inputs.heard_at
+    return None if heard_at is None else PATH_OF[inputs.cycle][heard_at]
 
 
 def gradeable(inputs: Any, leak_pct: float) -> str:

@@ -7,10 +7,9 @@ the part ``overbore_ratio``; the parts that tell of one work each show that rati
 from collections.abc import Mapping
 from typing import Any
 
+from ringland_service.core.declare import Derived, Known
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, at_most
 
-Known = Mapping[str, Any]
-Derived = Mapping[str, tuple[Any, str]]
 FINISH = "oversize_choice.chosen_finish_mm"
 NEW_BORE = ("new_bore_mm", FINISH)
 JOINT, PORTS = "overbore_ratio", "port_timing_after"

@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME
 
 DEMO = Path(__file__).parents[1] / "demo_data"
@@ -20,7 +20,10 @@ CLEARANCE = {
         "bore_max": {"value": 73.052, "unit": "mm", "uncertainty": 0.006},
         "bore_min": {"value": 73.040, "unit": "mm", "uncertainty": 0.006},
     },
-    "piston": {"piston": {"value": 72.931, "unit": "mm", "uncertainty": 0.004}, "fit": "used"},
+    "piston": {
+        "piston": {"value": 72.931, "unit": "mm", "uncertainty": 0.004},
+        "fit": "used",
+    },
     "compression": {"wet": {"value": 118, "unit": "psi"}},
     "limits": {
         "piston_clearance_max": {

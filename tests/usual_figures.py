@@ -12,12 +12,12 @@ from typing import Any
 from unittest import mock
 
 from ringland_service.core.calculations import EVERY
+from ringland_service.core.calculations.diagnosis.tables import FIGURES
 from ringland_service.core.declare import Calculation, defaults
-from ringland_service.core.limits import GRADES, LIMITS
-from ringland_service.core.materials import MATERIALS
-from ringland_service.core.measuring import TYPICAL
-from ringland_service.core.suspects import FIGURES
-from ringland_service.core.usual import Usual, UsualShares, usual
+from ringland_service.core.declare.usual import Usual, UsualShares, usual
+from ringland_service.core.engines.materials import MATERIALS
+from ringland_service.core.metrology.instruments import TYPICAL
+from ringland_service.core.metrology.limits import GRADES, LIMITS
 
 TIMES = 1.3
 COMMON = "common_practice"
@@ -26,15 +26,15 @@ COMMON = "common_practice"
 CONSTANTS: tuple[tuple[str, str], ...] = (
     ("calculations.assembly._thread", "NUT_FACTOR"),
     ("calculations.assembly.run_in", "USUAL_FRACTIONS"),
-    ("calculations.decision._order_choices", "PORT_CHAMFER_MM"),
-    ("calculations.decision._order_choices", "PORT_CHAMFER_DEG"),
-    ("calculations.decision._order_choices", "BRIDGE_RELIEF_MM"),
-    ("calculations.decision._order_choices", "MOUTH_CHAMFER_MM"),
-    ("calculations.decision._order_choices", "MOUTH_CHAMFER_DEG"),
-    ("calculations.decision._order_choices", "HONE_STOCK_MM"),
-    ("calculations.decision._order_choices", "LIGHT_REMOVAL_MM"),
-    ("calculations.decision._order_choices", "FINE_STOCK_MM"),
-    ("calculations.decision.hone_and_rering", "LIGHT_REMOVAL_MM"),
+    ("calculations.order_card.order_choices", "PORT_CHAMFER_MM"),
+    ("calculations.order_card.order_choices", "PORT_CHAMFER_DEG"),
+    ("calculations.order_card.order_choices", "BRIDGE_RELIEF_MM"),
+    ("calculations.order_card.order_choices", "MOUTH_CHAMFER_MM"),
+    ("calculations.order_card.order_choices", "MOUTH_CHAMFER_DEG"),
+    ("calculations.order_card.order_choices", "HONE_STOCK_MM"),
+    ("calculations.order_card.order_choices", "LIGHT_REMOVAL_MM"),
+    ("calculations.order_card.order_choices", "FINE_STOCK_MM"),
+    ("calculations.decision.hone_and_re_ring", "LIGHT_REMOVAL_MM"),
     ("calculations.geometry._squish_gaskets", "SOLDER_DOUBT_MM"),
     ("calculations.geometry._squish_gaskets", "OVER_FLOOR_MM"),
     ("calculations.head.cam_check", "LOSS_PER_DEG_MM"),
@@ -85,7 +85,7 @@ def grades() -> dict[str, Change]:
 
 def materials() -> dict[str, Change]:
     """Return a change of each expansion that is common practice; the kinds of bore follow it."""
-    by_kind = import_module("ringland_service.core.materials")._BY_BORE_KIND
+    by_kind = import_module("ringland_service.core.engines.materials")._BY_BORE_KIND
     found: dict[str, Change] = {}
     for name, row in MATERIALS.items():
         if row.standing == COMMON:

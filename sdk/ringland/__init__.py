@@ -22,6 +22,8 @@ if TYPE_CHECKING:
         RowProblem,
         RowWarning,
         ServiceVersion,
+        SourceInfo,
+        SourceUse,
         VerdictColumns,
     )
     from ringland._client import Client
@@ -71,6 +73,8 @@ _HOMES = {
         "RowProblem",
         "RowWarning",
         "ServiceVersion",
+        "SourceInfo",
+        "SourceUse",
         "VerdictColumns",
     ),
     "_generated._parts": (
@@ -142,6 +146,8 @@ __all__ = [
     "ServiceError",
     "ServiceMissing",
     "ServiceVersion",
+    "SourceInfo",
+    "SourceUse",
     "Taken",
     "TimedOut",
     "Timeout",

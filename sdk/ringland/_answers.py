@@ -209,6 +209,32 @@ class CalculationInfo:
 
 
 @dataclass(frozen=True)
+class SourceUse:
+    """What rests on a source: calculations by name, limits and materials by id, methods named."""
+
+    calculations: tuple[str, ...]
+    limits: tuple[str, ...]
+    materials: tuple[str, ...]
+    methods: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class SourceInfo:
+    """A standard or book that figures or formulas rest on.
+
+    ``checked`` says what was compared with the printed text; None: nothing was, it is recalled from
+    memory. ``edition`` and ``clause`` are None where none is stated.
+    """
+
+    token: str
+    title: str
+    edition: str | None
+    clause: str | None
+    checked: str | None
+    used_by: SourceUse
+
+
+@dataclass(frozen=True)
 class ServiceVersion:
     """Version of the service, and of each calculation's arithmetic."""
 

@@ -5,7 +5,14 @@ from importlib import import_module
 from types import TracebackType
 from typing import TYPE_CHECKING, Any
 
-from ringland._answers import Answer, BatchAnswer, CalculationInfo, ServiceVersion, read_answer
+from ringland._answers import (
+    Answer,
+    BatchAnswer,
+    CalculationInfo,
+    ServiceVersion,
+    SourceInfo,
+    read_answer,
+)
 from ringland._batch import ColumnLike
 from ringland._calculation import Calculation, options
 from ringland._caller import Caller
@@ -147,6 +154,11 @@ class Client(Calculations):
         """Return what the service can calculate, in its order."""
         listed = self.caller.json("GET", "/v1")["calculations"]
         return tuple(read(CalculationInfo, entry) for entry in listed)
+
+    def sources(self) -> tuple[SourceInfo, ...]:
+        """Return the standards and books that the service rests on, checked or not."""
+        listed = self.caller.json("GET", "/v1/sources")["sources"]
+        return tuple(read(SourceInfo, entry) for entry in listed)
 
     def version(self) -> ServiceVersion:
         """Return the version of the service, and of each calculation's arithmetic."""

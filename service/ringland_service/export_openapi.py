@@ -3,7 +3,7 @@
 import json
 import sys
 
-from ringland_service.api.openapi import document
+from ringland_service.api.openapi.document import document
 
 
 def main() -> None:

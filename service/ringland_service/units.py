@@ -12,7 +12,7 @@ from fractions import Fraction
 
 import pint
 
-from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.core.declare.kinds import KINDS, Kind
 from ringland_service.vocabulary import ALIASES, AMBIGUOUS, OTHER_PRESSURE, UNITS
 
 

@@ -4,10 +4,10 @@ from typing import Any
 
 from reference_cases import Case, path_of
 
-from ringland_service.api.envelope import kinds_judged
-from ringland_service.api.request import public_path
+from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.request import public_path
 from ringland_service.core.declare import asked
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
     QuantityField,

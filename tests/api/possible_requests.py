@@ -7,17 +7,17 @@ from possible_engines import Draw, Values, real
 from possible_questions import STRATEGIES
 from reference_cases import Case, cases
 
-from ringland_service.api.bounds import bounds
+from ringland_service.api.reading.bounds import bounds
 from ringland_service.core.declare import Declared
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
     ReadingsField,
     RecordsField,
     SectionField,
 )
-from ringland_service.core.kinds import KINDS
-from ringland_service.core.records import asked
+from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.declare.records import asked
 from ringland_service.units import TABLE, symbols, unit
 
 Json = dict[str, Any]
@@ -139,7 +139,7 @@ def text_of(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['uncertainty']:.6g}" if "uncertainty" in value else ""
+    doubt = f" +/- {value['metrology.propagation']:.6g}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else f"{number:.12g}" for number in numbers)
     return f"{shown} {value['unit']}{doubt}"

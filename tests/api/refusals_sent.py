@@ -15,8 +15,8 @@ sys.path.insert(0, str(Path(__file__).parent))
 from asking import ENGINE
 from bad_requests import BOUNDS, FORMS, QUERIES, UNREADABLE
 
-from ringland_service.api.openapi_fields import example as example_of
-from ringland_service.api.query import offers_get
+from ringland_service.api.reading.query import offers_get
+from ringland_service.api.shapes.examples import example as example_of
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
 from ringland_service.wsgi import app

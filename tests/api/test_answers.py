@@ -7,7 +7,7 @@ import pytest
 from asking import COMPOSITES, ENGINE, PLAIN, get, post, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
 

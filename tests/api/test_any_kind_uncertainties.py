@@ -11,10 +11,10 @@ import pytest
 from asking import post
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation, asked
-from ringland_service.core.fields import AnyQuantityField, QuantityField, ReadingsField
+from ringland_service.core.declare.fields import AnyQuantityField, QuantityField, ReadingsField
 
 GAUGE = {"value": 165.0, "unit": "psig"}
 AIR = {"value": 100.0, "unit": "kPa"}

@@ -7,11 +7,11 @@ import pytest
 from asking import PLAIN, post, problem
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, text_fields
-from ringland_service.api.row_budget import MOST_ROWS
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.reading.row_budget import MOST_ROWS
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.declare import Calculation, asked
-from ringland_service.core.fields import AnyQuantityField, QuantityField
+from ringland_service.core.declare.fields import AnyQuantityField, QuantityField
 
 STROKE = {"value": 66, "unit": "mm"}
 WITH_COLUMNS = [c for c in PLAIN if offers_get(c)]

@@ -63,7 +63,11 @@ def test_doubt_of_a_row_decides_its_verdict(client: FlaskClient) -> None:
     body = {"columns": {"value": value}, "shared": {"high": {"value": 0.08, "unit": "mm"}}}
     found = post(client, "verdict/batch", body)["verdicts"]["value_within"]
     assert found["verdict"] == ["too_close_to_call", "pass", "pass"]
-    assert found["uncertainty"]["values"] == [pytest.approx(0.0084), pytest.approx(0.005), None]
+    assert found["uncertainty"]["values"] == [
+        pytest.approx(0.0084),
+        pytest.approx(0.005),
+        None,
+    ]
     assert found["probability_within"][2] is None
 
 

@@ -6,11 +6,11 @@ import pytest
 from asking import problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import is_scalar, offers_get, text_fields
+from ringland_service.api.reading.query import is_scalar, offers_get, text_fields
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation
-from ringland_service.core.fields import AnyQuantityField, Field, QuantityField
+from ringland_service.core.declare.fields import AnyQuantityField, Field, QuantityField
 
 QUANTITIES = (QuantityField, AnyQuantityField)
 

@@ -12,8 +12,8 @@ from ticking import Clock, ending_after
 from werkzeug.test import EnvironBuilder
 
 from ringland_service.api.app import create_app
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, text_fields
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 
@@ -137,7 +137,7 @@ def test_a_failure_within_a_line_is_the_problem_of_that_line(
     monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture, how: str
 ) -> None:
     """The answer has begun, so it cannot turn into a 500; the other lines stand."""
-    from ringland_service.api import answering
+    from ringland_service.api.routes import answering
 
     whole = answering.answered
 

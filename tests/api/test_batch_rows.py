@@ -9,15 +9,15 @@ import pytest
 from asking import PLAIN, STROKE, get, post, problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.batch_render import MOST_PROBLEMS
-from ringland_service.api.envelope import kinds_judged
-from ringland_service.api.openapi import document
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, text_fields
-from ringland_service.api.row_budget import COST_MS, MOST_ROWS, most_rows
+from ringland_service.api.openapi.document import document
+from ringland_service.api.reading.envelope import kinds_judged
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.reading.row_budget import COST_MS, MOST_ROWS, most_rows
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing.batch_render import MOST_PROBLEMS
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
-from ringland_service.core.kinds import Kind
+from ringland_service.core.declare.kinds import Kind
 
 LINES, CSV = "application/x-ndjson", "text/csv"
 BY = pytest.mark.parametrize("calculation", CALCULATIONS, ids=lambda c: c.name)

@@ -9,8 +9,8 @@ import pytest
 from asking import PLAIN, post, problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get
+from ringland_service.api.reading.query import offers_get
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Composite, Declared
 

@@ -11,8 +11,14 @@ from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.api.pictures import bore_layout
-from ringland_service.api.pictures.scales import Scale, decimals_of, round_step, spread, ticks
+from ringland_service.api.writing.pictures import bore_layout
+from ringland_service.api.writing.pictures.scales import (
+    Scale,
+    decimals_of,
+    round_step,
+    spread,
+    ticks,
+)
 from surveys import DOUBTED, PIN, PLAIN, SURVEYS, THRUST, mm
 
 SVG = "{http://www.w3.org/2000/svg}"

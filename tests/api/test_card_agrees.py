@@ -11,11 +11,11 @@ from agreeing_cards import CASES, FLAT
 from flask.testing import FlaskClient
 from tests.cards import JOBS
 
-from ringland_service.api.request import core_fault
+from ringland_service.api.reading.request import core_fault
 from ringland_service.core.calculations import CALCULATIONS, EVERY
-from ringland_service.core.calculations._agreements import AGREEMENTS
+from ringland_service.core.calculations.job._agreements import AGREEMENTS
 from ringland_service.core.declare import Declared, Rule, asked
-from ringland_service.engine.single import contradiction
+from ringland_service.engine.scalar import contradiction
 
 
 @pytest.mark.parametrize("case", CASES)
@@ -106,7 +106,7 @@ PAIRS_OF_AN_ENGINE = (
 def test_no_route_takes_an_engine_that_cannot_be(
     client: FlaskClient, engine: dict[str, str], names: tuple[str, ...]
 ) -> None:
-    from ringland_service.api.openapi_fields import example
+    from ringland_service.api.shapes.examples import example
 
     routes = [c for c in CALCULATIONS if engine.keys() <= asked(c.inputs).keys()]
     assert len(routes) >= 3

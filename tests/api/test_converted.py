@@ -14,7 +14,7 @@ from flask.testing import FlaskClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from ringland_service.core.kinds import KINDS
+from ringland_service.core.declare.kinds import KINDS
 from ringland_service.units import unit
 from ringland_service.vocabulary import UNITS
 

@@ -9,9 +9,9 @@ from asking import PLAIN, post
 from flask.testing import FlaskClient
 
 from cards import JOBS
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.declare import Calculation
-from ringland_service.core.measuring import TYPICAL
+from ringland_service.core.metrology.instruments import TYPICAL
 from ringland_service.engine.standing_in import CODE
 from usual_figures import CHANGES, changed
 

@@ -8,9 +8,9 @@ import pytest
 from asking import PLAIN, post, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.declare import Calculation, asked
-from ringland_service.core.fields import AnyQuantityField, QuantityField, RecordsField
+from ringland_service.core.declare.fields import AnyQuantityField, QuantityField, RecordsField
 
 U = 0.005
 
@@ -36,7 +36,11 @@ def choice(*doubts: dict[str, Any], **more: Any) -> dict[str, Any]:
 
 
 def test_an_uncertainty_reaches_results_and_verdict(client: FlaskClient) -> None:
-    found = post(client, "oversize-choice", choice({"uncertainty": U}, {"uncertainty": 0.008}))
+    found = post(
+        client,
+        "oversize-choice",
+        choice({"uncertainty": U}, {"uncertainty": 0.008}),
+    )
     assert found["result"]["margins"]["uncertainties"] == pytest.approx([U, 0.008], rel=1e-6)
     assert found["result"]["chosen_margin"]["uncertainty"] == pytest.approx(U, rel=1e-6)
     (verdict,) = found["verdicts"]
@@ -54,7 +58,11 @@ def test_the_echo_shows_the_doubt_beside_its_quantity(client: FlaskClient) -> No
 
 def test_an_uncertainty_has_the_unit_of_its_quantity(client: FlaskClient) -> None:
     asked_ = choice()
-    asked_["pistons"][0]["piston"] = {"value": 68.461 / 25.4, "unit": "in", "uncertainty": 2e-4}
+    asked_["pistons"][0]["piston"] = {
+        "value": 68.461 / 25.4,
+        "unit": "in",
+        "uncertainty": 2e-4,
+    }
     found = post(client, "oversize-choice", asked_)
     assert found["result"]["chosen_margin"]["uncertainty"] == pytest.approx(0.00508, rel=1e-6)
 

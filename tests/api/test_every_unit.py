@@ -9,9 +9,9 @@ from case_requests import in_unit, request_of
 from flask.testing import FlaskClient
 from reference_cases import Case, cases
 
-from ringland_service.api.bounds import bounds
+from ringland_service.api.reading.bounds import bounds
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.fields import QuantityField
+from ringland_service.core.declare.fields import QuantityField
 from ringland_service.units import symbols, unit
 from ringland_service.vocabulary import ALIASES
 

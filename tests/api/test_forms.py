@@ -6,9 +6,9 @@ import pytest
 from asking import PROBLEM, problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api.forms import FURTHER, Form, media_types
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get
+from ringland_service.api.reading.query import offers_get
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing.forms import FURTHER, Form, media_types
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Declared
 

@@ -16,17 +16,17 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
-from ringland_service.api.instrument_figures import (
+from ringland_service.api.openapi.document import document
+from ringland_service.api.reading.instrument_figures import (
     ERRORS,
     FIGURES,
     MOST_PERCENT,
     figures,
     quantities_of,
 )
-from ringland_service.api.openapi import document
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.kinds import KINDS
-from ringland_service.core.measuring import TYPICAL
+from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.metrology.instruments import TYPICAL
 from ringland_service.units import unit
 
 SAME_CLIENT = settings(

@@ -6,12 +6,12 @@ import pytest
 from asking import PLAIN, post, problem
 from flask.testing import FlaskClient
 
-from ringland_service.api import query
-from ringland_service.api.envelope import checks_of, kinds_judged
+from ringland_service.api.reading import query
+from ringland_service.api.reading.envelope import checks_of, kinds_judged
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import asked
-from ringland_service.core.fields import AnyQuantityField, QuantityField
-from ringland_service.core.kinds import Kind
+from ringland_service.core.declare.fields import AnyQuantityField, QuantityField
+from ringland_service.core.declare.kinds import Kind
 
 # Every check of every calculation, with the kind that its limit has.
 CHECKS = [
@@ -43,7 +43,11 @@ def refusal(answer: Any) -> Any:
 
 def limit(kind: Kind | None, doubt: str = "uncertainty") -> dict[str, Any]:
     unit = kind.unit if kind else "mm"
-    return {"value": 0.1, "unit": unit, doubt: 0.01 if doubt == "uncertainty" else "gauge"}
+    return {
+        "value": 0.1,
+        "unit": unit,
+        doubt: 0.01 if doubt == "uncertainty" else "gauge",
+    }
 
 
 def test_there_are_many_checks() -> None:

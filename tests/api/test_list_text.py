@@ -9,13 +9,13 @@ import pytest
 from asking import post, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api import forms
-from ringland_service.api.list_text import ListField, list_example, list_pattern, list_text
-from ringland_service.api.query import offers_get, parameter_example, text_fields
-from ringland_service.api.request import request_schema
+from ringland_service.api.reading.list_text import ListField, list_example, list_pattern, list_text
+from ringland_service.api.reading.query import offers_get, parameter_example, text_fields
+from ringland_service.api.reading.request import request_schema
+from ringland_service.api.writing import forms
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import asked, defaults
-from ringland_service.core.fields import ChoicesField, Field, ReadingsField
+from ringland_service.core.declare.fields import ChoicesField, Field, ReadingsField
 
 # The longest address that a spreadsheet asks (common practice, no source).
 LONGEST_ADDRESS = 2048

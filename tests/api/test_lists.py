@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME
 
 TORQUE = {"value": 24.0, "unit": "N.m"}

@@ -10,11 +10,11 @@ from flask.testing import FlaskClient
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from ringland_service.api.openapi_fields import example as example_of
-from ringland_service.api.query import FORMS, offers_get, text_fields
+from ringland_service.api.reading.query import FORMS, offers_get, text_fields
+from ringland_service.api.shapes.examples import example as example_of
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
-from ringland_service.core.fields import RecordsField, SectionField
+from ringland_service.core.declare.fields import RecordsField, SectionField
 from ringland_service.units import every_symbol
 
 STATUSES = {200, 400, 413, 415, 422}
@@ -43,7 +43,15 @@ def inner_names(record: type) -> set[str]:
 def names_within(calculation: Declared) -> list[str]:
     """Return words that the calculation's requests are made of, so that some values get far."""
     words = inner_names(calculation.inputs)
-    words |= {"value", "unit", "values", "uncertainty", "instrument", "limits", "measuring"}
+    words |= {
+        "value",
+        "unit",
+        "values",
+        "uncertainty",
+        "instrument",
+        "limits",
+        "measuring",
+    }
     words |= {"shared", "columns", "rule", "defaults", "low", "high", "standing", "instruments"}
     return sorted(words)
 

@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 
 from ringland_service.core.calculations import CALCULATIONS, PARTS
 from ringland_service.core.declare import Calculation
-from ringland_service.core.unjudged import LOWERS, RAISES, WHY
+from ringland_service.core.metrology.unjudged import LOWERS, RAISES, WHY
 
 LOW_90_PSI = {"compression_reading": {"low": {"value": 90, "unit": "psi"}}}
 SOUND = {"decompressor": "none", "throttle_open": True}

@@ -139,7 +139,7 @@ def test_the_report_reaches_the_compression_test_too(client: FlaskClient) -> Non
 def test_every_route_that_takes_an_altitude_takes_the_report(
     client: FlaskClient, route: str
 ) -> None:
-    from ringland_service.api.openapi_fields import example
+    from ringland_service.api.shapes.examples import example
     from ringland_service.core.calculations import BY_NAME
 
     body = example(BY_NAME[route].inputs)

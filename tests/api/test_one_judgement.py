@@ -99,8 +99,16 @@ STAYS_IN = {
     "cylinder": {
         "survey": {
             "depth": {"unit": "mm", "values": [10, 35, 60]},
-            "pin_axis": {"unit": "mm", "values": [70.01, 70.008, 70.006], "uncertainty": 0.005},
-            "thrust_axis": {"unit": "mm", "values": [70.014, 70.01, 70.008], "uncertainty": 0.005},
+            "pin_axis": {
+                "unit": "mm",
+                "values": [70.01, 70.008, 70.006],
+                "uncertainty": 0.005,
+            },
+            "thrust_axis": {
+                "unit": "mm",
+                "values": [70.014, 70.01, 70.008],
+                "uncertainty": 0.005,
+            },
         },
         "skirt_from": mm(35),
         "skirt_to": mm(60),

@@ -8,7 +8,7 @@ from flask.testing import FlaskClient
 
 from cards import ORDER, ORDERS
 from page_reader import Reader, read
-from ringland_service.api.pages import order_page
+from ringland_service.api.writing.pages import order_page
 from ringland_service.core.calculations import BY_NAME
 
 

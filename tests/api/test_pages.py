@@ -16,12 +16,12 @@ from flask.testing import FlaskClient
 import ringland_service
 from cards import CLEARANCE, HOSTILE, JOBS, ORDER, ORDERS
 from page_reader import Reader, read
-from ringland_service.api import text
-from ringland_service.api.pages import blocks, job_page
-from ringland_service.api.shapes import Shape, given, members
+from ringland_service.api.shapes.members import Shape, given, members
+from ringland_service.api.writing import text
+from ringland_service.api.writing.pages import blocks, job_page
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite, record, result
-from ringland_service.core.kinds import LENGTH
+from ringland_service.core.declare.kinds import LENGTH
 
 PAGES = [
     *(("job-card", name, asked) for name, asked in JOBS.items()),
@@ -218,7 +218,7 @@ def test_everything_beside_the_code_is_shipped() -> None:
         for path in package.rglob("*")
         if path.is_file() and path.suffix not in (".py", ".pyc")
     ]
-    assert "api/templates/page.css" in beside
+    assert "api/writing/templates/page.css" in beside
     assert [name for name in beside if not any(fnmatchcase(name, one) for one in globs)] == []
 
 

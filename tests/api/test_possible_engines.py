@@ -14,7 +14,7 @@ from hypothesis import HealthCheck, given, settings
 from possible_questions import STRATEGIES
 from possible_requests import batches, columns_of, requests, text_of
 
-from ringland_service.api.query import offers_get, text_fields
+from ringland_service.api.reading.query import offers_get, text_fields
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 
@@ -118,7 +118,11 @@ def test_columns_of_rows_with_lists() -> None:
         {"a": {"values": [2.0, 3.0], "unit": "mm", "uncertainty": 0.1}},
     ]
     assert columns_of(rows) == {
-        "a": {"values": [[1.0, None], [2.0, 3.0]], "unit": "mm", "uncertainty": [None, 0.1]},
+        "a": {
+            "values": [[1.0, None], [2.0, 3.0]],
+            "unit": "mm",
+            "uncertainty": [None, 0.1],
+        },
         "b": {"values": [["x", "y"], None]},
     }
     assert text_of(rows[0]["a"]) == "1; mm"

@@ -8,7 +8,7 @@ import pytest
 from asking import post
 from flask.testing import FlaskClient
 
-from ringland_service.api.printed import REMARK, printed
+from ringland_service.api.writing.printed import REMARK, printed
 from ringland_service.core.calculations import BY_NAME
 
 JOBS = sorted((Path(__file__).parents[2] / "demo_data").rglob("*.json"))

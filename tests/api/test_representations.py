@@ -8,9 +8,9 @@ import pytest
 from asking import ENGINE, get, post, problem, strict
 from flask.testing import FlaskClient
 
-from ringland_service.api import flat_table, text
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get, parameter_example, text_fields
+from ringland_service.api.reading.query import offers_get, parameter_example, text_fields
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing import flat_table, text
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
 

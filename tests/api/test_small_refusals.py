@@ -15,7 +15,7 @@ from openapi_schema_validator import OAS31Validator
 from refusals_sent import answers
 
 from ringland_service.api.faults import Fault
-from ringland_service.api.openapi import document
+from ringland_service.api.openapi.document import document
 from ringland_service.api.refusals import refusal
 
 JSON, CSV, LINES = "application/json", "text/csv", "application/x-ndjson"

@@ -12,12 +12,12 @@ from asking import COMPOSITES, PLAIN, post
 from flask.testing import FlaskClient
 from possible_requests import text_of
 
-from ringland_service.api import query
-from ringland_service.api.bounds import bounds
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.reading import query
+from ringland_service.api.reading.bounds import bounds
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import asked
-from ringland_service.core.fields import QuantityField, RecordsField, SectionField
+from ringland_service.core.declare.fields import QuantityField, RecordsField, SectionField
 from ringland_service.units import canonical_symbols, unit
 
 Where = tuple[str | int, ...]
@@ -147,7 +147,7 @@ def test_it_comes_back_from_an_address(client: FlaskClient, sign: str) -> None:
         told = stated(field, shown[name], symbol, SHARES[1])
         known = query.text_fields(calculation)
         texts = {n: text_of(v) for n, v in shown.items() if n in known and not isinstance(v, bool)}
-        texts[name] = f"{told['value']:.12g} {symbol} {sign} {told['uncertainty']!r}"
+        texts[name] = f"{told['value']:.12g} {symbol} {sign} {told['metrology.propagation']!r}"
         answer = client.get(f"/v1/{calculation.name}", query_string=texts)
         if answer.status_code == 200:
             met += 1

@@ -12,15 +12,16 @@ from openapi_spec_validator import validate
 
 from ringland_service import __version__
 from ringland_service.api import problems
-from ringland_service.api.forms import further
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.query import offers_get
-from ringland_service.api.system_routes import ASSETS
+from ringland_service.api.reading.query import offers_get
+from ringland_service.api.routes.system_routes import ASSETS
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing.forms import further
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
+from ringland_service.core.tables.sources import SOURCES
 from ringland_service.units import TABLE
 
-TABLES = ["/v1", "/v1/limits", "/v1/units", "/v1/materials", "/v1/evidence"]
+TABLES = ["/v1", "/v1/limits", "/v1/units", "/v1/materials", "/v1/sources", "/v1/evidence"]
 
 
 def read(client: FlaskClient, path: str) -> Any:
@@ -126,6 +127,43 @@ def test_materials_with_their_sources(client: FlaskClient) -> None:
     for row in materials:
         assert 8e-6 <= row["alpha"] <= 26e-6
         assert row["source"]
+
+
+def test_sources_with_what_uses_them(client: FlaskClient) -> None:
+    found = {row["token"]: row for row in read(client, "/v1/sources")["sources"]}
+    assert found.keys() == SOURCES.keys()
+    assert found["iso_898_1_proof_stress"] == {
+        "token": "iso_898_1_proof_stress",
+        "title": "ISO 898-1",
+        "edition": None,
+        "clause": "proof stress of the property classes",
+        "checked": None,
+        "used_by": {
+            "calculations": ["torque-steps", "job-card"],
+            "limits": [],
+            "materials": [],
+            "methods": [],
+        },
+    }
+    assert found["jcgm_106_rules"]["edition"] == "2012"
+    assert found["jcgm_106_rules"]["used_by"]["methods"] == ["verdicts"]
+    assert "grey_iron" in found["material_tables"]["used_by"]["materials"]
+    assert "clamp_over_proof.reusable" in found["machine_design_preload"]["used_by"]["limits"]
+
+
+def test_an_answer_marks_what_the_list_calls_unchecked(client: FlaskClient) -> None:
+    rows = {row["token"]: row for row in read(client, "/v1/sources")["sources"]}
+    (listed,) = [c for c in read(client, "/v1")["calculations"] if c["name"] == "torque-steps"]
+    told = {r["name"]: r["source"] for r in listed["results"]}
+    assert rows["iso_724"]["checked"] is None
+    assert rows["iso_898_1_stress_area"]["checked"]
+    assert told["stress_area_used"] == (
+        "ISO 724, basic thread dimensions (from memory); ISO 898-1, stress area"
+    )
+
+
+def test_sources_take_no_parameter(client: FlaskClient) -> None:
+    problem(client.get("/v1/sources?checked=no"), 400)
 
 
 def test_version(client: FlaskClient) -> None:

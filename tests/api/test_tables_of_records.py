@@ -9,12 +9,12 @@ from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.api.flat_table import column_cell
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.shapes import members
-from ringland_service.api.text_table import table
-from ringland_service.core.calculations.decision import order_card
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.shapes.members import members
+from ringland_service.api.writing.flat_table import column_cell
+from ringland_service.api.writing.text_table import table
 from ringland_service.core.calculations.job import re_check
+from ringland_service.core.calculations.order_card import order_card
 
 BAD_CARD = "Plated. Bore .020 over"
 WORD = st.text("abcdefgh0123456789", min_size=1, max_size=12)

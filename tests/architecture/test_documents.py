@@ -5,7 +5,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from ringland_service.api.openapi import document
+from ringland_service.api.openapi.document import document
 
 ROOT = Path(__file__).parents[2]
 

@@ -13,47 +13,111 @@ import ringland_service
 PACKAGE = Path(ringland_service.__file__).parent
 ROOT = PACKAGE.parents[1]
 CORE_MAY = {"numpy"}
-# Layer by first path part below the package, lowest first.
-LAYERS = {"core": 0, "vocabulary": 1, "units": 1, "engine": 2, "api": 3, "wsgi": 4}
+# The rooms, lowest first: a module imports from its own room and from those above it in this list.
+ROOMS = (
+    "core",
+    "core.tables",
+    "core.formulas",
+    "core.metrology",
+    "core.declare",
+    "core.quantities",
+    "core.engines",
+    "core.calculations.general",
+    "core.calculations.geometry",
+    "core.calculations.cylinder",
+    "core.calculations.head",
+    "core.calculations.assembly",
+    "core.calculations.engine_tests",
+    "core.calculations.diagnosis",
+    "core.calculations.machining",
+    "core.calculations.order_card",
+    "core.calculations.decision",
+    "core.calculations.job",
+    "core.calculations",
+    "vocabulary",
+    "units",
+    "engine",
+    "api",
+    "api.shapes",
+    "api.reading",
+    "api.writing",
+    "api.openapi",
+    "api.routes",
+    "api.app",
+    "wsgi",
+    "export_openapi",
+)
 
 
 def modules() -> list[Path]:
     return sorted(PACKAGE.rglob("*.py"))
 
 
-def layer_of(dotted: str) -> int | None:
-    part = dotted.removeprefix("ringland_service").lstrip(".").partition(".")[0]
-    return LAYERS.get(part)
+def dotted(path: Path) -> str:
+    parts = path.relative_to(PACKAGE).with_suffix("").parts
+    return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
+
+
+MODULES = {dotted(path): path for path in modules() if dotted(path)}
+
+
+def room_of(module: str) -> str:
+    """Return the narrowest room that a module lies in."""
+    parts = module.split(".")
+    names = (".".join(parts[:n]) for n in range(len(parts), 0, -1))
+    return next(name for name in names if name in ROOMS)
 
 
 def imports_of(path: Path) -> set[str]:
+    """Return the modules imported, the project's own by their place below the package."""
     found: set[str] = set()
     for node in ast.walk(ast.parse(path.read_text("utf-8"))):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):
             assert node.level == 0, f"{path}: relative import"
-            found.add(str(node.module))
-            if node.module == "ringland_service":
-                found |= {f"ringland_service.{alias.name}" for alias in node.names}
+            module = str(node.module)
+            inner = module.removeprefix("ringland_service").lstrip(".")
+            within = {f"{inner}.{alias.name}".lstrip(".") for alias in node.names}
+            own = within & MODULES.keys()
+            found |= {f"ringland_service.{name}" for name in own} or {module}
     return found
 
 
-def own_layer(path: Path) -> int | None:
-    parts = path.relative_to(PACKAGE).with_suffix("").parts
-    return layer_of(".".join(["ringland_service", *parts]))
+def own_imports(path: Path) -> set[str]:
+    names = (name for name in imports_of(path) if name.startswith("ringland_service."))
+    return {name.removeprefix("ringland_service.") for name in names}
 
 
-LAYERED = [path for path in modules() if own_layer(path) is not None]
+ARROWS = {name: own_imports(path) for name, path in MODULES.items()}
 
 
-@pytest.mark.parametrize("path", LAYERED, ids=lambda p: str(p.relative_to(PACKAGE)))
-def test_no_module_imports_from_a_layer_above(path: Path) -> None:
-    own = own_layer(path)
-    assert own is not None
-    for name in imports_of(path):
-        other = layer_of(name) if name.startswith("ringland_service.") else None
-        assert other is None or other <= own, f"{path.name} imports {name}"
+def test_imports_run_one_way() -> None:
+    place = {name: ROOMS.index(room_of(name)) for name in MODULES}
+    up = [f"{a} -> {b}" for a, names in ARROWS.items() for b in names if place[b] > place[a]]
+    assert not up, "imports from a room above its own"
+
+
+def test_no_modules_import_each_other_in_a_circle() -> None:
+    left = {name: set(names) for name, names in ARROWS.items()}
+    while free := {name for name, names in left.items() if not names & left.keys()}:
+        left = {name: names for name, names in left.items() if name not in free}
+    assert not left, "these import each other, directly or through others"
+
+
+def test_private_modules_stay_in_their_folder() -> None:
+    outside = [
+        f"{name} -> {other}"
+        for name, names in ARROWS.items()
+        for other in names
+        if other.rpartition(".")[2].startswith("_")
+        if MODULES[other].parent != MODULES[name].parent
+    ]
+    assert not outside, "a private module (_name) is imported from its own folder only"
+
+
+def test_every_room_is_lived_in() -> None:
+    assert {room_of(name) for name in MODULES} == set(ROOMS)
 
 
 @pytest.mark.parametrize(

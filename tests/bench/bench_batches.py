@@ -19,7 +19,7 @@ from flask import Flask
 from large_rows import large_row
 
 from ringland_service.api.app import MOST_BYTES, create_app
-from ringland_service.api.row_budget import (
+from ringland_service.api.reading.row_budget import (
     COST_MS,
     DEFAULT_TIMEOUT_S,
     OTHERS_MS,

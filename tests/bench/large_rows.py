@@ -8,7 +8,7 @@ from typing import Any
 
 from flask.testing import FlaskClient
 
-from ringland_service.api.openapi_fields import example
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.declare import Declared
 
 # The largest job that comes with the project.

@@ -11,7 +11,7 @@ sys.path += [str(TESTS / name) for name in (".", "api", "reference", "core/formu
 from bad_requests import FORMS, UNREADABLE  # noqa: E402
 from questions import demo_files, examples  # noqa: E402
 
-from ringland_service.api import forms  # noqa: E402
+from ringland_service.api.writing import forms  # noqa: E402
 from ringland_service.wsgi import app  # noqa: E402
 
 
@@ -29,6 +29,7 @@ def answers() -> dict[str, str]:
         "/v1/limits",
         "/v1/units",
         "/v1/materials",
+        "/v1/sources",
         "/v1/evidence",
         "/openapi.json",
     ):

@@ -10,7 +10,7 @@ from case_requests import request_of
 from reference_cases import cases
 
 from cards import JOBS, ORDERS
-from ringland_service.api.openapi import document
+from ringland_service.api.openapi.document import document
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Declared
 

@@ -10,9 +10,9 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api import forms
-from ringland_service.api.list_text import is_list
-from ringland_service.api.query import offers_get, text_fields
+from ringland_service.api.reading.list_text import is_list
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.writing import forms
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared
 
@@ -42,7 +42,7 @@ def as_text(value: Any) -> str:
         return ";".join(map(str, value))
     if not isinstance(value, dict):
         return str(value)
-    doubt = f" +/- {value['uncertainty']!r}" if "uncertainty" in value else ""
+    doubt = f" +/- {value['metrology.propagation']!r}" if "uncertainty" in value else ""
     numbers = value["values"] if "values" in value else [value["value"]]
     shown = ";".join("" if number is None else repr(number) for number in numbers)
     return f"{shown} {value['unit']}{doubt}"

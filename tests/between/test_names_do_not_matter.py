@@ -3,14 +3,14 @@
 import csv
 import io
 
-from ringland_service.api import batch_render, flat_table, render
-from ringland_service.api.pages import blocks
-from ringland_service.api.picking import picked
-from ringland_service.api.single_text import single_text
+from ringland_service.api.writing import batch_render, flat_table, render
+from ringland_service.api.writing.pages import blocks
+from ringland_service.api.writing.picking import picked
+from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.declare import Calculation, Composite, Step, quantity, record, result
-from ringland_service.core.kinds import LENGTH
-from ringland_service.core.lengths import BORE
-from ringland_service.engine.columns import ColumnAnswer
+from ringland_service.core.declare.kinds import LENGTH
+from ringland_service.core.quantities.lengths import BORE
+from ringland_service.engine.columnar import ColumnAnswer
 
 
 @record
@@ -114,7 +114,11 @@ def test_in_a_batch_as_csv() -> None:
         "value: piston; unit: ours; values: a; b; uncertainty: 0.25; low: 68.5 mm"
         " | value: ring; unit: theirs; values: ; uncertainty: 0.5"
     )
-    assert (row["value"], row["uncertainty"], row["uncertainties"]) == ("fits", "true", "c; d")
+    assert (row["value"], row["uncertainty"], row["uncertainties"]) == (
+        "fits",
+        "true",
+        "c; d",
+    )
 
 
 def test_in_text() -> None:

@@ -18,10 +18,10 @@ from questions import Asked, every
 from thinning import thinned
 
 from between_tally import Tally
-from ringland_service.api.request import understood
+from ringland_service.api.reading.request import understood
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
-from ringland_service.core.verdicts import FAIL, PASS
+from ringland_service.core.metrology.conformity import FAIL, PASS
 from ringland_service.engine.composite import answer_composite
 from ringland_service.engine.known import paths
 

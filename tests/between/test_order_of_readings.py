@@ -12,8 +12,8 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api import shapes
-from ringland_service.api.shapes import Member, Shape
+from ringland_service.api.shapes import members as shapes
+from ringland_service.api.shapes.members import Member, Shape
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 
 RELATION = "order of readings"

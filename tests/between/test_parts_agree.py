@@ -11,17 +11,22 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api import render
-from ringland_service.api.envelope import checks_of
-from ringland_service.api.request import understood
+from ringland_service.api.reading.envelope import checks_of
+from ringland_service.api.reading.request import understood
+from ringland_service.api.writing import render
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, declared
-from ringland_service.core.fields import FindingsField, NumberField, NumbersField, QuantityField
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.declare.fields import (
+    FindingsField,
+    NumberField,
+    NumbersField,
+    QuantityField,
+)
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.composite import answer_composite
 from ringland_service.engine.question import field_at
-from ringland_service.engine.single import on_inputs
+from ringland_service.engine.scalar import on_inputs
 
 RELATION = "part against route"
 COMPOSITES = [c for c in CALCULATIONS if isinstance(c, Composite)]

@@ -20,13 +20,14 @@ from questions import Asked, demo_files, every, examples
 
 from between_tally import Tally
 from page_reader import Reader
-from ringland_service.api import flat_table, forms, shapes, text
-from ringland_service.api.calculation_routes import as_text
+from ringland_service.api.routes.calculation_routes import as_text
+from ringland_service.api.shapes import members as shapes
+from ringland_service.api.writing import flat_table, forms, text
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
 from ringland_service.core.declare import Calculation, Declared
-from ringland_service.core.notices import UNSTATED
-from ringland_service.core.unjudged import WHY
-from ringland_service.core.verdicts import WORDS
+from ringland_service.core.declare.notices import UNSTATED
+from ringland_service.core.metrology.conformity import WORDS
+from ringland_service.core.metrology.unjudged import WHY
 
 RELATION = "every representation"
 # What a value looks like where it was printed instead of shown.

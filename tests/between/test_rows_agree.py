@@ -13,9 +13,10 @@ from flask.testing import FlaskClient
 from questions import every
 
 from between_tally import Tally
-from ringland_service.api import flat_table, shapes
-from ringland_service.api.query import offers_get, text_fields
-from ringland_service.api.shapes import Shape
+from ringland_service.api.reading.query import offers_get, text_fields
+from ringland_service.api.shapes import members as shapes
+from ringland_service.api.shapes.members import Shape
+from ringland_service.api.writing import flat_table
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation, Declared
 

@@ -11,18 +11,18 @@ from flask.testing import FlaskClient
 from questions import Asked, every
 
 from between_tally import Tally
-from ringland_service.api.bounds import bounds
-from ringland_service.api.envelope import kinds_judged
+from ringland_service.api.reading.bounds import bounds
+from ringland_service.api.reading.envelope import kinds_judged
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Declared, asked
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
     QuantityType,
     RecordsField,
     SectionField,
 )
-from ringland_service.core.kinds import Kind
+from ringland_service.core.declare.kinds import Kind
 from ringland_service.units import symbols, unit
 
 RELATION = "other units"

@@ -7,11 +7,11 @@ from typing import Any
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.decision._tested import Ranked
-from ringland_service.core.calculations.decision.clean_up import Score
-from ringland_service.core.calculations.decision.oversize_choice import Offered
+from ringland_service.core.calculations.machining.clean_up import Score
+from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import Composite
-from ringland_service.core.limits import Limit
-from ringland_service.core.survey import Survey
+from ringland_service.core.engines.survey import Survey
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.question import Question, Stated
 

@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import linear_sum_assignment
 
-from ringland_service.core.assignment import least_total_cost
+from ringland_service.core.formulas.assignment import least_total_cost
 
 
 def test_by_hand() -> None:

@@ -10,10 +10,10 @@ from typing import Any
 import pytest
 
 from ringland_service.core.calculations.general import verdict
-from ringland_service.core.fields import Quantified, UnitGiven
-from ringland_service.core.kinds import LENGTH, PERCENT, TORQUE, Kind
+from ringland_service.core.declare.fields import Quantified, UnitGiven
+from ringland_service.core.declare.kinds import LENGTH, PERCENT, TORQUE, Kind
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 from ringland_service.units import canonical_unit
 
 # A leak of 11.3043 %: 690 kPa in, 612 kPa kept. Points a kilopascal of each gauge's error moves.

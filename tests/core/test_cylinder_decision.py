@@ -20,7 +20,7 @@ from cylinders import (
     way,
 )
 
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 
 OUT = {**HEALTHY, "pistons_stay_in": False}
 WORN = dataclasses.replace(LIGHT, thrust_axis_mm=(60.060, 60.030, 60.012))

@@ -17,9 +17,9 @@ from ringland_service.core.calculations.decision._conditions import (
     judged,
 )
 from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
-from ringland_service.core.calculations.decision._ways_kept import leave_alone
-from ringland_service.core.findings import Finding
-from ringland_service.core.limits import Limit
+from ringland_service.core.calculations.decision.ways_kept import leave_alone
+from ringland_service.core.metrology.findings import Finding
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.composite import answer_composite
 from ringland_service.engine.question import Question

@@ -10,11 +10,11 @@ from reference_cases import Case, cases
 
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, asked, declared
-from ringland_service.core.expressions import FUNCTIONS, names_in
-from ringland_service.core.fields import RecordsField, ResultField, SectionField, kind_of
-from ringland_service.core.kinds import KINDS
-from ringland_service.core.notices import CAUTIONS
-from ringland_service.engine.single import answer
+from ringland_service.core.declare.expressions import FUNCTIONS, names_in
+from ringland_service.core.declare.fields import RecordsField, ResultField, SectionField, kind_of
+from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.declare.notices import CAUTIONS
+from ringland_service.engine.scalar import answer
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 SUFFIXES = sorted({kind.suffix for kind in KINDS.values()}, key=len, reverse=True)

@@ -6,9 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from ringland_service.core import condition
-from ringland_service.core.limits import STANDINGS
-from ringland_service.core.suspects import (
+from ringland_service.core.calculations.diagnosis.tables import (
     AGAINST,
     EVIDENCE,
     FAMILIES_OF,
@@ -22,6 +20,8 @@ from ringland_service.core.suspects import (
     NextTest,
     Rule,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.metrology.limits import STANDINGS
 
 BRIEF = Path(__file__).parents[1] / "reference" / "data" / "evidence_weights.csv"
 FAMILIES = {row.family for row in EVIDENCE.values()}

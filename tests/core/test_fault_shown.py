@@ -9,12 +9,12 @@ from typing import Any
 import pytest
 from cylinders import HEALTHY, LIGHT, ON_THE_SHELF, asked, decided, ranked
 
-from ringland_service.core.calculations.decision import _damage
+from ringland_service.core.calculations.decision import damage as _damage
 from ringland_service.core.calculations.decision._fault_shown import EXPLAINS, SHORT
 from ringland_service.core.calculations.decision._sealing import CAUSES, OF_CYLINDER, RIVALS
 from ringland_service.core.calculations.decision.cylinder_decision import CALCULATION
-from ringland_service.core.limits import Limit
-from ringland_service.core.suspects import SUSPECTS
+from ringland_service.core.calculations.diagnosis.tables import SUSPECTS
+from ringland_service.core.metrology.limits import Limit
 
 LEAK = {"leak_gradeable": "yes"}
 # Bored for its taper of 0.048 against 0.030, and for 59.950 in 60.060: 0.110 against 0.100.

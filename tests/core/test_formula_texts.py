@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.core.expressions import names_in, shown
-from ringland_service.core.significant import decimals, significant_digits
+from ringland_service.core.declare.expressions import names_in, shown
+from ringland_service.core.declare.significant import decimals, significant_digits
 
 # From memory: the usual order of operations, and what brackets change. By hand.
 TEXTS = {

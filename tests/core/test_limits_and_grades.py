@@ -12,11 +12,12 @@ from hypothesis import strategies as st
 
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Check, asked, declared
-from ringland_service.core.fields import QuantityField, ResultField
-from ringland_service.core.kinds import KINDS
-from ringland_service.core.limits import GRADES, LIMITS, NO_SOURCE, Grade, LimitRow
-from ringland_service.core.materials import MATERIALS
-from ringland_service.core.measuring import TYPICAL
+from ringland_service.core.declare.fields import QuantityField, ResultField
+from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.engines.materials import MATERIALS
+from ringland_service.core.metrology.instruments import TYPICAL
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Grade, LimitRow
+from ringland_service.core.tables.sources import NO_SOURCE
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 

@@ -14,11 +14,11 @@ from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
-from ringland_service.core.measuring import TYPICAL, Instrument, Measured, influences
-from ringland_service.core.uncertainty import propagate
+from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, influences
+from ringland_service.core.metrology.propagation import propagate
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Measuring, Path, Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
 GAUGE = Instrument("gauge", max_error=0.005, setting_error=0.002, repeat=0.002, resolution=0.001)

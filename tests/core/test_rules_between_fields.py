@@ -12,10 +12,10 @@ import pytest
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.calculations.assembly import _ring_pins as pins
 from ringland_service.core.declare import Rule, asked, defaults
-from ringland_service.core.fields import AnyQuantityField, NumberField, QuantityField
+from ringland_service.core.declare.fields import AnyQuantityField, NumberField, QuantityField
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 Pair = tuple[Any, Rule, str, str]
 

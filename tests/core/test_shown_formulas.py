@@ -7,8 +7,8 @@ import pytest
 
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, declared
-from ringland_service.core.expressions import names_in, shown
-from ringland_service.core.fields import ResultField
+from ringland_service.core.declare.expressions import names_in, shown
+from ringland_service.core.declare.fields import ResultField
 
 FORMULAS = sorted(
     {

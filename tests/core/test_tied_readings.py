@@ -15,14 +15,14 @@ from hypothesis import strategies as st
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
-from ringland_service.core.measuring import Instrument
-from ringland_service.core.survey import Survey
-from ringland_service.core.uncertainty import Influence, Move, propagate
+from ringland_service.core.engines.survey import Survey
+from ringland_service.core.metrology.instruments import Instrument
+from ringland_service.core.metrology.propagation import Influence, Move, propagate
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.question import Measuring, Path, Question, Stated
 from ringland_service.engine.rows import Rows
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 SIX_DIGITS = 5e-6
 # Three readings each, one setting: out-of-round or taper U = 0.00378594 mm.

@@ -17,8 +17,8 @@ from uncertainties import umath
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
-from ringland_service.core.survey import Survey
-from ringland_service.core.uncertainty import (
+from ringland_service.core.engines.survey import Survey
+from ringland_service.core.metrology.propagation import (
     Influence,
     Move,
     combined,
@@ -26,10 +26,10 @@ from ringland_service.core.uncertainty import (
     propagate,
     value_at,
 )
-from ringland_service.core.undecided import undecided
+from ringland_service.core.metrology.undecided import undecided
 from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 DATA = Path(__file__).resolve().parents[1] / "reference" / "data" / "uncertainty_gum.json"
 GUM: list[dict[str, Any]] = json.loads(DATA.read_text("utf-8"))["propagation_cases"]

@@ -10,9 +10,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.stats import norm
 
-from ringland_service.core.limits import Limit
-from ringland_service.core.unjudged import NOT_JUDGED
-from ringland_service.core.verdicts import (
+from ringland_service.core.metrology.conformity import (
     CLOSE,
     FAIL,
     GUARDS,
@@ -29,6 +27,8 @@ from ringland_service.core.verdicts import (
     normal_cdf,
     probability_within,
 )
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.metrology.unjudged import NOT_JUDGED
 
 DATA = Path(__file__).resolve().parents[1] / "reference" / "data"
 WORD = {"pass": PASS, "fail": FAIL, "inconclusive": CLOSE}

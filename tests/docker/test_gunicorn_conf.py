@@ -16,7 +16,7 @@ from pathlib import Path
 import pytest
 from gunicorn.config import KNOWN_SETTINGS
 
-from ringland_service.api import row_budget
+from ringland_service.api.reading import row_budget
 
 DOCKER = Path(__file__).parents[2] / "docker"
 CONF = DOCKER / "gunicorn.conf.py"

@@ -12,7 +12,7 @@ from worn_engines import worn_engine
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import asked
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
     ReadingsField,
@@ -53,11 +53,12 @@ def bench_job(seed: int) -> Json:
     sections = worn_engine(chance)
     named = {name for values in sections.values() for name in values}
     bench = _Bench(chance, {one for name in named for one in SAID_BY.get(name, ())})
-    known = asked(CARD.inputs)
-    return {
-        **{name: bench.told(known[name].record, of) for name, of in sections.items()},  # type: ignore[attr-defined]
-        "measuring": bench.measuring(),
+    found = {
+        name: bench.told(section.record, sections[name])
+        for name, section in asked(CARD.inputs).items()
+        if isinstance(section, SectionField) and name in sections
     }
+    return {**found, "measuring": bench.measuring()}
 
 
 class _Bench:

@@ -13,10 +13,10 @@ import numpy as np
 from draws import is_number, members
 from whole_chain import ON_CARD, Chain, Component
 
-from ringland_service.core import quantities
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.fields import QuantityField, ResultField
-from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.declare.fields import QuantityField, ResultField
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.quantities import common as quantities
 from ringland_service.engine.known import sources_of
 from ringland_service.engine.question import stated_influences
 
@@ -63,13 +63,13 @@ def _usual_temperatures(chain: Chain) -> Iterator[Component]:
     u = chain.question.measuring.temperature_doubt_k
     usual: dict[str, dict[int, Influence]] = {}
     for place, one in enumerate(chain.workings):
-        for name, of in asked(type(one.inputs)).items():
+        for name, of in asked(one.step.calculation.inputs).items():
             is_one = isinstance(of, QuantityField) and of.type is quantities.PART_TEMPERATURE
             if is_one and name not in one.takes and getattr(one.inputs, name) is not None:
                 move = Influence(name, 1.0, (Move((name,), 1.0),))
                 usual.setdefault(sources_of(one.step, name)[0], {})[place] = move
-    for name, on in usual.items() if u else ():
-        yield Component(f"usual {name}", u, on)
+    for name, on in usual.items():
+        yield Component(f"usual {name}", u or 0.0, on)
 
 
 def _of_parts(chain: Chain) -> Iterator[Component]:

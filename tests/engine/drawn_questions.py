@@ -5,7 +5,7 @@ from typing import Any
 from hypothesis import strategies as st
 
 from ringland_service.core.declare import Calculation, asked, defaults
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     ChoiceField,
     ChoicesField,
     CountField,

@@ -96,7 +96,7 @@ def read_out(
 def is_number(value: Any) -> bool:
     """Return whether a result is a number that can carry an uncertainty, or a list of them."""
     if isinstance(value, np.ndarray):
-        return value.dtype.kind == "f"
+        return bool(value.dtype.kind == "f")
     if isinstance(value, tuple):
         return bool(value) and all(map(is_number, value))
     return isinstance(value, float)

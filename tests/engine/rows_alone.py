@@ -8,10 +8,10 @@ from drawn_questions import Row
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.columns import ColumnAnswer
+from ringland_service.engine.columnar import ColumnAnswer
 from ringland_service.engine.question import Path, Question, Stated
 from ringland_service.engine.rows import Rows
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 # A batch says these once for all its rows.
 ONCE = {"no_uncertainty_stated", "readings_within_doubt"}

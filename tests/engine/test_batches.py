@@ -12,10 +12,10 @@ from rows_alone import as_columns, assert_row, single, told
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.limits import Limit
-from ringland_service.core.measuring import Instrument
+from ringland_service.core.metrology.instruments import Instrument
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.question import Measuring, Question, Stated
 from ringland_service.engine.rows import Rows, groups
 

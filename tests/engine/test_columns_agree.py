@@ -11,7 +11,7 @@ from rows_alone import as_columns, assert_row, single
 from ringland_service.core.calculations import CALCULATIONS
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.question import Question
 from ringland_service.engine.rows import Rows
 

@@ -8,11 +8,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from ringland_service.api.openapi_fields import example, example_of
-from ringland_service.api.request import public_path, understood
+from ringland_service.api.reading.request import public_path, understood
+from ringland_service.api.shapes.examples import example, example_of
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite, asked
-from ringland_service.core.fields import SectionField
+from ringland_service.core.declare.fields import SectionField
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.opening import least_ways

@@ -10,7 +10,7 @@ from rows_alone import as_columns, assert_row, single
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.engine.columns import ColumnAnswer, answer_rows
+from ringland_service.engine.columnar import ColumnAnswer, answer_rows
 from ringland_service.engine.deadline import Deadline, never
 
 COLUMNS = [c for c in CALCULATIONS if isinstance(c, Calculation) and c.columns]

@@ -16,15 +16,15 @@ from rows_alone import as_columns, assert_row, single
 
 from ringland_service.core.calculations import CALCULATIONS, EVERY
 from ringland_service.core.declare import Calculation, Composite, declared, defaults
-from ringland_service.core.fields import LimitSideField
-from ringland_service.core.limits import LIMITS, Limit
-from ringland_service.core.usual import Figure, Usual
+from ringland_service.core.declare.fields import LimitSideField
+from ringland_service.core.declare.usual import Figure, Usual
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.engine.answer import Answer, Refused
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.known import paths
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 from ringland_service.engine.standing_in import CODE, may_be_absent, public_place
 from usual_figures import CHANGES, COMMON, changed, plain
 

@@ -11,7 +11,7 @@ from direct_propagation import direct
 from monte_carlo import sampled, spreads, straight
 from whole_chain import chain_of
 
-from ringland_service.api.request import understood
+from ringland_service.api.reading.request import understood
 from ringland_service.core.declare import Composite
 
 DEMO = Path(__file__).parents[2] / "demo_data"

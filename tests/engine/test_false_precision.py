@@ -9,18 +9,18 @@ from typing import Any
 
 import pytest
 
-from ringland_service.api import batch_render, flat_table
-from ringland_service.api.answering import answered, answered_batch
-from ringland_service.api.calculation_routes import as_text
 from ringland_service.api.faults import Faulty
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.pages import job_page
-from ringland_service.api.printed import printed
+from ringland_service.api.routes.answering import answered, answered_batch
+from ringland_service.api.routes.calculation_routes import as_text
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing import batch_render, flat_table
+from ringland_service.api.writing.pages import job_page
+from ringland_service.api.writing.printed import printed
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS, EVERY
 from ringland_service.core.declare import Calculation, asked, defaults
-from ringland_service.core.fields import QuantityField, ReadingsField
-from ringland_service.core.notices import UNSTATED
-from ringland_service.core.typical import typical_uncertainty
+from ringland_service.core.declare.fields import QuantityField, ReadingsField
+from ringland_service.core.declare.notices import UNSTATED
+from ringland_service.core.quantities.typical import typical_uncertainty
 from ringland_service.engine.deadline import never
 from ringland_service.engine.unstated import FIGURES, short
 from ringland_service.units import unit

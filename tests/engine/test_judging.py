@@ -9,12 +9,12 @@ import pytest
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Answer, Verdict
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.rows import Rows
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 FIT = piston_clearance.CALCULATION
 USED = {"bore_max_mm": 68.05, "piston_mm": 67.9505, "cycle": "four_stroke"}

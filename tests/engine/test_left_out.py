@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.calculations.head._shim_inputs import Inputs, Valve
 from ringland_service.core.declare import Calculation
-from ringland_service.core.measuring import Instrument
-from ringland_service.core.uncertainty import propagate
+from ringland_service.core.metrology.instruments import Instrument
+from ringland_service.core.metrology.propagation import propagate
 from ringland_service.engine.question import Measuring, Question, Stated, stated_influences
-from ringland_service.engine.single import doubt
+from ringland_service.engine.scalar import doubt
 
 SHIMS = st.lists(
     st.integers(120, 350).map(lambda hundredths: hundredths / 100), min_size=1, max_size=20

@@ -12,8 +12,8 @@ from flask.testing import FlaskClient
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ringland_service.core.limits import Limit
-from ringland_service.core.verdicts import CLOSE, PASS, judge, margin_to
+from ringland_service.core.metrology.conformity import CLOSE, PASS, judge, margin_to
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.units import TABLE, Unit
 
 ON_IT = "the value stands on its limit: no measurement will settle it alone"

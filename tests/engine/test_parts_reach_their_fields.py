@@ -4,10 +4,10 @@ from typing import Any
 
 import pytest
 
-from ringland_service.api.answering import answered
+from ringland_service.api.routes.answering import answered
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Composite, Step, asked, declared
-from ringland_service.core.fields import Field, SectionField
+from ringland_service.core.declare.fields import Field, SectionField
 from ringland_service.engine.known import known_values, paths, source_key
 from ringland_service.engine.question import Path, field_at
 

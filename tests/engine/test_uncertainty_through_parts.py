@@ -16,7 +16,7 @@ from direct_propagation import Direct, direct
 from whole_chain import Chain, chain_of
 
 from between_tally import Tally
-from ringland_service.api.request import understood
+from ringland_service.api.reading.request import understood
 from ringland_service.core.declare import Composite
 from ringland_service.engine import composite as engine
 from ringland_service.engine.carried import of_results

@@ -7,15 +7,15 @@ from typing import Any
 import pytest
 
 from ringland_service.api.faults import Faulty
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.request import understood
+from ringland_service.api.reading.request import understood
+from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation
-from ringland_service.core.uncertainty import moved
+from ringland_service.core.metrology.propagation import moved
 from ringland_service.engine import slopes
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 COLUMNAR = [c for c in CALCULATIONS if isinstance(c, Calculation) and c.columns]
 ALWAYS, NEVER = 0, 10**6

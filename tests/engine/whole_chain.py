@@ -5,23 +5,23 @@ worked out, where each input comes from, which piston is taken, verdicts and lim
 """
 
 import dataclasses
-from collections.abc import Container, Mapping, Sequence
+from collections.abc import Callable, Container, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 from typing import Any
 from unittest import mock
 
 import draws
 
 from ringland_service.core.declare import Calculation, Composite, Step, asked
-from ringland_service.core.fields import SectionField
-from ringland_service.core.uncertainty import Influence, moved
-from ringland_service.engine import composite as engine
+from ringland_service.core.declare.fields import SectionField
+from ringland_service.core.metrology.propagation import Influence, moved
+from ringland_service.engine import composite
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.known import Known
+from ringland_service.engine.known import Known, source_key
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import with_limit_sides
+from ringland_service.engine.scalar import answer, with_limit_sides
 
 ON_CARD = -1
 
@@ -39,6 +39,8 @@ class Component:
     on: Mapping[int, Influence]
 
 
+ReadOut = Mapping[str, tuple[Any, str]]
+Derive = Callable[[Mapping[str, Any], Mapping[str, str]], ReadOut]
 # Components, and by how many standard uncertainties each moves: a number, or one a draw.
 Moved = Sequence[tuple[Component, Any]]
 
@@ -91,7 +93,7 @@ class Chain:
             if derive is not None:
                 # What the decision ruled out before, no part read any more.
                 left = {name: value for name, value in known.items() if name in one.known}
-                known |= draws.read_out(lambda known, of=derive: of(known, words), left)
+                known |= draws.read_out(partial(_with, derive, words), left)
             given = {name: known[key] for name, key in one.takes.items()}
             left_alone = parts is not None and one.step.part not in parts
             own = any(place in component.on for component, _ in by)
@@ -106,10 +108,15 @@ class Chain:
         return found
 
 
+def _with(derive: Derive, words: Mapping[str, str], known: Mapping[str, Any]) -> ReadOut:
+    return derive(known, words)
+
+
 def fields_of(inputs: Any) -> dict[str, Any]:
     """Return what a card is told, by the name of the field in any section."""
     found: dict[str, Any] = {}
-    for name, of in asked(type(inputs)).items():
+    record: type = type(inputs)
+    for name, of in asked(record).items():
         value = getattr(inputs, name)
         if value is not None:
             found[name] = value
@@ -139,12 +146,11 @@ def chain_of(card: Composite, question: Question) -> Chain:
     """Answer a card, and note in which order its parts were worked out, and from what."""
     begun: list[Working] = []
     done: list[Working] = []
-    choose, answer = engine.source_key, engine.answer
 
     def chosen(step: Step, name: str, known: Mapping[str, Known]) -> str | None:
         if name == next(iter(asked(step.calculation.inputs))):
             begun.append(Working(step, frozenset(known)))
-        key = choose(step, name, known)
+        key = source_key(step, name, known)
         if key is not None and name not in step.fixed:
             begun[-1].takes[name] = key
         return key
@@ -159,8 +165,8 @@ def chain_of(card: Composite, question: Question) -> Chain:
         return one.answer
 
     with (
-        mock.patch.object(engine, "source_key", chosen),
-        mock.patch.object(engine, "answer", answered),
+        mock.patch.object(composite, "source_key", chosen),
+        mock.patch.object(composite, "answer", answered),
     ):
         found = answer_composite(card, question)
     return Chain(card, question, found, done)

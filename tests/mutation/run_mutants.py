@@ -1,7 +1,7 @@
 """Mutation testing of the arithmetic: changes it bit by bit and counts what the tests notice.
 
     python tests/mutation/run_mutants.py                  # every module under [tool.mutmut]
-    python tests/mutation/run_mutants.py bore verdicts    # these modules afresh
+    python tests/mutation/run_mutants.py bore conformity    # these modules afresh
 
 Without a name, functions that did not change keep their results: name a module whose tests
 changed, or remove build/mutation.

@@ -10,8 +10,8 @@ from typing import Any
 import GTC
 
 from ringland_service.core.declare import declared
-from ringland_service.core.expressions import names_in
-from ringland_service.core.fields import ResultField
+from ringland_service.core.declare.expressions import names_in
+from ringland_service.core.declare.fields import ResultField
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Question, all_influences, fields_given
 

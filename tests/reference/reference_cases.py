@@ -7,7 +7,7 @@ from typing import Any
 
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Composite, asked
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Quantified,
     RecordsField,
@@ -15,9 +15,9 @@ from ringland_service.core.fields import (
     UnitField,
     UnitGiven,
 )
-from ringland_service.core.kinds import KINDS as QUANTITY_KINDS
-from ringland_service.core.limits import Limit
-from ringland_service.core.verdicts import DEFAULT_RULE
+from ringland_service.core.declare.kinds import KINDS as QUANTITY_KINDS
+from ringland_service.core.metrology.conformity import DEFAULT_RULE
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
 from ringland_service.units import unit as measure

@@ -17,18 +17,18 @@ from typing import Any
 from gtc_witness import number, witnessed
 from reference_cases import BY_NAME, cases
 
-from ringland_service.api import batch_render, flat_table, render
-from ringland_service.api.answering import answered, answered_batch
-from ringland_service.api.expanded import bare
 from ringland_service.api.faults import Faulty
-from ringland_service.api.openapi_fields import example
-from ringland_service.api.printed import printed
-from ringland_service.api.render import members
-from ringland_service.api.request import understood
-from ringland_service.api.single_text import single_text
+from ringland_service.api.reading.request import understood
+from ringland_service.api.routes.answering import answered, answered_batch
+from ringland_service.api.shapes.examples import example
+from ringland_service.api.writing import batch_render, flat_table, render
+from ringland_service.api.writing.expanded import bare
+from ringland_service.api.writing.printed import printed
+from ringland_service.api.writing.render import members
+from ringland_service.api.writing.single_text import single_text
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, asked, declared
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     QuantityField,
     RecordsField,
     ResultField,
@@ -37,7 +37,7 @@ from ringland_service.core.fields import (
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.deadline import never
 from ringland_service.engine.question import Question, fields_given
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 PLAIN = [c for c in EVERY if isinstance(c, Calculation)]
 

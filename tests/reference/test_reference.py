@@ -8,10 +8,10 @@ from reference_cases import KINDS, Case, cases, files, shown
 
 from ringland_service.core.calculations import EVERY
 from ringland_service.core.declare import Calculation, Composite
-from ringland_service.core.fields import Quantified
+from ringland_service.core.declare.fields import Quantified
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 CASES = cases()
 

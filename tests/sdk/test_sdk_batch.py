@@ -20,8 +20,8 @@ from ringland import (
 )
 from ringland._batch import MOST_ROWS, column_json
 from ringland._lines import line_chunks
-from ringland_service.api.openapi import document
-from ringland_service.api.row_budget import MOST_ROWS as TAKEN_BY_THE_SERVICE
+from ringland_service.api.openapi.document import document
+from ringland_service.api.reading.row_budget import MOST_ROWS as TAKEN_BY_THE_SERVICE
 
 
 def test_a_request_holds_what_the_service_takes() -> None:

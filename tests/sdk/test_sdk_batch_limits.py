@@ -10,7 +10,7 @@ from ringland import Answer, Client, ServerFault, ServiceError, TooLarge
 from ringland._batch import RowLimit
 from ringland._errors import from_problem
 from ringland_service.api.app import create_app
-from ringland_service.api.row_budget import most_rows
+from ringland_service.api.reading.row_budget import most_rows
 from ringland_service.core.calculations import BY_NAME
 
 
@@ -53,7 +53,7 @@ def test_the_service_says_how_many_rows_it_takes(ringland_client: Client) -> Non
 def test_lines_are_cut_by_the_number_in_the_refusal_too(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    monkeypatch.setattr("ringland_service.api.batch_lines.most_rows", lambda of: 3)
+    monkeypatch.setattr("ringland_service.api.reading.batch_lines.most_rows", lambda of: 3)
     with Client.embedded(create_app()) as client:
         rows = [{"bore": (60 + i, "mm"), "stroke": "66 mm"} for i in range(8)]
         found = client.displacement.many(rows)

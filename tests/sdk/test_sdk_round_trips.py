@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 from sdk_server import serving
 
-from ringland import Answer, Client, Quantity, Readings, ServiceError
+from ringland import Answer, Client, Quantity, Readings, ServiceError, SourceUse
 from ringland._generated import CLASSES
 from ringland._reading import on_wire
 from ringland_service.api.app import create_app
@@ -150,6 +150,15 @@ def test_the_service_tells_what_it_is(ringland_client: Client) -> None:
     assert set(listed) == set(version.formulas) >= set(EXAMPLES)
     assert listed["displacement"].stage == "geometry"
     assert listed["displacement"].get is True
+
+
+def test_sources_are_typed(ringland_client: Client) -> None:
+    found = {source.token: source for source in ringland_client.sources()}
+    unchecked = found["jcgm_106_rules"]
+    assert (unchecked.title, unchecked.edition, unchecked.checked) == ("JCGM 106", "2012", None)
+    assert unchecked.used_by == SourceUse((), (), (), ("verdicts",))
+    assert "M10" in str(found["iso_898_1_proof_load"].checked)
+    assert found["iso_606"].used_by.calculations == ("cam-check",)
 
 
 def test_many_whole_requests_keep_their_order(ringland_client: Client) -> None:

@@ -11,16 +11,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 from marshmallow import ValidationError
 
-from ringland_service import core
-from ringland_service.api.bounds import apart, bounds, outside
-from ringland_service.api.quantity_fields import check_uncertainty, check_value
-from ringland_service.core.fields import QuantityType
-from ringland_service.core.significant import as_written
+from ringland_service.api.reading.bounds import apart, bounds, outside
+from ringland_service.api.reading.quantity_fields import check_uncertainty, check_value
+from ringland_service.core import quantities
+from ringland_service.core.declare.fields import QuantityType
+from ringland_service.core.declare.significant import as_written
 from ringland_service.units import TABLE, unit
 
 TYPES = {
     found.name: found
-    for module in pkgutil.iter_modules(core.__path__, "ringland_service.core.")
+    for module in pkgutil.iter_modules(quantities.__path__, "ringland_service.core.quantities.")
     for found in vars(import_module(module.name)).values()
     if isinstance(found, QuantityType)
 }

@@ -9,7 +9,7 @@ import pint
 import pytest
 from scipy import constants
 
-from ringland_service.core.kinds import KINDS, Kind
+from ringland_service.core.declare.kinds import KINDS, Kind
 from ringland_service.units import TABLE, Unit, canonical_unit, us_unit
 from ringland_service.vocabulary import ALIASES, UNITS
 

@@ -11,7 +11,7 @@ from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
 
 from ringland_service import units
-from ringland_service.core.kinds import KINDS
+from ringland_service.core.declare.kinds import KINDS
 from ringland_service.units import TABLE, UnknownUnit, unit
 
 BORE = {"value": 68, "unit": "mm"}

@@ -61,7 +61,8 @@ class LeakArea(Calculation[LeakAreaResult]):
 
     The hole behind a leak-down reading, and what it reads on a tester with another restrictor or
     supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation practice fixes the
-    restrictor instead (about 1.0 mm for bores up to about 127 mm, from memory).
+    restrictor instead, about 1.0 mm for bores up to about 127 mm: FAA Advisory Circular 43.13-1,
+    differential compression test (from memory).
     """
 
     NAME = "leak-area"

@@ -9,10 +9,10 @@ from flask import Flask, Response, current_app, g, request
 from werkzeug.exceptions import HTTPException
 
 from ringland_service.api import problems
-from ringland_service.api.calculation_routes import register_calculations
 from ringland_service.api.faults import Faulty
-from ringland_service.api.row_budget import batch_seconds
-from ringland_service.api.system_routes import register_system
+from ringland_service.api.reading.row_budget import batch_seconds
+from ringland_service.api.routes.calculation_routes import register_calculations
+from ringland_service.api.routes.system_routes import register_system
 
 MOST_BYTES = 8 * 1024 * 1024
 _REQUEST_ID = re.compile(r"[A-Za-z0-9._-]{1,128}")

@@ -5,11 +5,11 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from ringland_service.core.declare import Calculation, Check
+from ringland_service.core.declare.kinds import Kind
+from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError
-from ringland_service.core.kinds import Kind
-from ringland_service.core.limits import Limit
-from ringland_service.core.notices import Warned
-from ringland_service.core.verdicts import Judged, narrower_than_guard
+from ringland_service.core.metrology.conformity import Judged, narrower_than_guard
+from ringland_service.core.metrology.limits import Limit
 
 # By the name of an influence: its contribution to each result, for one standard uncertainty.
 Shares = tuple[tuple[str, Mapping[str, Any]], ...]

@@ -6,7 +6,7 @@ share stays shared: one bore reading that enters a part in two results moves bot
 
 References
 ----------
-JCGM 100:2008 (from memory), 5.2: correlated inputs, here by the components that they share. A
+JCGM 100:2008, 5.2: correlated inputs, here by the components that they share. A
 part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves its inputs by c_i.
 """
 
@@ -18,7 +18,7 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Step, asked
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
     NumberField,
@@ -27,7 +27,7 @@ from ringland_service.core.fields import (
     RecordsField,
     SectionField,
 )
-from ringland_service.core.uncertainty import Influence, Move, budget, value_at
+from ringland_service.core.metrology.propagation import Influence, Move, budget, value_at
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.known import Carried, CarriedBy, Known, values
 from ringland_service.engine.question import Path, Question, fields_given, of_temperature

@@ -11,10 +11,10 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from ringland_service.core.declare import Composite, Step, asked, declared
+from ringland_service.core.declare.fields import FindingsField
+from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import FindingsField
-from ringland_service.core.findings import Finding
-from ringland_service.core.notices import Warned
+from ringland_service.core.metrology.findings import Finding
 from ringland_service.engine.agreeing import as_told, faults
 from ringland_service.engine.answer import Answer, Refused, Verdict
 from ringland_service.engine.carried import components, of_results, on_fields, onto, read_out
@@ -36,7 +36,7 @@ from ringland_service.engine.question import (
     on_inputs,
     stated_influences,
 )
-from ringland_service.engine.single import answer, cautions_of, insist_on
+from ringland_service.engine.scalar import answer, cautions_of, insist_on
 
 
 @dataclass(frozen=True)

@@ -3,11 +3,11 @@
 from typing import Any
 
 from ringland_service.core.declare import asked, declared
-from ringland_service.core.findings import Finding
-from ringland_service.core.limits import Limit
-from ringland_service.core.notices import UNSTATED
-from ringland_service.core.unjudged import WHY
-from ringland_service.core.verdicts import CLOSE, WORDS
+from ringland_service.core.declare.notices import UNSTATED
+from ringland_service.core.metrology.conformity import CLOSE, WORDS
+from ringland_service.core.metrology.findings import Finding
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.metrology.unjudged import WHY
 from ringland_service.engine.answer import Answer, Verdict
 
 

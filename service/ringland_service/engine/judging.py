@@ -6,12 +6,12 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, Check, asked, declared
-from ringland_service.core.fields import Field
-from ringland_service.core.kinds import Kind
-from ringland_service.core.limits import Limit
-from ringland_service.core.significant import kind_and_digits
-from ringland_service.core.unjudged import NOT_JUDGED, reasons
-from ringland_service.core.verdicts import CLOSE, FAIL, PASS, judge
+from ringland_service.core.declare.fields import Field
+from ringland_service.core.declare.kinds import Kind
+from ringland_service.core.declare.significant import kind_and_digits
+from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, judge
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.metrology.unjudged import NOT_JUDGED, reasons
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Question
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from ringland_service.core.declare import Step, asked, declared
-from ringland_service.core.fields import SectionField
+from ringland_service.core.declare.fields import SectionField
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Path, Stated
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from ringland_service.core.declare import Step, Way, asked, defaults
-from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.known import Known, sources_of
 from ringland_service.engine.question import Path

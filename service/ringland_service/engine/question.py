@@ -7,10 +7,8 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import quantities
 from ringland_service.core.declare import asked
-from ringland_service.core.errors import Contradiction, OutOfBounds
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     AnyQuantityField,
     Field,
     NumberField,
@@ -19,10 +17,12 @@ from ringland_service.core.fields import (
     RecordsField,
     SectionField,
 )
-from ringland_service.core.limits import Limit
-from ringland_service.core.measuring import Instrument, Measured, influences
-from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.verdicts import DEFAULT_RULE, beyond
+from ringland_service.core.errors import Contradiction, OutOfBounds
+from ringland_service.core.metrology.conformity import DEFAULT_RULE, beyond
+from ringland_service.core.metrology.instruments import Instrument, Measured, influences
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.quantities import common as quantities
 
 # Leads to a field: by name, by place in a list of records.
 Path = tuple[str | int, ...]

@@ -9,9 +9,9 @@ import numpy as np
 
 from ringland_service.core.declare import Calculation
 from ringland_service.core.errors import CoreError
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import with_limit_sides
+from ringland_service.engine.scalar import with_limit_sides
 
 
 @dataclass(frozen=True)

@@ -11,9 +11,9 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation
+from ringland_service.core.declare.fields import Field, NumberField, Quantified, QuantityField
 from ringland_service.core.errors import CoreError
-from ringland_service.core.fields import Field, NumberField, Quantified, QuantityField
-from ringland_service.core.uncertainty import FINER, STEP, Influence, Move, moved
+from ringland_service.core.metrology.propagation import FINER, STEP, Influence, Move, moved
 from ringland_service.engine.question import Path
 
 # The moves of a reading, as shares of the step of its derivative.

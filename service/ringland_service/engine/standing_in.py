@@ -8,12 +8,12 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, Check, asked, declared
-from ringland_service.core.expressions import names_in
-from ringland_service.core.fields import LimitSideField, ResultField
-from ringland_service.core.limits import Limit
-from ringland_service.core.measuring import Instrument
-from ringland_service.core.notices import Warned
-from ringland_service.core.usual import ALL, Figure, Usual
+from ringland_service.core.declare.expressions import names_in
+from ringland_service.core.declare.fields import LimitSideField, ResultField
+from ringland_service.core.declare.notices import Warned
+from ringland_service.core.declare.usual import ALL, Figure, Usual
+from ringland_service.core.metrology.instruments import Instrument
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.question import Path, Question
 
 CODE = "needs_figure"

@@ -14,10 +14,10 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, declared, defaults
-from ringland_service.core.fields import Field, QuantityField, ResultField
-from ringland_service.core.notices import UNSTATED, Warned
-from ringland_service.core.typical import typical_uncertainty
-from ringland_service.core.uncertainty import value_at
+from ringland_service.core.declare.fields import Field, QuantityField, ResultField
+from ringland_service.core.declare.notices import UNSTATED, Warned
+from ringland_service.core.metrology.propagation import value_at
+from ringland_service.core.quantities.typical import typical_uncertainty
 from ringland_service.engine.question import Path, Question, fields_given, places
 from ringland_service.engine.slopes import Reading, leaf_of, slopes
 

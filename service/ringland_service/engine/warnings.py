@@ -7,18 +7,18 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Calculation, asked, declared
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     Field,
     NumberField,
     QuantityField,
     ResultField,
     SectionField,
 )
-from ringland_service.core.notices import Warned
-from ringland_service.core.uncertainty import Influence
-from ringland_service.core.undecided import undecided
-from ringland_service.core.usual import Usual
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.declare.notices import Warned
+from ringland_service.core.declare.usual import Usual
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.metrology.propagation import Influence
+from ringland_service.core.metrology.undecided import undecided
 from ringland_service.engine.answer import Verdict
 from ringland_service.engine.question import Path, fields_given
 

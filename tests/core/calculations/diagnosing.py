@@ -6,9 +6,9 @@ from typing import Any
 
 from reference_cases import filled
 
-from ringland_service.core.calculations.engine_tests import diagnosis
+from ringland_service.core.calculations.diagnosis import diagnosis
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 DESCRIBED = Path(__file__).parents[2] / "reference" / "data" / "described_engines.toml"
 ENGINES: list[dict[str, Any]] = tomllib.loads(DESCRIBED.read_text("utf-8"))["engine"]

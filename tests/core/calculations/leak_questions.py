@@ -3,10 +3,10 @@
 from typing import Any
 
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 
 def ask(

@@ -5,9 +5,9 @@ from typing import Any
 from hypothesis import event
 from hypothesis import strategies as st
 
-from ringland_service.core.calculations.decision import order_card
+from ringland_service.core.calculations.order_card import order_card
 from ringland_service.core.declare import asked, defaults
-from ringland_service.core.fields import (
+from ringland_service.core.declare.fields import (
     ChoiceField,
     CountField,
     Field,
@@ -19,7 +19,7 @@ from ringland_service.core.fields import (
 )
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 CARD = order_card.CALCULATION
 PISTON: dict[str, Any] = {

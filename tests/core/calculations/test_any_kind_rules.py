@@ -13,7 +13,7 @@ from ringland_service.core.calculations.general.verdict import Part
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Path, Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 
 def asked(name: str, doubts: dict[str, float] | None = None, **inputs: Any) -> Answer:

@@ -16,7 +16,7 @@ from ringland_service.core.calculations.assembly.run_in import RunInStep
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 
 def calculation(name: str) -> Calculation:

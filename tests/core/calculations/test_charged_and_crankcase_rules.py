@@ -11,7 +11,7 @@ from ringland_service.core.calculations.engine_tests import (
     oil_use,
 )
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Refused
 
 CRANK = charged_crank_torque.CALCULATION

@@ -6,7 +6,7 @@ Rows: common practice, no source.
 import pytest
 from diagnosing import diagnosed
 
-from ringland_service.core.suspects import COMPLAINTS
+from ringland_service.core.calculations.diagnosis.tables import COMPLAINTS
 
 
 def engine(complaint: str) -> dict[str, str]:

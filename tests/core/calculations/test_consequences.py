@@ -10,11 +10,11 @@ from scipy.stats import norm
 
 from ringland_service.core.calculations import BY_NAME, PARTS
 from ringland_service.core.declare import Calculation, Composite
-from ringland_service.core.findings import Finding
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.findings import Finding
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 ONE, CARD, PART = BY_NAME["choice-by-consequence"], BY_NAME["job-card"], PARTS["consequences"]
 assert isinstance(ONE, Calculation)

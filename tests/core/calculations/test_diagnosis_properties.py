@@ -7,7 +7,14 @@ from diagnosing import at_hand, counted, diagnosed, scores
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from ringland_service.core.suspects import EVIDENCE, FIGURES, FOR, RULES, SUSPECTS, WEIGHTS
+from ringland_service.core.calculations.diagnosis.tables import (
+    EVIDENCE,
+    FIGURES,
+    FOR,
+    RULES,
+    SUSPECTS,
+    WEIGHTS,
+)
 from ringland_service.engine.answer import Refused
 
 CYCLES = ("four_stroke", "two_stroke")

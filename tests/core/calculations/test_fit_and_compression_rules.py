@@ -13,11 +13,11 @@ from ringland_service.core.calculations.engine_tests import (
     wet_gain,
 )
 from ringland_service.core.declare import Calculation
-from ringland_service.core.measuring import Instrument
-from ringland_service.core.survey import Survey
+from ringland_service.core.engines.survey import Survey
+from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Measuring, Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 FIT = piston_clearance.CALCULATION
 LEVEL = compression_level.CALCULATION

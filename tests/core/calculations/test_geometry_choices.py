@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from ringland_service.core.calculations.geometry import squish
 from ringland_service.core.calculations.geometry._squish_floor import floor_in_force, squish_floor
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 SQUISH = squish.CALCULATION
 JOB: dict[str, Any] = {

@@ -14,7 +14,7 @@ from ringland_service.core.calculations.head import cam_check, flatness
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 POSITION = piston_position.CALCULATION
 PORTS = port_timing.CALCULATION

@@ -12,7 +12,7 @@ from ringland_service.core.calculations.head._shim_inputs import Inputs, Valve
 from ringland_service.core.calculations.head._shim_jobs import pieces
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 SHIM = lash_shim.CALCULATION
 RANGE = {"lash_low_mm": 0.2, "lash_high_mm": 0.3}

@@ -6,7 +6,7 @@ import pytest
 from leak_questions import ask, codes, words
 
 from ringland_service.core.calculations.engine_tests import leak_area, leak_down
-from ringland_service.core.calculations.engine_tests._leak_words import HEARD_AT
+from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Refused
 

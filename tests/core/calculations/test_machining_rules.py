@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 from reference_cases import path_of
 
-from ringland_service.core.calculations.decision import (
+from ringland_service.core.calculations.machining import (
     bore_order,
     clean_up,
     crosshatch,
@@ -13,12 +13,12 @@ from ringland_service.core.calculations.decision import (
     oversize_choice,
     sleeve_fit,
 )
-from ringland_service.core.calculations.decision.clean_up import Score
-from ringland_service.core.calculations.decision.oversize_choice import Offered
+from ringland_service.core.calculations.machining.clean_up import Score
+from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 CLEAN_UP = clean_up.CALCULATION
 CHOICE = oversize_choice.CALCULATION

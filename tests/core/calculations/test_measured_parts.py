@@ -14,11 +14,11 @@ from ringland_service.core.calculations.cylinder import (
     rod_play,
 )
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import Limit
-from ringland_service.core.measuring import Instrument
+from ringland_service.core.metrology.instruments import Instrument
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Measuring, Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 SURVEY, HOT = bore_survey.CALCULATION, hot_clearance.CALCULATION
 SIDE, PIN, ROD = ring_side_clearance.CALCULATION, pin_fits.CALCULATION, rod_play.CALCULATION

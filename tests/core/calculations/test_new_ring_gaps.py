@@ -8,11 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ringland_service.core.calculations.cylinder import ring_gap
-from ringland_service.core.limits import LIMITS, Limit
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 RINGS = {
     "top": ("top_measured_mm", "top_ring_gap", "ring_gap.new.top"),

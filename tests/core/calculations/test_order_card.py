@@ -17,7 +17,7 @@ from order_cards import (
     lines_of,
 )
 
-from ringland_service.core.calculations.decision._order_heads import Heads
+from ringland_service.core.calculations.order_card._order_heads import Heads
 from ringland_service.engine.answer import Answer, Refused
 
 LIGHT = {**HONED, "work": "light_hone"}

@@ -7,10 +7,10 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from order_cards import cards
 
-from ringland_service.core.calculations.decision import order_card_check
+from ringland_service.core.calculations.order_card import order_card_check
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 CHECK = order_card_check.CALCULATION
 SOUND = (

@@ -7,10 +7,10 @@ import pytest
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Refused
-from ringland_service.engine.columns import answer_rows
+from ringland_service.engine.columnar import answer_rows
 from ringland_service.engine.question import Question
 from ringland_service.engine.rows import Rows
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 
 def calculation(place: str) -> Calculation:

@@ -5,13 +5,13 @@ from typing import Any
 import pytest
 
 from ringland_service.core.calculations.cylinder import bore_survey, piston_clearance
-from ringland_service.core.calculations.decision import oversize_choice
-from ringland_service.core.calculations.decision._marks import oversizes_mm
-from ringland_service.core.calculations.decision.oversize_choice import Offered
-from ringland_service.core.survey import Survey
+from ringland_service.core.calculations.machining import oversize_choice
+from ringland_service.core.calculations.machining._marks import oversizes_mm
+from ringland_service.core.calculations.machining.oversize_choice import Offered
+from ringland_service.core.engines.survey import Survey
 from ringland_service.engine.answer import Refused
 from ringland_service.engine.question import Question
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 
 def survey(*depths: float) -> dict[str, Any]:

@@ -15,12 +15,12 @@ from ringland_service.core.calculations.head import (
     valve_spring,
 )
 from ringland_service.core.declare import Calculation
-from ringland_service.core.limits import Limit
-from ringland_service.core.measuring import TYPICAL, Instrument
-from ringland_service.core.notices import CAUTIONS
+from ringland_service.core.declare.notices import CAUTIONS
+from ringland_service.core.metrology.instruments import TYPICAL, Instrument
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.question import Measuring, Question, Stated
-from ringland_service.engine.single import answer
+from ringland_service.engine.scalar import answer
 
 GUIDE, SEAT, SINK = guide_clearance.CALCULATION, valve_seat.CALCULATION, valve_sink.CALCULATION
 SPRING, SHIM, SCREW = valve_spring.CALCULATION, lash_shim.CALCULATION, lash_screw.CALCULATION

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from ringland_service.core.errors import Contradiction, OutOfBounds
-from ringland_service.core.formulas import _elementary as elementary
+from ringland_service.core.formulas import elementary
 
 
 def test_a_refusal_says_field_fault_and_remedy() -> None:

@@ -17,18 +17,8 @@ from ringland_service.core.calculations.cylinder import (
     ring_side_clearance,
     rod_play,
 )
-from ringland_service.core.calculations.decision import (
-    bore_order,
-    choice_by_consequence,
-    clean_up,
-    crosshatch,
-    cylinder_decision,
-    liner_wall,
-    order_card,
-    order_card_check,
-    oversize_choice,
-    sleeve_fit,
-)
+from ringland_service.core.calculations.decision import choice_by_consequence, cylinder_decision
+from ringland_service.core.calculations.diagnosis import diagnosis
 from ringland_service.core.calculations.engine_tests import (
     charged_crank_torque,
     compression_level,
@@ -36,7 +26,6 @@ from ringland_service.core.calculations.engine_tests import (
     crankcase_leak,
     cranking_pressure,
     cylinder_spread,
-    diagnosis,
     gauge_hose_loss,
     leak_area,
     leak_down,
@@ -66,6 +55,15 @@ from ringland_service.core.calculations.head import (
     valve_spring,
 )
 from ringland_service.core.calculations.job import job_card
+from ringland_service.core.calculations.machining import (
+    bore_order,
+    clean_up,
+    crosshatch,
+    liner_wall,
+    oversize_choice,
+    sleeve_fit,
+)
+from ringland_service.core.calculations.order_card import order_card, order_card_check
 from ringland_service.core.declare import Calculation, Composite, Declared
 
 CALCULATIONS: tuple[Declared, ...] = (

@@ -1,10 +1,10 @@
 """Air pressure at altitude, readings brought to another air pressure, lengths at 20 °C."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import insist, insist_positive, power
+from ringland_service.core.formulas.elementary import insist, insist_positive, power
 from ringland_service.core.numbers import Number
 
-# ISO 2533, Standard atmosphere (from memory).
+# ISO 2533, Standard atmosphere.
 SEA_LEVEL_KPA = 101.325
 SEA_LEVEL_K = 288.15
 LAPSE_K_PER_M = 0.0065
@@ -12,7 +12,7 @@ GRAVITY_M_PER_S2 = 9.80665
 GAS_CONSTANT_J_PER_KG_K = 287.05287
 PRESSURE_EXPONENT = GRAVITY_M_PER_S2 / (GAS_CONSTANT_J_PER_KG_K * LAPSE_K_PER_M)  # 5.25588
 
-# ISO 1, Standard reference temperature (from memory).
+# ISO 1, Standard reference temperature.
 REFERENCE_TEMPERATURE_C = 20.0
 
 
@@ -39,7 +39,7 @@ def altitude_pressure_kpa(altitude_m: Number, sea_level_kpa: Number = SEA_LEVEL_
 
     References
     ----------
-    ISO 2533, Standard atmosphere (from memory): ``p = p0 (1 - 0.0065 h / 288.15)^5.25588``,
+    ISO 2533, Standard atmosphere: ``p = p0 (1 - 0.0065 h / 288.15)^5.25588``,
     valid to 11 000 m.
     """
     return sea_level_kpa * power(_temperature_ratio(altitude_m), PRESSURE_EXPONENT)
@@ -67,7 +67,7 @@ def density_ratio(altitude_m: Number) -> Number:
 
     References
     ----------
-    ISO 2533, Standard atmosphere (from memory).
+    ISO 2533, Standard atmosphere.
     """
     return power(_temperature_ratio(altitude_m), PRESSURE_EXPONENT - 1)
 
@@ -97,7 +97,7 @@ def reading_at_pressure_kpa(reading_kpa: Number, from_kpa: Number, to_kpa: Numbe
     References
     ----------
     ``p_gauge = p_air (R^n - 1)``: the bracket does not depend on the air pressure.
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     insist_positive("from_kpa", from_kpa)
     return reading_kpa * to_kpa / from_kpa
@@ -127,7 +127,7 @@ def length_at_20c_mm(length_mm: Number, temperature_c: Number, alpha_per_k: Numb
 
     References
     ----------
-    ISO 1 (from memory); Machinery's Handbook (from memory): ``L20 = L / (1 + a (T - 20))``.
+    ISO 1; Machinery's Handbook: ``L20 = L / (1 + a (T - 20))``.
     """
     growth = 1 + alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C)
     insist_positive("temperature_c", growth)

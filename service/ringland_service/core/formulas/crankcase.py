@@ -1,7 +1,7 @@
 """Pressure and vacuum test of a crankcase: what leaks, and what is only cooling."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import insist, insist_positive
+from ringland_service.core.formulas.elementary import insist, insist_positive
 from ringland_service.core.numbers import Number
 
 ZERO_C_K = 273.15

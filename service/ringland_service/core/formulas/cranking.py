@@ -1,11 +1,11 @@
 """Cranking compression: what a sound cylinder should read, and what oil and hose do to it."""
 
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.formulas._elementary import (
-    at_least,
-    at_most,
+from ringland_service.core.formulas.elementary import (
     insist,
     insist_positive,
+    maximum,
+    minimum,
     power,
 )
 from ringland_service.core.formulas.geometry import compression_ratio
@@ -48,7 +48,7 @@ def cranking_pressure_kpa(
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory): polytropic compression,
+    Heywood, Internal Combustion Engine Fundamentals: polytropic compression,
     ``p = p_intake R^n - p_air``.
     """
     insist_positive("ratio", ratio)
@@ -151,7 +151,7 @@ def volume_only_gain_percent(
     References
     ----------
     Ratio of two polytropic compressions, ``p = p_air (R^n - 1)``; Heywood, Internal Combustion
-    Engine Fundamentals (from memory).
+    Engine Fundamentals.
     """
     with_oil = ratio_with_oil(effective_cc, clearance_cc, oil_ml)
     return _pressure_change_percent(effective_cc, clearance_cc, with_oil, exponent)
@@ -208,7 +208,7 @@ def recommended_oil_ml(clearance_cc: Number) -> Number:
     ----------
     Common practice.
     """
-    return at_most(at_least(OIL_SHARE_OF_CLEARANCE * clearance_cc, LEAST_OIL_ML), MOST_OIL_ML)
+    return minimum(maximum(OIL_SHARE_OF_CLEARANCE * clearance_cc, LEAST_OIL_ML), MOST_OIL_ML)
 
 
 def ratio_with_hose(effective_cc: Number, clearance_cc: Number, hose_cc: Number) -> Number:
@@ -268,8 +268,7 @@ def hose_error_percent(
 
     References
     ----------
-    Ratio of two polytropic compressions; Heywood, Internal Combustion Engine Fundamentals
-    (from memory).
+    Ratio of two polytropic compressions; Heywood, Internal Combustion Engine Fundamentals.
     """
     with_hose = ratio_with_hose(effective_cc, clearance_cc, hose_cc)
     return _pressure_change_percent(effective_cc, clearance_cc, with_hose, exponent)

@@ -1,6 +1,6 @@
 """Facing of a head or a cylinder: height and volume of a cut."""
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.formulas.geometry import MM3_PER_CC
 from ringland_service.core.numbers import Number
 

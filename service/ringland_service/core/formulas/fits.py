@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Column, Number
 
 
@@ -23,7 +23,7 @@ def clearance_mm(bore_mm: Number, piston_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return bore_mm - piston_mm
 

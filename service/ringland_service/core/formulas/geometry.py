@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import insist, insist_positive, root
+from ringland_service.core.formulas.elementary import insist, insist_positive, sqrt
 from ringland_service.core.numbers import Number
 
 MM3_PER_CC = 1000.0
@@ -70,7 +70,7 @@ def swept_volume_cc(bore_mm: Number, stroke_mm: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     return disc_volume_cc(bore_mm, stroke_mm)
 
@@ -94,7 +94,7 @@ def displacement_cc(bore_mm: Number, stroke_mm: Number, cylinders: Number) -> Nu
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     return swept_volume_cc(bore_mm, stroke_mm) * cylinders
 
@@ -128,7 +128,7 @@ def largest_bore_mm(limit_cc: Number, stroke_mm: Number, cylinders: Number) -> N
     insist_positive("limit_cc", limit_cc)
     insist_positive("stroke_mm", stroke_mm)
     insist_positive("cylinders", cylinders)
-    return root(4 * MM3_PER_CC * limit_cc / (pi * stroke_mm * cylinders))
+    return sqrt(4 * MM3_PER_CC * limit_cc / (pi * stroke_mm * cylinders))
 
 
 def crevice_cc(bore_mm: Number, land_mm: Number, height_mm: Number) -> Number:
@@ -218,7 +218,7 @@ def compression_ratio(swept_cc: Number, clearance_cc: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals (from memory).
+    Heywood, Internal Combustion Engine Fundamentals.
     """
     insist(
         clearance_cc > 0,

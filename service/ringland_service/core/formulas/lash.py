@@ -3,7 +3,7 @@
 Sense: lash is positive where there is room. A thicker shim takes lash away, a thinner one gives it.
 """
 
-from ringland_service.core.formulas._elementary import insist_positive, magnitude
+from ringland_service.core.formulas.elementary import absolute, insist_positive
 from ringland_service.core.numbers import Number
 
 
@@ -124,7 +124,7 @@ def screw_turn_fraction(
     """
     insist_positive("pitch_mm", pitch_mm)
     insist_positive("ratio", ratio)
-    return magnitude(lash_mm - wanted_mm) / (pitch_mm * ratio)
+    return absolute(lash_mm - wanted_mm) / (pitch_mm * ratio)
 
 
 def lash_at_cam_mm(lash_mm: Number, ratio: Number) -> Number:

@@ -9,17 +9,17 @@ from typing import cast
 import numpy as np
 
 from ringland_service.core.errors import Contradiction, OutOfBounds
-from ringland_service.core.formulas._elementary import (
-    at_least,
-    at_most,
+from ringland_service.core.formulas.elementary import (
     insist,
     insist_positive,
+    maximum,
+    minimum,
     power,
-    root,
+    sqrt,
 )
 from ringland_service.core.numbers import Number
 
-# Air, any text on gas dynamics (from memory).
+# Air, any text on gas dynamics.
 GAMMA = 1.4
 # Pressure after a nozzle over the one before it, at and under which the flow is choked.
 CRITICAL_RATIO = (2.0 / (GAMMA + 1.0)) ** (GAMMA / (GAMMA - 1.0))  # 0.528282
@@ -93,7 +93,7 @@ def hole_diameter_mm(area_mm2: Number) -> Number:
     ----------
     Plane geometry.
     """
-    return root(4 * area_mm2 / np.pi)
+    return sqrt(4 * area_mm2 / np.pi)
 
 
 def flow_function(drop: Number) -> Number:
@@ -116,7 +116,7 @@ def flow_function(drop: Number) -> Number:
 
     References
     ----------
-    Isentropic flow of a perfect gas, any text on gas dynamics (from memory):
+    Isentropic flow of a perfect gas, any text on gas dynamics:
     ``sqrt(2 g / (g - 1) (r^(2/g) - r^((g+1)/g)))`` with ``r = 1 - drop``, r not below
     ``(2 / (g + 1))^(g / (g - 1)) = 0.528282``, ``g = 1.4``.
     """
@@ -127,7 +127,7 @@ def flow_function(drop: Number) -> Number:
         "air flows from the higher pressure to the lower one",
         "a drop between 0 and the pressure before the nozzle",
     )
-    return root(_flow_squared(drop))
+    return sqrt(_flow_squared(drop))
 
 
 def nozzle_ratio(after_kpa: Number, before_kpa: Number) -> Number:
@@ -153,7 +153,7 @@ def nozzle_ratio(after_kpa: Number, before_kpa: Number) -> Number:
     As for `flow_function`.
     """
     insist_positive("before_kpa", before_kpa)
-    return at_least(after_kpa / before_kpa, CRITICAL_RATIO)
+    return maximum(after_kpa / before_kpa, CRITICAL_RATIO)
 
 
 def leak_area_mm2(
@@ -244,14 +244,14 @@ def leak_percent_on_tester(
 
 def _flow_squared(drop: Number) -> Number:
     """Return the square of the flow function; without cancellation for a small drop."""
-    logarithm = np.log1p(-at_most(drop, CHOKED_DROP))
+    logarithm = np.log1p(-minimum(drop, CHOKED_DROP))
     squared = np.exp(2 / GAMMA * logarithm) * -np.expm1((GAMMA - 1) / GAMMA * logarithm)
     return cast(Number, 2 * GAMMA / (GAMMA - 1) * squared)
 
 
 def _flow_squared_slope(drop: Number) -> Number:
     """Return how the square of the flow function grows with the drop; nothing once choked."""
-    ratio = 1 - at_most(drop, CHOKED_DROP)
+    ratio = 1 - minimum(drop, CHOKED_DROP)
     grows = -10 * power(ratio, 3 / 7) + 12 * power(ratio, 5 / 7)  # exponents of gamma 1.4
     return cast(Number, np.where(drop < CHOKED_DROP, grows, 0.0))
 

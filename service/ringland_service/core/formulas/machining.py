@@ -3,7 +3,7 @@
 from math import pi
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import (
+from ringland_service.core.formulas.elementary import (
     cosine_deg,
     direction_deg,
     insist,
@@ -203,7 +203,7 @@ def zone_over_doubt(zone_mm: Number, expanded_mm: Number) -> Number:
 
     References
     ----------
-    JCGM 106:2012, measurement capability index (from memory).
+    JCGM 106:2012, measurement capability index.
     """
     insist_positive("expanded_mm", expanded_mm)
     return zone_mm / (2.0 * expanded_mm)

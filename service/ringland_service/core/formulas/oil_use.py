@@ -1,6 +1,6 @@
 """Oil that an engine uses, by distance, by time and by fuel."""
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 ML_PER_L = 1000.0

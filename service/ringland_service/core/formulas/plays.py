@@ -1,6 +1,6 @@
 """Plays of rings in their grooves, of the piston pin, and of rod and crank."""
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 
@@ -67,7 +67,7 @@ def pin_clearance_mm(hole_mm: Number, pin_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return hole_mm - pin_mm
 

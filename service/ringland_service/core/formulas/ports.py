@@ -2,7 +2,7 @@
 
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.formulas import crank
-from ringland_service.core.formulas._elementary import insist
+from ringland_service.core.formulas.elementary import insist
 from ringland_service.core.formulas.geometry import swept_volume_cc
 from ringland_service.core.numbers import Number
 
@@ -27,7 +27,7 @@ def port_travel_mm(port_top_below_deck_mm: Number, edge_below_deck_mm: Number) -
 
     References
     ----------
-    Blair, Design and Simulation of Two-Stroke Engines (from memory).
+    Blair, Design and Simulation of Two-Stroke Engines.
     """
     return port_top_below_deck_mm - edge_below_deck_mm
 
@@ -65,7 +65,7 @@ def port_opening_deg(
 
     References
     ----------
-    Blair, Design and Simulation of Two-Stroke Engines (from memory); slider-crank inverse.
+    Blair, Design and Simulation of Two-Stroke Engines; slider-crank inverse.
     """
     reach_mm = port_travel_mm(port_top_below_deck_mm, edge_below_deck_mm)
     insist(
@@ -93,7 +93,7 @@ def port_duration_deg(opening_deg: Number) -> Number:
 
     References
     ----------
-    Blair, Design and Simulation of Two-Stroke Engines (from memory).
+    Blair, Design and Simulation of Two-Stroke Engines.
     """
     return 360.0 - 2 * opening_deg
 
@@ -142,7 +142,7 @@ def blowdown_deg(exhaust_opening_deg: Number, transfer_opening_deg: Number) -> N
 
     References
     ----------
-    Blair, Design and Simulation of Two-Stroke Engines (from memory).
+    Blair, Design and Simulation of Two-Stroke Engines.
     """
     return transfer_opening_deg - exhaust_opening_deg
 
@@ -170,6 +170,6 @@ def trapped_volume_cc(
 
     References
     ----------
-    Blair, Design and Simulation of Two-Stroke Engines (from memory).
+    Blair, Design and Simulation of Two-Stroke Engines.
     """
     return swept_volume_cc(bore_mm, port_travel_mm(port_top_below_deck_mm, edge_below_deck_mm))

@@ -5,14 +5,14 @@ side to which the crank turns first, see `crank`.
 """
 
 from ringland_service.core.errors import Contradiction, OutOfBounds
-from ringland_service.core.formulas._elementary import (
-    at_least,
+from ringland_service.core.formulas.crank import ROUNDING
+from ringland_service.core.formulas.elementary import (
+    absolute,
     direction_deg,
     insist,
-    magnitude,
-    root,
+    maximum,
+    sqrt,
 )
-from ringland_service.core.formulas.crank import ROUNDING
 from ringland_service.core.numbers import Number
 
 
@@ -93,14 +93,14 @@ def angle_coming_up_deg(
 
 def _top_mm(radius_mm: Number, rod_mm: Number, offset_mm: Number) -> Number:
     insist(
-        rod_mm > magnitude(radius_mm) + magnitude(offset_mm),
+        rod_mm > absolute(radius_mm) + absolute(offset_mm),
         Contradiction,
         "rod_mm",
         "the crank cannot turn over with a rod that short",
         "a rod longer than the crank radius and the offset together",
     )
     longest_mm = rod_mm + radius_mm
-    return root(longest_mm * longest_mm - offset_mm * offset_mm)
+    return sqrt(longest_mm * longest_mm - offset_mm * offset_mm)
 
 
 def _leaning_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm: Number) -> Number:
@@ -113,7 +113,7 @@ def _opening_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm
     """Return the angle between the crank and the line from crank axis to pin."""
     top_mm = _top_mm(radius_mm, rod_mm, offset_mm)
     shortest_mm = rod_mm - radius_mm
-    bottom_mm = root(shortest_mm * shortest_mm - offset_mm * offset_mm)
+    bottom_mm = sqrt(shortest_mm * shortest_mm - offset_mm * offset_mm)
     stroke_mm = top_mm - bottom_mm
     slack_mm = ROUNDING * rod_mm
     insist(
@@ -123,11 +123,11 @@ def _opening_deg(radius_mm: Number, rod_mm: Number, offset_mm: Number, travel_mm
         "the piston does not travel that far",
         "from zero to the stroke",
     )
-    below_top_mm = at_least(travel_mm, 0.0)
-    above_bottom_mm = at_least(stroke_mm - travel_mm, 0.0)
+    below_top_mm = maximum(travel_mm, 0.0)
+    above_bottom_mm = maximum(stroke_mm - travel_mm, 0.0)
     height_mm = top_mm - below_top_mm
-    line_mm = root(height_mm * height_mm + offset_mm * offset_mm)
+    line_mm = sqrt(height_mm * height_mm + offset_mm * offset_mm)
     # Products instead of differences of squares keep the digits near both dead centres.
-    half_sine = root(below_top_mm * (top_mm + height_mm)) * (rod_mm + line_mm - radius_mm)
-    half_cosine = root(above_bottom_mm * (height_mm + bottom_mm)) * (rod_mm + line_mm + radius_mm)
+    half_sine = sqrt(below_top_mm * (top_mm + height_mm)) * (rod_mm + line_mm - radius_mm)
+    half_cosine = sqrt(above_bottom_mm * (height_mm + bottom_mm)) * (rod_mm + line_mm + radius_mm)
     return 2 * direction_deg(half_sine, half_cosine)

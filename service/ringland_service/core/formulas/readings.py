@@ -8,7 +8,7 @@ from typing import cast
 import numpy as np
 from numpy.typing import NDArray
 
-from ringland_service.core.formulas._elementary import at_least, insist_positive, magnitude
+from ringland_service.core.formulas.elementary import absolute, insist_positive, maximum
 from ringland_service.core.numbers import Column, Number
 
 FULL_SHARE = 0.95
@@ -143,9 +143,9 @@ def mismatch_percent(first_kpa: Number, second_kpa: Number) -> Number:
     ----------
     Common practice.
     """
-    higher_kpa = at_least(first_kpa, second_kpa)
+    higher_kpa = maximum(first_kpa, second_kpa)
     insist_positive("readings_kpa", higher_kpa)
-    return 100 * magnitude(first_kpa - second_kpa) / higher_kpa
+    return 100 * absolute(first_kpa - second_kpa) / higher_kpa
 
 
 def first_over_expected(readings_kpa: Column, expected_kpa: Number) -> Number:

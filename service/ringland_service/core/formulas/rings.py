@@ -2,7 +2,7 @@
 
 from math import pi
 
-from ringland_service.core.formulas._elementary import at_least
+from ringland_service.core.formulas.elementary import maximum
 from ringland_service.core.numbers import Number
 
 
@@ -136,7 +136,7 @@ def filing_mm(wanted_mm: Number, measured_mm: Number) -> Number:
     ----------
     Common practice.
     """
-    return at_least(wanted_mm - measured_mm, 0.0)
+    return maximum(wanted_mm - measured_mm, 0.0)
 
 
 def hot_gap_mm(
@@ -167,7 +167,7 @@ def hot_gap_mm(
 
     References
     ----------
-    Machinery's Handbook (from memory): linear expansion of both perimeters.
+    Machinery's Handbook: linear expansion of both perimeters.
     """
     perimeter_mm = pi * bore_mm
     bore_growth_mm = perimeter_mm * bore_alpha_per_k * bore_rise_k

@@ -1,6 +1,6 @@
 """Running in: piston speed, and oil in the fuel."""
 
-from ringland_service.core.formulas._elementary import at_least, insist_positive
+from ringland_service.core.formulas.elementary import insist_positive, maximum
 from ringland_service.core.numbers import Number
 
 
@@ -21,7 +21,7 @@ def mean_piston_speed_m_s(stroke_mm: Number, speed_rpm: Number) -> Number:
 
     References
     ----------
-    Heywood, Internal Combustion Engine Fundamentals, mean piston speed (from memory).
+    Heywood, Internal Combustion Engine Fundamentals, mean piston speed.
     """
     return 2.0 * stroke_mm * speed_rpm / 60000.0
 
@@ -99,4 +99,4 @@ def lacking(wanted: Number, present: Number) -> Number:
     ----------
     Arithmetic.
     """
-    return at_least(wanted - present, 0.0)
+    return maximum(wanted - present, 0.0)

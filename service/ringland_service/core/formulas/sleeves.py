@@ -1,7 +1,7 @@
 """Fit of a sleeve in its cylinder: cold, while it goes in, and running. Diameters."""
 
-from ringland_service.core.formulas._elementary import insist_positive
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 
@@ -20,7 +20,7 @@ def interference_mm(sleeve_od_mm: Number, cylinder_bore_mm: Number) -> Number:
 
     References
     ----------
-    Difference of two diameters; ISO 286 (from memory).
+    Difference of two diameters; ISO 286.
     """
     return sleeve_od_mm - cylinder_bore_mm
 
@@ -58,7 +58,7 @@ def heat_cylinder_to_c(
 
     References
     ----------
-    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook (from memory).
+    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook.
     """
     insist_positive("alpha_cylinder_per_k", alpha_cylinder_per_k)
     insist_positive("cylinder_bore_mm", cylinder_bore_mm)
@@ -92,7 +92,7 @@ def interference_left_mm(
 
     References
     ----------
-    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook (from memory).
+    Linear expansion, L·(1 + α·ΔT); Machinery's Handbook.
     """
     rise = running_temperature_c - REFERENCE_TEMPERATURE_C
     lost = (alpha_cylinder_per_k * cylinder_bore_mm - alpha_sleeve_per_k * sleeve_od_mm) * rise

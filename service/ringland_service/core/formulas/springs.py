@@ -1,7 +1,7 @@
 """Valve springs: rate, loads, free length, lean, and the rate that the wire gives."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import direction_deg, insist, insist_positive
+from ringland_service.core.formulas.elementary import direction_deg, insist, insist_positive
 from ringland_service.core.numbers import Number
 
 
@@ -29,7 +29,7 @@ def rate_n_per_mm(
 
     References
     ----------
-    Hooke's law; EN 13906-1 (from memory).
+    Hooke's law; EN 13906-1.
     """
     insist(
         length_1_mm > length_2_mm,
@@ -239,7 +239,7 @@ def rate_from_wire_n_per_mm(
 
     References
     ----------
-    EN 13906-1 (from memory): R = G·d⁴ / (8·D³·n).
+    EN 13906-1: R = G·d⁴ / (8·D³·n).
     """
     insist_positive("coil_mm", coil_mm)
     insist_positive("coils", coils)

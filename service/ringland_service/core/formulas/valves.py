@@ -1,11 +1,11 @@
 """Valve guides and seats: clearance direct and by rocking, contact, narrowing cuts."""
 
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.formulas._elementary import (
+from ringland_service.core.formulas.elementary import (
+    absolute,
     cosine_deg,
     insist,
     insist_positive,
-    magnitude,
     sine_deg,
 )
 from ringland_service.core.numbers import Number
@@ -238,7 +238,7 @@ def feed_for_change_mm(change_mm: Number, seat_deg: Number, cutter_deg: Number) 
 
 def _feed_per_change(seat_deg: Number, cutter_deg: Number) -> Number:
     """Return |tan α − tan β| / 2 as sin|α − β| / (2·cos α·cos β)."""
-    sine = sine_deg(magnitude(seat_deg - cutter_deg))
+    sine = sine_deg(absolute(seat_deg - cutter_deg))
     insist(
         sine > 0,
         OutOfBounds,

@@ -1,11 +1,11 @@
 """What ring clocking is worked out from: gaps, or ring pins with the port windows."""
 
-from ringland_service.core import assembly_quantities as quantities
-from ringland_service.core import lengths
 from ringland_service.core.calculations.assembly import _ring_gaps as rings
 from ringland_service.core.calculations.assembly import _ring_pins as pins
 from ringland_service.core.declare import count, limit_side, quantity, record, records, text
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import assembly as quantities
+from ringland_service.core.quantities import lengths
 
 
 @record

@@ -5,10 +5,10 @@ import math
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.declare import Rule, choice, quantity, record, text
 from ringland_service.core.formulas.clocking import arc_mm, separation_deg, to_axis_deg
-from ringland_service.core.limits import LIMITS
+from ringland_service.core.metrology.limits import LIMITS
+from ringland_service.core.quantities import assembly as quantities
 
 GAP_KIND: dict[str, str] = {
     "compression": "compression ring, or an oil ring in one piece",

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 from typing import Any
 
-from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.declare import Rule, quantity, record, text
 from ringland_service.core.formulas.clocking import separation_deg
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.quantities import assembly as quantities
 
 HALF_TURN_DEG = 180.0
 # Edges nearer than this are one place: a conversion of units must not open a window.

@@ -3,10 +3,10 @@
 from typing import Any
 
 from ringland_service.core.declare import Figure, Rule
+from ringland_service.core.declare.usual import Usual
 from ringland_service.core.formulas import fasteners, threads
+from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.usual import Usual
-from ringland_service.core.verdicts import at_most, beyond
 
 LUBRICANT: dict[str, str] = {
     "dry": "dry and clean: nut factor 0.20",
@@ -14,7 +14,7 @@ LUBRICANT: dict[str, str] = {
     "moly_paste": "molybdenum paste: nut factor 0.115, middle of 0.10 to 0.13",
     "unknown": "not known",
 }
-# Machine-design textbooks (from memory).
+# Machine-design textbooks.
 NUT_FACTOR: dict[str, float] = {"dry": 0.20, "oiled": 0.165, "moly_paste": 0.115}
 # The coarsest metric threads have a pitch of about a quarter of their diameter.
 COARSEST_SHARE = 0.27

@@ -1,6 +1,5 @@
 """What torque steps are worked out from: the torque, the wrench, the thread."""
 
-from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.calculations.assembly._thread import LUBRICANT
 from ringland_service.core.declare import (
     choice,
@@ -14,6 +13,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import fasteners
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import assembly as quantities
 
 USE: dict[str, str] = {
     "reusable": "used again: clamp at most 0.75 of proof",

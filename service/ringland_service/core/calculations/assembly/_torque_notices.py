@@ -4,8 +4,8 @@ import itertools
 from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.formulas._elementary import cosine_deg
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.formulas.elementary import cosine_deg
+from ringland_service.core.metrology.conformity import beyond
 
 # Below this share of the wrench's length an adapter reaches back nearly to the hand.
 LEAST_LEVER_SHARE = 0.5

@@ -3,7 +3,7 @@
 import math
 from decimal import ROUND_HALF_UP, Decimal
 
-from ringland_service.core.calculations.assembly import _work
+from ringland_service.core.calculations.assembly import parts_of_work as _work
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -17,8 +17,9 @@ from ringland_service.core.declare import (
     result,
     text,
 )
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 SUMS = "arithmetic"
 MOST_MONEY = 1e8
@@ -175,18 +176,16 @@ class Outputs:
         "total with contingency and tax over the price of a replacement",
         digits=3,
         formula="total_with_tax / replacement_cost",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     usual_parts: tuple[str, ...] | None = result(
         "parts that usually go with this work",
         basis="list of the trade",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
-    always_new: tuple[str, ...] = result(
-        "always new", basis="list of the trade", source="common practice, no source"
-    )
+    always_new: tuple[str, ...] = result("always new", basis="list of the trade", source=NO_SOURCE)
 
 
 def compute(inputs: Inputs) -> Outputs:

@@ -3,7 +3,6 @@
 import itertools
 import math
 
-from ringland_service.core import assembly_quantities as quantities
 from ringland_service.core.calculations.assembly import _criss_cross
 from ringland_service.core.declare import (
     Calculation,
@@ -19,11 +18,12 @@ from ringland_service.core.declare import (
     text,
     usual,
 )
+from ringland_service.core.declare.usual import ALL
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.usual import ALL
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import assembly as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 # Two fasteners closer than this are one, written down twice.
 LEAST_APART_MM = 3.0
 QUARTER_TURN_DEG = 90.0

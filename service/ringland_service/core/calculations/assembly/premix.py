@@ -1,11 +1,10 @@
 """C48: oil in the fuel of a two-stroke, and a tank that holds another mix."""
 
-from ringland_service.core import assembly_quantities as quantities
-from ringland_service.core import kinds
 from ringland_service.core.declare import (
     Calculation,
     Notice,
     Rule,
+    kinds,
     number,
     quantity,
     record,
@@ -13,6 +12,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import running_in
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import assembly as quantities
 
 RATIO = "arithmetic of a ratio by volume"
 

@@ -1,16 +1,15 @@
 """C47: where the gaps of the rings stand round the bore, and ring pins against the windows."""
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.assembly import _ring_gaps as rings
 from ringland_service.core.calculations.assembly import _ring_pins as pins
 from ringland_service.core.calculations.assembly._clocking_inputs import Inputs
-from ringland_service.core.declare import Calculation, Check, Notice, record, result
+from ringland_service.core.declare import Calculation, Check, Notice, kinds, record, result
 from ringland_service.core.formulas.clocking import arc_mm, ring_end_margin_mm
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 PLANE = "plane geometry"
-COMMON = "common practice, no source"
 SMALL_BORE_DEG = 60.0
 # What is looked at before the cylinder goes on: common practice, no source.
 ALWAYS = (

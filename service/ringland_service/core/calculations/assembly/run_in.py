@@ -2,13 +2,12 @@
 
 import itertools
 
-from ringland_service.core import assembly_quantities as assembly
-from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
+    kinds,
     number,
     quantity,
     record,
@@ -18,9 +17,12 @@ from ringland_service.core.declare import (
 from ringland_service.core.formulas.geometry import change_percent
 from ringland_service.core.formulas.running_in import mean_piston_speed_m_s
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import assembly, lengths
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals, mean piston speed (from memory)"
+HEYWOOD = cited("{heywood_piston_speed}")
 # Shares of rated speed where the maker gives no steps: common practice, no source.
 USUAL_FRACTIONS = (0.5, 0.6, 0.75, 1.0)
 IDLING_SHARE = 0.3

@@ -1,6 +1,5 @@
 """C45: torque stages, what the wrench reads through an adapter, clamp load, angle stages."""
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.assembly import _thread as thread
 from ringland_service.core.calculations.assembly._torque_inputs import Inputs
 from ringland_service.core.calculations.assembly._torque_notices import NOTICES, RULES
@@ -8,15 +7,17 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     Figure,
+    kinds,
     record,
     result,
 )
 from ringland_service.core.formulas import fasteners, threads
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 STATICS = "statics: one force at the grip, two levers"
-TEXTBOOKS = "machine-design textbooks (from memory)"
+TEXTBOOKS = cited("{machine_design_nut_factor}")
 
 
 @record
@@ -28,7 +29,7 @@ class Outputs:
         kind=kinds.TORQUE,
         digits=1,
         basis="each share times the final torque",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     wrench_setting_nm: Number | None = result(
         "final setting of the wrench, adapter on; without the wrench's length absent",
@@ -61,7 +62,7 @@ class Outputs:
         digits=3,
         basis="as given, else (P/(2π) + µ·d2/(2·cos 30°) + µ·b·d/2)/d of the two frictions, "
         "b the bearing face over the thread, else of the lubricant",
-        source="ISO 16047; machine-design textbooks (from memory)",
+        source=cited("{iso_16047}; {machine_design_nut_factor}"),
         default=None,
     )
     stress_area_used_mm2: Number | None = result(
@@ -69,7 +70,7 @@ class Outputs:
         kind=kinds.AREA,
         digits=2,
         basis="as given, else π/4·((d2 + d3)/2)² with d2 = d − 0.6495·P and d3 = d − 1.2269·P",
-        source="ISO 724, ISO 898-1 (from memory)",
+        source=cited("{iso_724}; {iso_898_1_stress_area}"),
         default=None,
     )
     clamp_n: Number | None = result(
@@ -84,7 +85,7 @@ class Outputs:
         "clamp load over proof load, torsion left out",
         digits=3,
         formula="clamp_n / (stress_area_used_mm2 * proof_stress_mpa)",
-        source="ISO 898-1 (from memory)",
+        source=cited("{iso_898_1_proof_load}"),
         default=None,
     )
     clamp_over_proof_low: Number | None = result(
@@ -106,7 +107,7 @@ class Outputs:
         kind=kinds.STRESS,
         digits=0,
         basis="16·F·(P/(2π) + 0.58·d2·µ)/(π·d0³), d0 = (d2 + d3)/2",
-        source="VDI 2230 (from memory)",
+        source=cited("{vdi_2230}"),
         default=None,
     )
     combined_stress_over_proof: Number | None = result(
@@ -114,7 +115,7 @@ class Outputs:
         digits=3,
         formula="((clamp_n / stress_area_used_mm2)**2 + 3 * torsion_stress_mpa**2)**0.5"
         " / proof_stress_mpa",
-        source="distortion energy; VDI 2230 (from memory)",
+        source=cited("distortion energy; {vdi_2230}"),
         default=None,
     )
     advance_mm: tuple[float, ...] | None = result(
@@ -129,7 +130,7 @@ class Outputs:
         "thread engaged over its diameter",
         digits=2,
         formula="thread_engagement_mm / thread_dia_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

@@ -2,11 +2,11 @@
 
 from typing import Any
 
-from ringland_service.core import survey
-from ringland_service.core.calculations.cylinder import _piston_fit as parts
-from ringland_service.core.calculations.cylinder._bore_checks import FRESH
+from ringland_service.core.calculations.cylinder import piston_fit as parts
+from ringland_service.core.calculations.cylinder.bore_checks import FRESH
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.engines import survey
+from ringland_service.core.metrology.conformity import beyond
 
 # common practice, no source
 MOST_UNDER_MM, MOST_OVER_MM = 0.5, 3.0

@@ -6,8 +6,8 @@ from typing import TypeVar
 
 import numpy as np
 
+from ringland_service.core.engines.survey import Gaps, Survey
 from ringland_service.core.formulas import bore
-from ringland_service.core.survey import Gaps, Survey
 
 Found = TypeVar("Found")
 PIN, THRUST = "pin", "thrust"

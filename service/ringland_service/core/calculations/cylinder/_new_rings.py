@@ -5,12 +5,12 @@ from typing import Any, cast
 
 import numpy as np
 
-from ringland_service.core.calculations.cylinder._ring_checks import usual_range
+from ringland_service.core.calculations.cylinder.ring_checks import usual_range
+from ringland_service.core.declare.usual import Usual
 from ringland_service.core.formulas import rings
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.conformity import beyond, is_column
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.usual import Usual
-from ringland_service.core.verdicts import beyond, is_column
 
 FILE, LEAVE, TOO_LARGE = "file", "leave", "too_large"
 WHAT_TO_DO: dict[str, str] = {

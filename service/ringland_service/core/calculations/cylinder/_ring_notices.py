@@ -4,8 +4,8 @@ from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import rings
-from ringland_service.core.limits import LIMITS
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.metrology.limits import LIMITS
 
 OLD_AXES = ("old_gap_pin_axis_mm", "old_gap_thrust_axis_mm")
 WORN_AXES = ("worn_pin_axis_mm", "worn_thrust_axis_mm")

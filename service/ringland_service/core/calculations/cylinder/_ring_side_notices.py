@@ -3,7 +3,7 @@
 from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
 
 # common practice, no source
 FEELER_MM = 0.02

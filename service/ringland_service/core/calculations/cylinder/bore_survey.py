@@ -3,22 +3,25 @@
 import dataclasses
 from typing import cast
 
-from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _bore_notices as notices
 from ringland_service.core.calculations.cylinder import _bore_readings as read
-from ringland_service.core.calculations.cylinder._bore_checks import CHECKS, USE
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
-from ringland_service.core.calculations.cylinder._piston_fit import bore_alpha_per_k
-from ringland_service.core.declare import Calculation, choice, quantity, record, result
+from ringland_service.core.calculations.cylinder.bore_checks import CHECKS, USE
+from ringland_service.core.calculations.cylinder.piston_fit import bore_alpha_per_k
+from ringland_service.core.declare import Calculation, choice, kinds, quantity, record, result
+from ringland_service.core.declare.usual import ALL
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.engines.materials import UNKNOWN
+from ringland_service.core.engines.survey import Survey
 from ringland_service.core.formulas import bore
 from ringland_service.core.formulas.air import length_at_20c_mm
-from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.numbers import Number
-from ringland_service.core.survey import Survey
-from ringland_service.core.usual import ALL
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-DIAMETERS = "difference of two diameters, not the radial roundness of ISO 12181 (from memory)"
+DIAMETERS = cited("difference of two diameters, not the radial roundness of {iso_12181}")
 WEAR_FROM = {
     "unworn_reference": "the bore where no ring runs",
     "nominal_bore": "the nominal bore, as no unworn reference is given",

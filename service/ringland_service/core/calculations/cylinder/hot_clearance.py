@@ -1,22 +1,19 @@
 """C26: clearance of a piston when hot, to compare kinds of cylinder; never a verdict."""
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._bore_expansion import (
-    expansion_of_bore,
-    no_standard,
-)
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
     choice,
+    kinds,
     quantity,
     record,
     result,
 )
-from ringland_service.core.formulas import bore, fits
-from ringland_service.core.materials import (
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.bore_expansion import expansion_of_bore, no_standard
+from ringland_service.core.engines.materials import (
     MATERIAL_CHOICES,
     MATERIALS,
     UNKNOWN,
@@ -24,10 +21,14 @@ from ringland_service.core.materials import (
     alpha_of_material_per_k,
     material_of_bore,
 )
+from ringland_service.core.formulas import bore, fits
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-EXPANSION = "Machinery's Handbook, linear expansion (from memory)"
+EXPANSION = cited("{machinerys_handbook_expansion}")
 IRON, SLEEVE = "iron", "iron_sleeve_in_aluminium"
 ALUMINIUM = "plated_aluminium"
 MOST_ROOM_MM, MOST_INTERFERENCE_MM = 3.0, 0.05
@@ -121,7 +122,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=3,
         basis=_basis(SLEEVE),
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     hot_clearance_plated_aluminium_mm: Number = result(
         "clearance when running, were it aluminium: plated, chromed or bare",

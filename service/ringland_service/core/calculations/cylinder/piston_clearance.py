@@ -2,30 +2,34 @@
 
 from dataclasses import replace
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder import _bore_told_twice as told_twice
-from ringland_service.core.calculations.cylinder import _piston_fit as parts
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder import bore_told_twice as told_twice
+from ringland_service.core.calculations.cylinder import piston_fit as parts
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     quantity,
     record,
     result,
     section,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.engines.materials import MATERIAL_CHOICES, UNKNOWN
+from ringland_service.core.engines.survey import Survey
 from ringland_service.core.formulas import fits
 from ringland_service.core.formulas.air import length_at_20c_mm
-from ringland_service.core.limits import LIMITS, Limit, LimitRow
-from ringland_service.core.materials import MATERIAL_CHOICES, UNKNOWN
+from ringland_service.core.metrology.limits import LIMITS, Limit, LimitRow
 from ringland_service.core.numbers import Number
-from ringland_service.core.survey import Survey
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 DIFFERENCE = "difference of two diameters"
-EXPANSION = "ISO 1; Machinery's Handbook, linear expansion (from memory)"
-TABLE = "table of materials: Machinery's Handbook and general tables (from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
+TABLE = cited("table of materials: {machinerys_handbook_coefficients}; {material_tables}")
 AT_20C = "the reading over 1 + bore expansion times its temperature above 20 °C"
 
 
@@ -135,7 +139,7 @@ class Outputs:
         "largest clearance as a share of the bore",
         digits=5,
         formula="clearance_max_mm / bore_largest_at_20c_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     bore_alpha_used_per_k: Number = result(
         "expansion of the bore that was used",

@@ -1,12 +1,12 @@
 """C27: end gaps of piston rings, wanted, to file, and how much of an old gap is the bore's."""
 
-from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _ring_notices as notices
 from ringland_service.core.calculations.cylinder._new_rings import WHAT_TO_DO, new_ring
-from ringland_service.core.calculations.cylinder._ring_checks import CHECKS, FIGURES, SECOND, TOP
+from ringland_service.core.calculations.cylinder.ring_checks import CHECKS, FIGURES, SECOND, TOP
 from ringland_service.core.declare import (
     Calculation,
     choice,
+    kinds,
     limit_side,
     number,
     quantity,
@@ -14,15 +14,19 @@ from ringland_service.core.declare import (
     result,
     usual,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.materials import UNKNOWN, alpha_of_bore_per_k
 from ringland_service.core.formulas import rings
-from ringland_service.core.limits import Limit
-from ringland_service.core.materials import UNKNOWN, alpha_of_bore_per_k
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
 PERIMETER = "a ring follows the perimeter: pi times the growth of the diameter"
 FILED = "wanted gap less the measured one where that lies under its range, else nothing"
-EXPANSION = "Machinery's Handbook, linear expansion of both perimeters (from memory)"
+EXPANSION = cited("both perimeters: {machinerys_handbook_expansion}")
 
 
 @record

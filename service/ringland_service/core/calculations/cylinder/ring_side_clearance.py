@@ -3,21 +3,22 @@
 from collections.abc import Callable
 from typing import Any
 
-from ringland_service.core import kinds, lengths
 from ringland_service.core.calculations.cylinder import _ring_side_notices as notices
-from ringland_service.core.calculations.cylinder._fit_words import FIT
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     quantity,
     record,
     result,
 )
+from ringland_service.core.engines.choices import FIT
 from ringland_service.core.formulas import plays
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import lengths
 
 SIDE = "difference of two lengths"
 GEOMETRY = "plane geometry"

@@ -1,16 +1,16 @@
 """C30: plays of the rod on its crankpin, and run-out of the crank."""
 
-from ringland_service.core import kinds, lengths
 from ringland_service.core.calculations.cylinder import _rod_play_checks as judged
-from ringland_service.core.calculations.cylinder._fit_words import FIT
-from ringland_service.core.declare import Calculation, choice, quantity, record, result
+from ringland_service.core.declare import Calculation, choice, kinds, quantity, record, result
+from ringland_service.core.engines.choices import FIT
 from ringland_service.core.formulas import plays
-from ringland_service.core.formulas._elementary import at_least
-from ringland_service.core.limits import GRADES
+from ringland_service.core.formulas.elementary import maximum
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 GEOMETRY = "plane geometry"
-COMMON = "common practice, no source"
 
 
 @record
@@ -82,7 +82,7 @@ class Outputs:
         kind=kinds.LENGTH,
         digits=3,
         formula="small_end_tip_rock_mm * big_end_width_mm / (2 * rod_mm)",
-        source="common practice, no source; similar triangles",
+        source=f"{COMMON}; similar triangles",
         default=None,
     )
 
@@ -102,7 +102,7 @@ def compute(inputs: Inputs) -> Outputs:
 def _larger_mm(left_mm: Number | None, right_mm: Number | None) -> Number | None:
     if left_mm is None or right_mm is None:
         return right_mm if left_mm is None else left_mm
-    return at_least(left_mm, right_mm)
+    return maximum(left_mm, right_mm)
 
 
 def _implied_mm(inputs: Inputs) -> Number | None:

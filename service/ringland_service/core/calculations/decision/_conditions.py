@@ -7,8 +7,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from ringland_service.core.declare import Want
-from ringland_service.core.findings import Finding, found
-from ringland_service.core.verdicts import CLOSE, FAIL, PASS
+from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS
+from ringland_service.core.metrology.findings import Finding, found
 
 TAKEN, POSSIBLE, OPEN, FALLS_OUT = "taken", "possible", "open", "falls_out"
 STANDINGS = {

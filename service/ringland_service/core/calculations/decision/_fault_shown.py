@@ -9,9 +9,9 @@ from ringland_service.core.calculations.decision._sealing import (
     sealing,
 )
 from ringland_service.core.calculations.decision._tested import Heard, heard, leader
-from ringland_service.core.calculations.engine_tests._diagnosis_headline import LEADS
-from ringland_service.core.findings import found
-from ringland_service.core.verdicts import FAIL
+from ringland_service.core.calculations.diagnosis.headline import LEADS
+from ringland_service.core.metrology.conformity import FAIL
+from ringland_service.core.metrology.findings import found
 
 SHOWN, NOT_SHOWN, CONTRADICTED = "shown", "not_shown", "contradicted"
 FAULT_SHOWN: dict[str, str] = {

@@ -8,8 +8,8 @@ from typing import Any
 
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import record, same
-from ringland_service.core.materials import UNKNOWN
-from ringland_service.core.survey import Survey
+from ringland_service.core.engines.materials import UNKNOWN
+from ringland_service.core.engines.survey import Survey
 
 FIT = piston_clearance.Inputs
 

@@ -6,10 +6,10 @@ The maker's service limits judge where the request gives them; else what shops u
 from dataclasses import replace
 from typing import Any
 
-from ringland_service.core.calculations.cylinder._bore_checks import SETTLE_DIFFERENCE, SETTLE_SIZE
-from ringland_service.core.calculations.decision._bored import NEVER_BORED
+from ringland_service.core.calculations.cylinder.bore_checks import SETTLE_DIFFERENCE, SETTLE_SIZE
+from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.declare import Check
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 
 SURE = "new rings in a doubtful bore do not last: re-measure first"
 

@@ -10,8 +10,8 @@ from typing import Any
 
 from ringland_service.core.calculations.decision._conditions import Condition, broken, holds
 from ringland_service.core.calculations.decision._tested import LARGE, Heard, heard, leader
-from ringland_service.core.calculations.engine_tests._leak_words import HEARD_AT
-from ringland_service.core.suspects import SUSPECTS
+from ringland_service.core.calculations.diagnosis.tables import SUSPECTS
+from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
 
 # The suspects that a mended cylinder cures, and those that cause what it suffers from: damage and
 # its cause are no rivals.

@@ -6,10 +6,11 @@ On a job card these come from the parts that tested; on the decision's own route
 from dataclasses import dataclass
 from typing import Any
 
-from ringland_service.core.calculations.engine_tests import _leak_words as leak
-from ringland_service.core.calculations.engine_tests._diagnosis_headline import HEADLINES, REPEAT
-from ringland_service.core.calculations.engine_tests._diagnosis_inputs import Inputs as Diagnosis
-from ringland_service.core.calculations.engine_tests._evidence_read import leak_word
+from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs as Diagnosis
+from ringland_service.core.calculations.diagnosis.evidence_read import leak_word
+from ringland_service.core.calculations.diagnosis.headline import HEADLINES, REPEAT
+from ringland_service.core.calculations.diagnosis.tables import FIGURES, SUSPECT_WORDS
+from ringland_service.core.calculations.engine_tests import leak_words as leak
 from ringland_service.core.declare import (
     Rule,
     choice,
@@ -20,11 +21,10 @@ from ringland_service.core.declare import (
     text,
     usual_figures,
 )
-from ringland_service.core.findings import all_pass, found
-from ringland_service.core.limits import GRADES
+from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS
+from ringland_service.core.metrology.findings import all_pass, found
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
-from ringland_service.core.suspects import FIGURES, SUSPECT_WORDS
-from ringland_service.core.verdicts import CLOSE, FAIL, PASS
 
 LARGE = ("worn", "tear_down")
 # Places where air that has passed the rings is heard.

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from ringland_service.core.calculations.decision import _consequence as by
+from ringland_service.core.calculations.decision import consequence as by
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -16,12 +16,13 @@ from ringland_service.core.declare import (
     text,
     uncertainty_of,
 )
-from ringland_service.core.fields import Quantified
-from ringland_service.core.limits import Limit
+from ringland_service.core.declare.fields import Quantified
+from ringland_service.core.metrology.conformity import beyond, probability_within
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond, probability_within
+from ringland_service.core.tables.sources import cited
 
-CONFORMING = "JCGM 106:2012 (from memory)"
+CONFORMING = cited("{jcgm_106_conformance}")
 
 
 @record

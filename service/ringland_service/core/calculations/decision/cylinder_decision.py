@@ -1,8 +1,8 @@
 """What to do with a cylinder: its measurements judged, each way asked after, one taken."""
 
-from ringland_service.core.calculations._agreements import AGREEMENTS
-from ringland_service.core.calculations.decision import _cylinder_fields as fields
-from ringland_service.core.calculations.decision._cylinder_steps import STEPS, survey_readings
+from ringland_service.core.calculations.decision import cylinder_fields as fields
+from ringland_service.core.calculations.decision.agreements import AGREEMENTS
+from ringland_service.core.calculations.decision.cylinder_steps import STEPS, survey_readings
 from ringland_service.core.declare import Composite, optional
 
 # A worn cylinder's example; a new fit would contradict it.

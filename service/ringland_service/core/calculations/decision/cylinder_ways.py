@@ -6,13 +6,11 @@ A part of the cylinder's decision and of the job card: it reads the verdicts of 
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from ringland_service.core import condition, lengths
-from ringland_service.core import machining_quantities as sizes
-from ringland_service.core.calculations.decision import _damage as seen
 from ringland_service.core.calculations.decision import _fault_shown as fault
 from ringland_service.core.calculations.decision import _tested as tested
-from ringland_service.core.calculations.decision import _ways_cut as cut
-from ringland_service.core.calculations.decision import _ways_kept as kept
+from ringland_service.core.calculations.decision import damage as seen
+from ringland_service.core.calculations.decision import ways_cut as cut
+from ringland_service.core.calculations.decision import ways_kept as kept
 from ringland_service.core.calculations.decision._conditions import (
     FALLS_OUT,
     OPEN,
@@ -21,9 +19,8 @@ from ringland_service.core.calculations.decision._conditions import (
     Way,
     first_left,
 )
-from ringland_service.core.calculations.decision._never import MUST_NOT
-from ringland_service.core.calculations.decision.clean_up import Score
-from ringland_service.core.calculations.decision.oversize_choice import REASONS
+from ringland_service.core.calculations.machining.clean_up import Score
+from ringland_service.core.calculations.machining.oversize_choice import REASONS
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -38,8 +35,13 @@ from ringland_service.core.declare import (
     result,
     text,
 )
-from ringland_service.core.findings import Finding, all_pass, found
-from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.materials import UNKNOWN
+from ringland_service.core.engines.must_not import MUST_NOT
+from ringland_service.core.metrology.findings import Finding, all_pass, found
+from ringland_service.core.quantities import lengths
+from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 WAYS: dict[str, str] = {
     kept.LEAVE_ALONE: "leave it alone",
@@ -84,7 +86,6 @@ FIND_OUT_HOW = (
     "above the ring travel"
 )
 ORDER = "the order of ways: leave alone, new rings, chosen piston, overbore, replate, sleeve"
-COMMON = "common practice, no source"
 
 
 @record

@@ -6,25 +6,26 @@ A part of the cylinder's decision.
 from dataclasses import dataclass
 from typing import cast
 
-from ringland_service.core import kinds
-from ringland_service.core import machining_quantities as sizes
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
-from ringland_service.core.calculations.cylinder._piston_fit import FIT_RULES
+from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
-from ringland_service.core.calculations.decision.oversize_choice import Offered
+from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import (
     Calculation,
     Check,
     Rule,
     held,
+    kinds,
     quantity,
     record,
     records,
     result,
 )
-from ringland_service.core.limits import Limit
-from ringland_service.core.usual import ALL
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.declare.usual import ALL
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.metrology.conformity import at_most
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE
 
 DIFFERENCE = "difference of two diameters"
 OUTCOMES = {
@@ -90,7 +91,7 @@ class Outputs:
     best: str = result(
         "the piston that sits most central in the new fit",
         basis="the largest distance of both clearances from the ends of the new fit",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     best_piston_mm: float = result(
         "size of that piston",

@@ -2,11 +2,11 @@
 
 from typing import Any
 
-from ringland_service.core.calculations.engine_tests._leak_words import GOOD, UPPER_BOUND
-from ringland_service.core.condition import ACTIVE
+from ringland_service.core.calculations.engine_tests.leak_words import GOOD, UPPER_BOUND
 from ringland_service.core.declare import Notice
-from ringland_service.core.limits import GRADES
-from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.engines.condition import ACTIVE
+from ringland_service.core.engines.materials import UNKNOWN
+from ringland_service.core.metrology.limits import GRADES
 
 # Common practice, no source: about as much as both valves open let through, and next to nothing.
 NEAR_ALL_PCT = 90.0

@@ -1,14 +1,13 @@
 """C13: what the air of a leak-down does to the crank, and what has to hold it."""
 
-from ringland_service.core import engine_test_quantities as tests
-from ringland_service.core import kinds, lengths
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
 from ringland_service.core.declare import (
     Calculation,
     Check,
     Figure,
     Notice,
     Rule,
+    kinds,
     limit_side,
     quantity,
     record,
@@ -17,13 +16,16 @@ from ringland_service.core.declare import (
     usual_figures,
 )
 from ringland_service.core.formulas import charged
-from ringland_service.core.formulas._elementary import at_most as smaller
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.formulas.elementary import minimum
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE as SAFE
+from ringland_service.core.tables.sources import cited
 
-CRANK = "Heywood, Internal Combustion Engine Fundamentals, slider-crank (from memory)"
-SAFE = "common practice, no source"
+CRANK = cited("{heywood_crank}")
 
 
 def _torque(angle: str) -> str:
@@ -78,7 +80,7 @@ class Outputs:
         digits=1,
         formula="asind(sqrt(1 + 4 * cosd((acosd((11 - 27 * (stroke_mm / 2 / rod_mm)**2) / 16)"
         " - 360) / 3)) / sqrt(3) / (stroke_mm / 2 / rod_mm))",
-        source=f"{CRANK}, differentiated",
+        source=cited("{heywood_crank}, differentiated"),
     )
     peak_at_deg: Number = result(
         "crank angle of the largest torque from top dead centre on",
@@ -141,7 +143,7 @@ def compute(inputs: Inputs) -> Outputs:
     # Of one kilopascal: no doubt of the supply enters the supply for the limit.
     unit_force = charged.piston_force_n(1.0, inputs.bore_mm)
     free = charged.peak_angle_deg(inputs.stroke_mm, inputs.rod_mm)
-    peak_at = free if inputs.opens_deg is None else smaller(free, inputs.opens_deg)
+    peak_at = free if inputs.opens_deg is None else minimum(free, inputs.opens_deg)
     peak = charged.crank_torque_nm(force, inputs.stroke_mm, inputs.rod_mm, peak_at)
     each = charged.crank_torque_nm(unit_force, inputs.stroke_mm, inputs.rod_mm, peak_at)
     most = _limit_nm(inputs)

@@ -5,33 +5,35 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import condition, kinds, quantities
-from ringland_service.core import engine_test_quantities as tests
-from ringland_service.core.calculations.engine_tests import _test_conditions as conditions
+from ringland_service.core.calculations.engine_tests import test_conditions as conditions
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     limit_of,
     quantity,
     record,
     result,
     same,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import air, readings
-from ringland_service.core.formulas._elementary import root
-from ringland_service.core.limits import GRADES, LIMITS, Limit
-from ringland_service.core.materials import UNKNOWN
+from ringland_service.core.formulas.elementary import sqrt
+from ringland_service.core.metrology.conformity import is_column
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.metrology.unjudged import NOT_JUDGED
 from ringland_service.core.numbers import Number
-from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.unjudged import NOT_JUDGED
-from ringland_service.core.verdicts import is_column
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+ATMOSPHERE = cited("{iso_2533}")
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 ROOT3 = math.sqrt(3.0)
 GRADEABLE = {
     "yes": "the level can be graded",
@@ -151,7 +153,7 @@ class Outputs:
     gradeable: str = result(
         "whether the level can be graded",
         basis="the kind of decompressor and its state during the test",
-        source=COMMON,
+        source=NO_SOURCE,
         choices=GRADEABLE,
     )
     unmet_conditions: Number = result(
@@ -159,19 +161,19 @@ class Outputs:
         digits=0,
         basis="throttle, choke, warmth, plugs and battery as stated; what is not stated is not "
         "counted",
-        source=COMMON,
+        source=NO_SOURCE,
     )
     ratio: Number | None = result(
         "reading over the expected reading",
         digits=3,
         formula="reading_kpa / expected_kpa",
-        source=COMMON,
+        source=NO_SOURCE,
         default=None,
     )
     grade: str | None = result(
         "level of the reading",
         basis="steps of the reading over the expected one",
-        source=COMMON,
+        source=NO_SOURCE,
         common_practice=True,
         choices=GRADE,
         default=None,
@@ -216,7 +218,7 @@ def compute(inputs: Inputs) -> Outputs:
         ratio=ratio,
         grade=None if ratio is None else _grade(ratio, gradeable),
         gauge_uncertainty_kpa_diff=None if gauge is None else 2.0 * gauge,
-        reading_uncertainty_kpa_diff=2.0 * root(sum(u * u for u in parts)) if parts else None,
+        reading_uncertainty_kpa_diff=2.0 * sqrt(sum(u * u for u in parts)) if parts else None,
     )
 
 

@@ -1,7 +1,5 @@
 """A whole compression test in one answer: C02, C05 to C08 and C10, as far as they are known."""
 
-from ringland_service.core.calculations._agreements import AGREEMENTS
-from ringland_service.core.calculations.engine_tests import _compression_steps as steps
 from ringland_service.core.calculations.engine_tests import (
     compression_level,
     cranking_pressure,
@@ -9,6 +7,8 @@ from ringland_service.core.calculations.engine_tests import (
     pressure_build_up,
     wet_gain,
 )
+from ringland_service.core.calculations.engine_tests import compression_steps as steps
+from ringland_service.core.calculations.engine_tests.agreements import AGREEMENTS
 from ringland_service.core.calculations.geometry import (
     compression_ratio,
     displacement,

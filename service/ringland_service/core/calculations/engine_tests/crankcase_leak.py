@@ -3,13 +3,12 @@
 import dataclasses
 from typing import Any
 
-from ringland_service.core import condition, kinds, quantities
-from ringland_service.core import engine_test_quantities as tests
-from ringland_service.core.calculations.engine_tests import _crankcase_checks as judged
+from ringland_service.core.calculations.engine_tests import crankcase_checks as judged
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     flag,
+    kinds,
     limit_side,
     number,
     quantity,
@@ -18,10 +17,14 @@ from ringland_service.core.declare import (
     same,
     usual_figures,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import crankcase
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
 GAS_LAW = "gas law at constant volume"
 AS_AT_START = (
     "(end + air pressure) · temperature at the start / temperature at the end − air pressure, in "
@@ -142,7 +145,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     raw_loss_per_minute_kpa_diff: Number | None = _loss(
         "pressure lost a minute, as read", "(start_kpa - end_kpa) / minutes"

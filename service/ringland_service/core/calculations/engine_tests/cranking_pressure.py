@@ -1,13 +1,13 @@
 """C10: the cranking pressure that a sound cylinder should read."""
 
-from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.general import air_pressure
-from ringland_service.core.calculations.geometry._rod import ROD_RULES
+from ringland_service.core.calculations.geometry.rod import ROD_RULES
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
+    kinds,
     number,
     quantity,
     record,
@@ -15,12 +15,16 @@ from ringland_service.core.declare import (
     same,
     usual,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import crank, cranking, geometry
-from ringland_service.core.formulas._elementary import at_most
+from ringland_service.core.formulas.elementary import minimum
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 USUAL_N = (1.20, 1.30)
 
 
@@ -100,7 +104,7 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     low_kpa: Number = result(
         "expected pressure, low, gauge, throttle open",
@@ -166,7 +170,7 @@ def compute(inputs: Inputs) -> Outputs:
     after_decompressor = None
     if left is not None:
         after_decompressor = cranking.cranking_pressure_kpa(
-            at_most(left, inputs.ratio), air, inputs.n_mid
+            minimum(left, inputs.ratio), air, inputs.n_mid
         )
     return Outputs(
         air_pressure_here_kpa_abs=air,

@@ -5,7 +5,6 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import condition, kinds, quantities
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -14,17 +13,20 @@ from ringland_service.core.declare import (
     Unjudged,
     choice,
     count,
+    kinds,
     quantity,
     readings,
     record,
     result,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import readings as formulas
-from ringland_service.core.limits import GRADES, LIMITS, Limit
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
+from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.numbers import Number
-from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 SOUND_SHARE = 0.80
 SAG_SHARE = 0.95
 

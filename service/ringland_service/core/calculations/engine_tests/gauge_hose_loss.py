@@ -1,12 +1,12 @@
 """C09: what a gauge loses to the room between the cylinder and its check valve."""
 
-from ringland_service.core import condition, kinds, quantities
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Check,
     Figure,
     Notice,
+    kinds,
     number,
     quantity,
     record,
@@ -14,11 +14,14 @@ from ringland_service.core.declare import (
     same,
     usual,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import cranking, geometry
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 
 
 @record
@@ -72,7 +75,7 @@ class Outputs:
         kind=kinds.PRESSURE_ABSOLUTE,
         digits=2,
         basis="as read on the spot, else from weather report and altitude, else that of sea level",
-        source="ISO 2533 (from memory)",
+        source=cited("{iso_2533}"),
     )
     true_kpa: Number = result(
         "pressure without the hose, gauge",

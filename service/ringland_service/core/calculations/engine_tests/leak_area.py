@@ -2,25 +2,29 @@
 
 import numpy as np
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.declare import (
     Calculation,
     Figure,
     Notice,
     Rule,
+    kinds,
     quantity,
     record,
     result,
     same,
     usual,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import leak
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
-NOZZLE = "isentropic flow of air through a nozzle, any text on gas dynamics (from memory)"
+NOZZLE = cited("{gas_dynamics}")
 # What gauges of 5 kPa can still tell from no loss, and from no pressure at all.
 LEAST_KPA = 1.0
 
@@ -88,14 +92,14 @@ class Outputs:
         digits=2,
         basis="as read on the spot, else the weather report or the standard atmosphere at the "
         "altitude, else 101.325",
-        source="ISO 2533, Standard atmosphere (from memory)",
+        source=cited("{iso_2533}"),
     )
     leak_pct: Number = result(
         "leak-down as read",
         kind=kinds.PERCENT,
         digits=1,
         formula="100 * (supply_kpa - cylinder_kpa) / supply_kpa",
-        source="common practice, no source",
+        source=NO_SOURCE,
     )
     restrictor_ratio: Number = result(
         "absolute pressure after over before the restrictor, not below 0.528, where flow is choked",
@@ -130,7 +134,7 @@ class Outputs:
         kind=kinds.AREA,
         digits=3,
         formula="100 * leak_area_mm2 / bore_mm",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     other_leak_pct: Number | None = result(
@@ -205,10 +209,12 @@ CALCULATION = Calculation(
     number="C12",
     stage="engine_tests",
     title="Leak area",
-    summary="The hole behind a leak-down reading, and what it reads on a tester with another "
-    "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. Aviation "
-    "practice fixes the restrictor instead (about 1.0 mm for bores up to about 127 mm, from "
-    "memory).",
+    summary=cited(
+        "The hole behind a leak-down reading, and what it reads on a tester with another "
+        "restrictor or supply. For comparison, never a verdict: ring gaps are not nozzles. "
+        "Aviation practice fixes the restrictor instead, about 1.0 mm for bores up to about "
+        "127 mm: {ac_43_13_1}."
+    ),
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,

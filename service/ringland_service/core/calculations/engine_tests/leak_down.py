@@ -2,27 +2,29 @@
 
 import math
 
-from ringland_service.core import condition, kinds
-from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.engine_tests import _leak_notices as told
-from ringland_service.core.calculations.engine_tests import _leak_words as words
+from ringland_service.core.calculations.engine_tests import leak_words as words
 from ringland_service.core.declare import (
     NO_EXAMPLE,
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     quantity,
     record,
     result,
 )
+from ringland_service.core.engines import condition
+from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import leak
-from ringland_service.core.limits import GRADES, LIMITS, Limit
-from ringland_service.core.materials import UNKNOWN
-from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-GUM = "JCGM 100:2008 (from memory): rectangular parts, k = 2"
+GUM = cited("{jcgm_100_rectangular}: rectangular parts, k = 2")
 READINGS = ("cylinder_kpa", "rocked_forward_kpa", "rocked_back_kpa")
 
 

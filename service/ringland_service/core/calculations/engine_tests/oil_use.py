@@ -1,22 +1,21 @@
 """C15: oil that an engine uses, by distance, by time and as a share of its fuel."""
 
-from ringland_service.core import engine_test_quantities as tests
-from ringland_service.core import kinds
 from ringland_service.core.declare import (
     Calculation,
     Check,
     Notice,
     flag,
+    kinds,
     number,
     quantity,
     record,
     result,
 )
 from ringland_service.core.formulas import oil_use
-from ringland_service.core.limits import GRADES, LIMITS, Limit
+from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.numbers import Number
-
-COMMON = "common practice, no source"
+from ringland_service.core.quantities import engine_tests as tests
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
 
 @record

@@ -5,7 +5,6 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import quantities
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -17,11 +16,13 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import readings as formulas
-from ringland_service.core.limits import GRADES
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE
 
-TEACHING = "old workshop teaching; common practice, no source"
-LOW_CONFIDENCE = "common practice, no source, low confidence"
+TEACHING = f"old workshop teaching; {NO_SOURCE}"
+LOW_CONFIDENCE = f"{NO_SOURCE}, low confidence"
 USUAL_STROKES = (4, 8)
 PATTERNS = {
     "higher_than_expected": "more than 1.10 of the expected pressure",

@@ -1,6 +1,5 @@
 """C07: what oil in the cylinder adds to the reading, less what its volume alone adds."""
 
-from ringland_service.core import condition, kinds, quantities
 from ringland_service.core.declare import (
     Calculation,
     Figure,
@@ -8,19 +7,23 @@ from ringland_service.core.declare import (
     Rule,
     choice,
     flag,
+    kinds,
     number,
     quantity,
     record,
     result,
     usual,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import cranking, geometry, readings
-from ringland_service.core.limits import GRADES
+from ringland_service.core.metrology.conformity import at_most
+from ringland_service.core.metrology.limits import GRADES
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals: polytropic compression (from memory)"
+HEYWOOD = cited("{heywood_polytropic}")
 # Shares of the clearance volume: refused from the one, usual between the others.
 LOCKING_SHARE = 0.25
 USUAL_SHARES = (0.03, 0.10)

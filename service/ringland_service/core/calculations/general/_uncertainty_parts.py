@@ -2,7 +2,6 @@
 
 import math
 
-from ringland_service.core import lengths, quantities
 from ringland_service.core.declare import (
     NO_EXAMPLE,
     any_quantity,
@@ -12,9 +11,11 @@ from ringland_service.core.declare import (
     record,
     text,
 )
+from ringland_service.core.declare.fields import Quantified
+from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.fields import Quantified
-from ringland_service.core.kinds import Kind
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
 
 ROOT3 = math.sqrt(3.0)
 

@@ -4,15 +4,14 @@ from collections.abc import Callable
 from fractions import Fraction
 from typing import Any
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import Notice
+from ringland_service.core.declare import Notice, kinds
+from ringland_service.core.declare.fields import Quantified, UnitGiven
+from ringland_service.core.declare.kinds import Kind
+from ringland_service.core.declare.significant import as_written
 from ringland_service.core.errors import OutOfBounds
-from ringland_service.core.fields import Quantified, UnitGiven
 from ringland_service.core.formulas.air import SEA_LEVEL_KPA
-from ringland_service.core.kinds import Kind
-from ringland_service.core.significant import as_written
 
-# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition; from memory).
+# Exact by definition of the scale: 0 K is -273.15 degC (SI brochure, 9th edition).
 ABSOLUTE_ZERO_C = Fraction("-273.15")
 
 TAKEN = {

@@ -3,10 +3,10 @@
 from collections.abc import Callable
 from typing import Any
 
-from ringland_service.core.choices import UNKNOWN
 from ringland_service.core.declare import Notice, Rule
+from ringland_service.core.engines.choices import UNKNOWN
 from ringland_service.core.formulas.air import REFERENCE_TEMPERATURE_C
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
 
 # Common practice, no source: a part fits its bore within these bounds of the measured sizes.
 LARGEST_CLEARANCE_MM = 3.0

@@ -2,13 +2,15 @@
 
 from typing import Any
 
-from ringland_service.core import condition, kinds, quantities
-from ringland_service.core.declare import Calculation, Notice, quantity, record, result
+from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
+from ringland_service.core.engines import condition
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import air
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-ATMOSPHERE = "ISO 2533, Standard atmosphere (from memory)"
+ATMOSPHERE = cited("{iso_2533}")
 # Weather moves the air pressure by so much at most (common practice, no source).
 WEATHER_KPA = 6.0
 # Above this altitude a report reduced with the real temperature is off by 0.2 kPa or more.

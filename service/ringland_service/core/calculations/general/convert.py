@@ -2,7 +2,6 @@
 
 from fractions import Fraction
 
-from ringland_service.core import kinds, quantities
 from ringland_service.core.calculations.general._unlike_kinds import (
     insist_on_possible,
     taken_notices,
@@ -12,17 +11,20 @@ from ringland_service.core.declare import (
     Notice,
     any_quantity,
     choice,
+    kinds,
     quantity,
     record,
     result,
     unit_symbol,
 )
+from ringland_service.core.declare.fields import Quantified, UnitGiven
+from ringland_service.core.declare.kinds import KINDS
+from ringland_service.core.declare.significant import significant_digits
 from ringland_service.core.errors import Contradiction
-from ringland_service.core.fields import Quantified, UnitGiven
-from ringland_service.core.kinds import KINDS
-from ringland_service.core.significant import significant_digits
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "exact factors, NIST SP 811 (from memory)"
+SOURCE = cited("exact factors, {nist_sp_811}")
 EXACT, ROUNDED = "exact", "rounded"
 FACTORS = {
     EXACT: "the factor is a finite decimal: nothing is lost",

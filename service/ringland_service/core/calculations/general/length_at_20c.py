@@ -2,20 +2,22 @@
 
 import dataclasses
 
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
 from ringland_service.core.calculations.general import _warm_parts
-from ringland_service.core.declare import Calculation, choice, quantity, record, result
-from ringland_service.core.formulas import air, fits
-from ringland_service.core.materials import (
+from ringland_service.core.declare import Calculation, choice, kinds, quantity, record, result
+from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.engines.materials import (
     BORE_KINDS,
     MATERIAL_CHOICES,
     alpha_of_bore_per_k,
     alpha_of_material_per_k,
 )
+from ringland_service.core.formulas import air, fits
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-EXPANSION = "ISO 1; Machinery's Handbook (both from memory)"
+EXPANSION = cited("{iso_1}; {machinerys_handbook_expansion}")
 AT_20 = "length / (1 + expansion coefficient × (temperature − 20 °C))"
 
 

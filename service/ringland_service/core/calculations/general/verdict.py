@@ -3,7 +3,6 @@
 import math
 from fractions import Fraction
 
-from ringland_service.core import kinds, quantities
 from ringland_service.core.calculations.general._uncertainty_parts import Part, part_uncertainty
 from ringland_service.core.calculations.general._unlike_kinds import (
     insist_on_possible,
@@ -17,20 +16,23 @@ from ringland_service.core.declare import (
     Rule,
     any_quantity,
     choice,
+    kinds,
     quantity,
     record,
     records,
     result,
     text,
 )
-from ringland_service.core.fields import Quantified, UnitGiven
+from ringland_service.core.declare.fields import Quantified, UnitGiven
+from ringland_service.core.declare.kinds import KINDS, Kind
 from ringland_service.core.formulas.air import SEA_LEVEL_KPA
-from ringland_service.core.kinds import KINDS, Kind
-from ringland_service.core.limits import STANDINGS, Limit
-from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.metrology.limits import STANDINGS, Limit
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.tables.sources import cited
 
-SOURCE = "JCGM 100:2008, 4.3 and 5.1 (from memory)"
+SOURCE = cited("{jcgm_100_components}")
 
 
 @record

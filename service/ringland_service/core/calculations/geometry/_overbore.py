@@ -14,8 +14,9 @@ from ringland_service.core.calculations.geometry._parts import (
 )
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.tables.sources import cited
 
 # A change of the ratio that is worth a look at fuel and mixture: common practice, no source.
 FELT = 0.05
@@ -239,8 +240,10 @@ NOTICES = (
         "ratio_changed",
         "ratio_change",
         lambda _, o: abs(o.ratio_change) >= FELT,
-        "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one more "
-        "ratio asks for about 3 to 5 octane numbers (Heywood, from memory)",
+        cited(
+            "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one "
+            "more ratio asks for about 3 to 5 octane numbers; {heywood_octane}"
+        ),
     ),
     Notice(
         "squish_band_step",

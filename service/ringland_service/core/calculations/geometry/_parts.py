@@ -6,8 +6,8 @@ from typing import Any
 
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
 
 LARGEST_OVERSIZE_MM = 12.0
 LEAST_CLEARANCE_CC = 0.3

@@ -1,11 +1,11 @@
 """What port timing answers: openings, durations and ratios, now and with another base gasket."""
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import cited
 
-BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+BLAIR = cited("{blair}")
+RATIO = cited("{heywood_ratio}")
 GEOMETRY = "solid geometry"
 
 

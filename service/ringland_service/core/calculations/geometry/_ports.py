@@ -7,8 +7,8 @@ from typing import Any
 from ringland_service.core.calculations.geometry._parts import LEAST_CLEARANCE_CC
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry, ports
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
 
 LEAST_OPENING_MM = 0.5
 HIGHEST_GEOMETRIC_RATIO = 15.0

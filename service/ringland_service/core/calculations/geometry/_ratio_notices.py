@@ -5,8 +5,8 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry import _ways
 from ringland_service.core.calculations.geometry._parts import CROWN_FLAT, NO_CREVICE
-from ringland_service.core.choices import OVERHEAD, PORTS, SIDE_VALVE
 from ringland_service.core.declare import Notice
+from ringland_service.core.engines.choices import OVERHEAD, PORTS, SIDE_VALVE
 
 MOST_APART_PCT = 5.0
 

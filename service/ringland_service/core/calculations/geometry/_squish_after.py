@@ -6,7 +6,7 @@ from typing import Any
 from ringland_service.core.calculations.geometry import _ports
 from ringland_service.core.calculations.geometry._squish_gaskets import swept_cc
 from ringland_service.core.formulas import geometry
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.metrology.conformity import at_most
 
 
 @dataclass(frozen=True)

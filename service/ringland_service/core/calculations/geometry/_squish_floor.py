@@ -5,9 +5,9 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.conformity import at_most, is_column
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import at_most, is_column
 
 # Largest swept volume of a cylinder, cc, up to which a row of the table holds.
 SIZES: dict[str, tuple[tuple[float, str], ...]] = {

@@ -5,8 +5,8 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry._squish_floor import floor_in_force, squish_floor
 from ringland_service.core.formulas import geometry, squish
-from ringland_service.core.limits import Limit
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.metrology.conformity import at_most
+from ringland_service.core.metrology.limits import Limit
 
 KEEPS, UNDER, NOT_JUDGED = "keeps_floor", "under_floor", "not_judged"
 OUTCOMES = {

@@ -3,8 +3,6 @@
 import dataclasses
 from typing import Any
 
-from ringland_service.core import condition, lengths, quantities
-from ringland_service.core import geometry_quantities as sizes
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.declare import (
     choice,
@@ -15,9 +13,13 @@ from ringland_service.core.declare import (
     record,
     usual_figures,
 )
-from ringland_service.core.limits import Limit
-from ringland_service.core.uncertainty import Influence, Move
-from ringland_service.core.verdicts import is_column
+from ringland_service.core.engines import condition
+from ringland_service.core.metrology.conformity import is_column
+from ringland_service.core.metrology.limits import Limit
+from ringland_service.core.metrology.propagation import Influence, Move
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import geometry as sizes
+from ringland_service.core.quantities import lengths
 
 
 @record

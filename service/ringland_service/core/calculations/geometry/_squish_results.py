@@ -2,14 +2,14 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
 STACK = "sum of lengths"
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
-BLAIR = "Blair, Design and Simulation of Two-Stroke Engines (from memory)"
+RATIO = cited("{heywood_ratio}")
+BLAIR = cited("{blair}")
 PLANE = "plane geometry"
 
 

@@ -5,10 +5,10 @@ from typing import Any
 
 from ringland_service.core.calculations.geometry import _squish_gaskets as gaskets
 from ringland_service.core.calculations.geometry._ports import HIGHEST_GEOMETRIC_RATIO
-from ringland_service.core.calculations.geometry._rod import ROD_RULES, unusual
 from ringland_service.core.calculations.geometry._squish_after import edge_mm
+from ringland_service.core.calculations.geometry.rod import ROD_RULES, unusual
 from ringland_service.core.declare import Notice, Rule
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
 
 # Solder is to be thicker than what it measures, by this (common practice, no source).
 SOLDER_OVER = 1.5

@@ -4,7 +4,8 @@ from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import geometry
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.tables.sources import cited
 
 # A chamber may overlap its cylinder a little at the face, no more (common practice, no source).
 CHAMBER_OVER_BORE = 1.3
@@ -61,8 +62,10 @@ NOTICES = (
         "ratio_changed",
         "wanted_ratio",
         _changed,
-        "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one more "
-        "ratio asks for about 3 to 5 octane numbers (Heywood, from memory)",
+        cited(
+            "a changed ratio calls for a look at fuel octane, ignition timing and jetting: one "
+            "more ratio asks for about 3 to 5 octane numbers; {heywood_octane}"
+        ),
     ),
     Notice(
         "squish_not_known",

@@ -12,8 +12,8 @@ from ringland_service.core.calculations.geometry._parts import (
 )
 from ringland_service.core.declare import Rule
 from ringland_service.core.formulas import geometry
+from ringland_service.core.metrology.conformity import at_most, beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import at_most, beyond
 
 NEITHER = "neither way to the clearance volume is complete"
 BOTH = (

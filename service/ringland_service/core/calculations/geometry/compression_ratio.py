@@ -1,23 +1,26 @@
 """C17: static compression ratio, from the parts of the clearance volume or by burette."""
 
-from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.calculations.geometry import _parts, _ways
 from ringland_service.core.calculations.geometry._ratio_notices import NOTICES
-from ringland_service.core.choices import UNKNOWN, VALVE_GEAR
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
+    kinds,
     quantity,
     record,
     result,
 )
+from ringland_service.core.engines.choices import UNKNOWN, VALVE_GEAR
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 GEOMETRY = "solid geometry"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record
@@ -128,7 +131,7 @@ class Outputs:
         kind=kinds.VOLUME,
         digits=2,
         basis=f"{_parts.PARTS}; by burette where the parts are not all given",
-        source="sum of the parts; common practice, no source",
+        source=f"sum of the parts; {NO_SOURCE}",
     )
     compression_ratio: Number = result(
         "static (geometric) compression ratio",
@@ -149,7 +152,7 @@ class Outputs:
         kind=kinds.VOLUME,
         digits=2,
         formula="burette_fill_cc - plug_hole_cc",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
     ratio_by_burette: Number | None = result(

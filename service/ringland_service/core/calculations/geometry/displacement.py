@@ -1,11 +1,21 @@
 """C16: displacement, before and after a change of bore."""
 
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.declare import Calculation, Check, Rule, count, quantity, record, result
+from ringland_service.core.declare import (
+    Calculation,
+    Check,
+    Rule,
+    count,
+    kinds,
+    quantity,
+    record,
+    result,
+)
 from ringland_service.core.formulas import geometry
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
 
 GEOMETRY = "plane geometry"
 

@@ -2,14 +2,16 @@
 
 from typing import Any
 
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
-from ringland_service.core.declare import Calculation, Notice, quantity, record, result
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
+from ringland_service.core.declare import Calculation, Notice, kinds, quantity, record, result
 from ringland_service.core.formulas import crank, geometry
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-CRANK = "slider-crank; Heywood, Internal Combustion Engine Fundamentals (from memory)"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+CRANK = cited("{heywood_crank}")
+RATIO = cited("{heywood_ratio}")
 # Above this lift the charge still flows back at cranking speed: common practice, no source.
 HIGHEST_CRANKING_LIFT_MM = 0.3
 

@@ -1,15 +1,25 @@
 """C18: static compression ratio before and after an overbore."""
 
-from ringland_service.core import kinds, lengths, quantities
 from ringland_service.core.calculations.geometry import _overbore, _parts
-from ringland_service.core.declare import NO_EXAMPLE, Calculation, Check, quantity, record, result
+from ringland_service.core.declare import (
+    NO_EXAMPLE,
+    Calculation,
+    Check,
+    kinds,
+    quantity,
+    record,
+    result,
+)
 from ringland_service.core.errors import Contradiction
 from ringland_service.core.formulas import geometry
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
 GEOMETRY = "solid geometry"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

@@ -3,23 +3,26 @@
 import dataclasses
 from typing import Any
 
-from ringland_service.core import geometry_quantities as sizes
-from ringland_service.core import kinds, lengths, quantities
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE
 from ringland_service.core.declare import (
     Calculation,
     Notice,
     Rule,
     choice,
+    kinds,
     quantity,
     record,
     result,
 )
 from ringland_service.core.formulas import crank, position
+from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import geometry as sizes
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+HEYWOOD = cited("{heywood_crank}")
 TRIANGLE = "plane geometry: crank, rod and bore axis"
 COUNTED_FROM = {
     "top_dead_centre": "from the piston's own top dead centre",

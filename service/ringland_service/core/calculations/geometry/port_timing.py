@@ -2,14 +2,15 @@
 
 import dataclasses
 
-from ringland_service.core import geometry_quantities as sizes
-from ringland_service.core import lengths, quantities
 from ringland_service.core.calculations.geometry import _ports
 from ringland_service.core.calculations.geometry._port_results import Outputs
-from ringland_service.core.calculations.geometry._rod import ROD_NOTICE, ROD_RULES
+from ringland_service.core.calculations.geometry.rod import ROD_NOTICE, ROD_RULES
 from ringland_service.core.declare import Calculation, quantity, record
 from ringland_service.core.formulas import ports
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import geometry as sizes
+from ringland_service.core.quantities import lengths
 
 
 @record

@@ -10,7 +10,7 @@ from ringland_service.core.calculations.geometry._squish_inputs import Inputs, i
 from ringland_service.core.calculations.geometry._squish_results import Outputs
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import geometry, squish
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 
 SETTLE = (
     "two fresh solders at the pin axis, 1.5 times as thick as the squish, glued to the crown; "

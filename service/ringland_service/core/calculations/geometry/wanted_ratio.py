@@ -3,8 +3,6 @@
 from dataclasses import replace as changed
 from typing import Any
 
-from ringland_service.core import condition, kinds, lengths, quantities
-from ringland_service.core import geometry_quantities as sizes
 from ringland_service.core.calculations.geometry._parts import gasket_rules, opening_mm2
 from ringland_service.core.calculations.geometry._squish_floor import floor_in_force, squish_floor
 from ringland_service.core.calculations.geometry._wanted_rules import NOTICES, RULES
@@ -12,6 +10,7 @@ from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
+    kinds,
     limit_of,
     number,
     quantity,
@@ -19,11 +18,16 @@ from ringland_service.core.declare import (
     result,
     usual_figures,
 )
+from ringland_service.core.engines import condition
 from ringland_service.core.formulas import facing, geometry
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import geometry as sizes
+from ringland_service.core.quantities import lengths
+from ringland_service.core.tables.sources import cited
 
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 PRISM = "solid geometry: volume of a prism"
 SETTLE = (
     "measure the squish again with fresh solder at the pin axis, head torqued down with its gasket"

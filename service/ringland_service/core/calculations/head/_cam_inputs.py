@@ -1,7 +1,5 @@
 """What a camshaft, its drive and the room between valve and piston are worked out from."""
 
-from ringland_service.core import head_quantities as sizes
-from ringland_service.core import lengths, valve_quantities
 from ringland_service.core.declare import (
     choice,
     count,
@@ -10,8 +8,11 @@ from ringland_service.core.declare import (
     record,
     usual_figures,
 )
+from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.numbers import Number
-from ringland_service.core.uncertainty import Influence, Move
+from ringland_service.core.quantities import head as sizes
+from ringland_service.core.quantities import lengths
+from ringland_service.core.quantities import valves as valve_quantities
 
 CAM_DRIVE = {
     "chain": "camshaft in the head, chain or toothed belt from the crankshaft, slack run on a "

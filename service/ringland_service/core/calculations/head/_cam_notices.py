@@ -5,7 +5,7 @@ from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas.camshaft import duration_deg
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
 
 LIFT_MM, USUAL_LIFT_MM = (1.0, 20.0), (3.0, 14.0)
 OPEN_DEG = (120.0, 400.0)

@@ -2,15 +2,15 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE, cited
 
 LOBE = "nose radius less base radius"
-SPROCKET = "regular polygon; ISO 606 (from memory)"
-DRIVE = "plane geometry of the tight run; common practice"
+SPROCKET = cited("regular polygon; {iso_606}")
+DRIVE = f"plane geometry of the tight run; {NO_SOURCE}"
 EVENTS = "half a turn lies between the dead centres"
-ROOM = "plane geometry along the valve; common practice, no source"
+ROOM = f"plane geometry along the valve; {NO_SOURCE}"
 TIMING = {"retarded": "later", "advanced": "earlier", "unchanged": "as before"}
 
 

@@ -4,7 +4,7 @@ from typing import Any
 
 from ringland_service.core.declare import Notice, Rule
 from ringland_service.core.formulas import facing
-from ringland_service.core.verdicts import beyond
+from ringland_service.core.metrology.conformity import beyond
 
 LEAST_CLEARANCE_CC = 0.3
 ALL_LINES = 6

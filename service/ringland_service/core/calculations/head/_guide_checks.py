@@ -3,8 +3,8 @@
 from typing import Any
 
 from ringland_service.core.declare import Check, Notice, Rule
-from ringland_service.core.limits import LIMITS, Limit
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.metrology.limits import LIMITS, Limit
 
 # common practice, no source
 MOST_CLEARANCE_MM = 0.5

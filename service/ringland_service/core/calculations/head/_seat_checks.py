@@ -5,8 +5,8 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core.declare import Check, Notice, Rule
-from ringland_service.core.limits import LIMITS, Limit
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.metrology.limits import LIMITS, Limit
 
 # common practice, no source
 SMALL_HEAD_MM = 30.0

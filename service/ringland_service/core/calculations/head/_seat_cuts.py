@@ -3,7 +3,7 @@
 from typing import Any
 
 from ringland_service.core.formulas import valves
-from ringland_service.core.formulas._elementary import cosine_deg
+from ringland_service.core.formulas.elementary import cosine_deg
 from ringland_service.core.numbers import Number
 
 

@@ -11,8 +11,8 @@ from ringland_service.core.calculations.head._shim_jobs import (
 )
 from ringland_service.core.calculations.head._shim_rows import ALL_TAKEN, NONE_FITS
 from ringland_service.core.declare import Check, Notice, Rule
-from ringland_service.core.limits import Limit
-from ringland_service.core.verdicts import at_most, beyond
+from ringland_service.core.metrology.conformity import at_most, beyond
+from ringland_service.core.metrology.limits import Limit
 
 # common practice, no source
 MOVED_MM = 0.03

@@ -2,7 +2,6 @@
 
 import numpy as np
 
-from ringland_service.core import valve_quantities as sizes
 from ringland_service.core.calculations.head._shim_jobs import BUCKET, GEAR
 from ringland_service.core.calculations.head._shims import picks
 from ringland_service.core.declare import (
@@ -16,6 +15,7 @@ from ringland_service.core.declare import (
     records,
     text,
 )
+from ringland_service.core.quantities import valves as sizes
 
 MEASURED = "cold, cam on its base circle, decompressor off, feeler"
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Any
 
-from ringland_service.core.verdicts import at_most
+from ringland_service.core.metrology.conformity import at_most
 
 BUCKET, FINGER = "bucket", "finger_or_rocker"
 GEAR: dict[str, str] = {

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from typing import Any
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.head._shim_jobs import (
     LEFT,
     Job,
@@ -19,7 +18,7 @@ from ringland_service.core.calculations.head._shims import (
     nearest_outside,
     outcome,
 )
-from ringland_service.core.declare import record, result
+from ringland_service.core.declare import kinds, record, result
 from ringland_service.core.formulas import lash
 
 MAKER = "the maker's range as given"

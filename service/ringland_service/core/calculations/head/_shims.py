@@ -8,7 +8,6 @@ shims that miss the aim by the same (to 1e-6 mm) the thinner, which leaves more 
 from collections.abc import Collection, Sequence
 from typing import Any
 
-from ringland_service.core.assignment import least_total_cost
 from ringland_service.core.calculations.head._shim_jobs import (
     LEFT,
     Job,
@@ -19,6 +18,7 @@ from ringland_service.core.calculations.head._shim_jobs import (
     stays,
 )
 from ringland_service.core.formulas import lash
+from ringland_service.core.formulas.assignment import least_total_cost
 
 NO_SHIM = -1
 SAME_MM = 1e-6

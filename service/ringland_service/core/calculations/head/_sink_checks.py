@@ -3,7 +3,7 @@
 from typing import Any
 
 from ringland_service.core.declare import Check, Notice, Rule
-from ringland_service.core.limits import Limit
+from ringland_service.core.metrology.limits import Limit
 
 HYDRAULIC = "hydraulic"
 ADJUSTER: dict[str, str] = {

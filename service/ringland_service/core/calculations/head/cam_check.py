@@ -9,10 +9,10 @@ from ringland_service.core.calculations.head._cam_notices import NOTICES, RULES
 from ringland_service.core.calculations.head._cam_results import Outputs
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import camshaft
-from ringland_service.core.formulas._elementary import at_least
-from ringland_service.core.limits import LIMITS
+from ringland_service.core.formulas.elementary import maximum
+from ringland_service.core.metrology.conformity import is_column
+from ringland_service.core.metrology.limits import LIMITS
 from ringland_service.core.numbers import Number
-from ringland_service.core.verdicts import is_column
 
 # Clearance that a valve loses for each crank degree of its camshaft, near 10° from top dead
 # centre (common practice, no source).
@@ -93,8 +93,8 @@ def _events(i: Inputs, shift_deg: Number | None) -> dict[str, Any]:
 def _rooms(i: Inputs, retard_deg: Number | None) -> dict[str, Any]:
     """Return the clearances after the change, and less their doubt."""
     shift = 0.0 if i.stack_lowered_mm is None else _both(lambda a, b: a * b, 2, retard_deg)
-    early = None if shift is None else at_least(-1.0 * shift, 0.0)
-    late = None if shift is None else at_least(shift, 0.0)
+    early = None if shift is None else maximum(-1.0 * shift, 0.0)
+    late = None if shift is None else maximum(shift, 0.0)
     intake = _room_mm(i, i.clay_intake_mm, i.intake_sink_mm, i.intake_loss_per_deg_mm, early)
     exhaust = _room_mm(i, i.clay_exhaust_mm, i.exhaust_sink_mm, i.exhaust_loss_per_deg_mm, late)
     return {
@@ -133,7 +133,7 @@ def _height_lost_mm(i: Inputs) -> Number:
     if i.valve_tilt_deg is None:
         return whole
     along = camshaft.height_lost_mm(whole, i.valve_tilt_deg)
-    return along if i.pocket_square else at_least(along, whole)
+    return along if i.pocket_square else maximum(along, whole)
 
 
 CALCULATION = Calculation(

@@ -3,25 +3,27 @@
 from dataclasses import replace
 from typing import Any
 
-from ringland_service.core import geometry_quantities as faces
-from ringland_service.core import head_quantities as sizes
-from ringland_service.core import kinds, quantities
 from ringland_service.core.calculations.head._flatness_notices import NOTICES, RULES
 from ringland_service.core.declare import (
     Calculation,
     Check,
     choice,
     flag,
+    kinds,
     quantity,
     readings,
     record,
     result,
 )
 from ringland_service.core.formulas import facing, geometry
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import geometry as faces
+from ringland_service.core.quantities import head as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
+from ringland_service.core.tables.sources import cited
 
-COMMON = "common practice, no source"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 GASKET_KIND = {
     "composite": "composite or fibre gasket",
     "multi_layer_steel": "multi-layer steel gasket",

@@ -3,15 +3,22 @@
 from collections.abc import Iterable
 from functools import reduce
 
-from ringland_service.core import kinds
-from ringland_service.core import valve_quantities as sizes
-from ringland_service.core.calculations.cylinder._fit_words import FIT
 from ringland_service.core.calculations.head import _guide_checks as judged
 from ringland_service.core.calculations.head._valve_words import VALVE
-from ringland_service.core.declare import Calculation, choice, quantity, readings, record, result
+from ringland_service.core.declare import (
+    Calculation,
+    choice,
+    kinds,
+    quantity,
+    readings,
+    record,
+    result,
+)
+from ringland_service.core.engines.choices import FIT
 from ringland_service.core.formulas import valves
-from ringland_service.core.formulas._elementary import at_least, at_most, magnitude
+from ringland_service.core.formulas.elementary import absolute, maximum, minimum
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import valves as sizes
 
 DIFFERENCE = "difference of two diameters"
 READ = "as read"
@@ -154,11 +161,11 @@ def compute(inputs: Inputs) -> Outputs:
 
 
 def _largest(values: Iterable[Number]) -> Number:
-    return reduce(at_least, values)
+    return reduce(maximum, values)
 
 
 def _smallest(values: Iterable[Number]) -> Number:
-    return reduce(at_most, values)
+    return reduce(minimum, values)
 
 
 def _axes(i: Inputs) -> list[Readings]:
@@ -181,7 +188,7 @@ def _out_of_round_mm(i: Inputs) -> Number | None:
     if i.guide_along_mm is None or i.guide_across_mm is None:
         return None
     pairs = zip(i.guide_along_mm, i.guide_across_mm, strict=False)
-    return _largest(magnitude(along - across) for along, across in pairs)
+    return _largest(absolute(along - across) for along, across in pairs)
 
 
 def _taper_mm(stem: Readings | None) -> Number | None:

@@ -4,8 +4,6 @@ from typing import Any
 
 import numpy as np
 
-from ringland_service.core import kinds
-from ringland_service.core import valve_quantities as sizes
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -13,6 +11,7 @@ from ringland_service.core.declare import (
     Rule,
     choice,
     flag,
+    kinds,
     number,
     quantity,
     record,
@@ -20,6 +19,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import lash
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import valves as sizes
 
 AT_VALVE, AT_CAM = "valve_end", "cam_end"
 SCREW_AT: dict[str, str] = {

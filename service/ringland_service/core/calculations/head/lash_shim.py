@@ -2,7 +2,6 @@
 
 from typing import Any
 
-from ringland_service.core import kinds
 from ringland_service.core.calculations.head import _shim_checks as judged
 from ringland_service.core.calculations.head._shim_inputs import Inputs
 from ringland_service.core.calculations.head._shim_jobs import Job, jobs
@@ -20,7 +19,7 @@ from ringland_service.core.calculations.head._shim_rows import (
     tried,
 )
 from ringland_service.core.calculations.head._shims import lash_with_mm, left_lying
-from ringland_service.core.declare import Calculation, record, result
+from ringland_service.core.declare import Calculation, kinds, record, result
 
 GEOMETRY = "plane geometry"
 

@@ -1,14 +1,14 @@
 """C32: width and place of a valve's contact on its seat, and the cuts that narrow it."""
 
-from ringland_service.core import kinds, lengths
-from ringland_service.core import valve_quantities as sizes
-from ringland_service.core.calculations.cylinder._fit_words import FIT
 from ringland_service.core.calculations.head import _seat_checks as judged
 from ringland_service.core.calculations.head._seat_cuts import cuts, needed
 from ringland_service.core.calculations.head._valve_words import VALVE
-from ringland_service.core.declare import Calculation, choice, quantity, record, result
+from ringland_service.core.declare import Calculation, choice, kinds, quantity, record, result
+from ringland_service.core.engines.choices import FIT
 from ringland_service.core.formulas import valves
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import lengths
+from ringland_service.core.quantities import valves as sizes
 
 GEOMETRY = "plane geometry"
 TOP_CHANGE = (

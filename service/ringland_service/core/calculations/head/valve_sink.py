@@ -1,12 +1,11 @@
 """C33: what a valve that sits deeper does to lash, spring and chamber."""
 
-from ringland_service.core import kinds, quantities
-from ringland_service.core import valve_quantities as sizes
 from ringland_service.core.calculations.head import _sink_checks as judged
 from ringland_service.core.declare import (
     Calculation,
     choice,
     count,
+    kinds,
     number,
     quantity,
     record,
@@ -14,9 +13,12 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.formulas import geometry, lash, springs
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import common as quantities
+from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 DIFFERENCE = "difference of two lengths"
-RATIO = "Heywood, Internal Combustion Engine Fundamentals (from memory)"
+RATIO = cited("{heywood_ratio}")
 
 
 @record

@@ -1,11 +1,11 @@
 """C34: load, rate, coil bind, free length and squareness of a valve spring."""
 
-from ringland_service.core import kinds
-from ringland_service.core import valve_quantities as sizes
 from ringland_service.core.calculations.head import _spring_checks as judged
-from ringland_service.core.declare import Calculation, number, quantity, record, result
+from ringland_service.core.declare import Calculation, kinds, number, quantity, record, result
 from ringland_service.core.formulas import springs
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import valves as sizes
+from ringland_service.core.tables.sources import cited
 
 HOOKE = "Hooke's law"
 DIFFERENCE = "difference of two lengths"
@@ -147,7 +147,7 @@ class Outputs:
         "mean coil diameter over wire",
         digits=1,
         formula="mean_coil_dia_mm / wire_mm",
-        source="EN 13906-1 (from memory)",
+        source=cited("{en_13906_1}"),
         default=None,
     )
     rate_from_wire_n_per_mm: Number | None = result(
@@ -155,7 +155,7 @@ class Outputs:
         kind=kinds.SPRING_RATE,
         digits=2,
         formula="shear_modulus_mpa * wire_mm**4 / (8 * mean_coil_dia_mm**3 * active_coils)",
-        source="EN 13906-1 (from memory)",
+        source=cited("{en_13906_1}"),
         default=None,
     )
 

@@ -12,15 +12,14 @@ from ringland_service.core.calculations.assembly import (
     torque_steps,
 )
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
-from ringland_service.core.calculations.decision import crosshatch, order_card, sleeve_fit
-from ringland_service.core.calculations.decision._cylinder_steps import GAPS, NEW_BORE, begun
-from ringland_service.core.calculations.decision._ruled_out import never_bored
+from ringland_service.core.calculations.decision.cylinder_steps import GAPS, NEW_BORE, begun
+from ringland_service.core.calculations.decision.ruled_out import never_bored
 from ringland_service.core.calculations.engine_tests import cranking_pressure
-from ringland_service.core.calculations.engine_tests._compression_steps import (
+from ringland_service.core.calculations.engine_tests.compression_steps import (
     four_stroke,
     two_stroke,
 )
-from ringland_service.core.calculations.geometry import _after_works as works
+from ringland_service.core.calculations.geometry import after_works as works
 from ringland_service.core.calculations.geometry import dynamic_ratio, port_timing
 from ringland_service.core.calculations.job import (
     before_assembly,
@@ -28,6 +27,8 @@ from ringland_service.core.calculations.job import (
     parts_to_order,
     re_check,
 )
+from ringland_service.core.calculations.machining import crosshatch, sleeve_fit
+from ringland_service.core.calculations.order_card import order_card
 from ringland_service.core.declare import Step, Way
 
 Known = Mapping[str, Any]

@@ -1,8 +1,8 @@
 """The parts of a job on squish and ratio, the head and its valves."""
 
-from ringland_service.core.calculations.decision._cylinder_steps import begun
-from ringland_service.core.calculations.engine_tests._compression_steps import CLEARANCE
-from ringland_service.core.calculations.geometry import _after_works as works
+from ringland_service.core.calculations.decision.cylinder_steps import begun
+from ringland_service.core.calculations.engine_tests.compression_steps import CLEARANCE
+from ringland_service.core.calculations.geometry import after_works as works
 from ringland_service.core.calculations.geometry import squish, wanted_ratio
 from ringland_service.core.calculations.head import (
     cam_check,

@@ -3,9 +3,8 @@
 Each field is declared where its calculation is, and only taken over here, always optional.
 """
 
-from ringland_service.core import lengths
 from ringland_service.core.calculations.cylinder import piston_clearance
-from ringland_service.core.calculations.decision import _cylinder_fields as fields
+from ringland_service.core.calculations.decision import cylinder_fields as fields
 from ringland_service.core.calculations.engine_tests import compression_test
 from ringland_service.core.calculations.general import air_pressure
 from ringland_service.core.calculations.geometry import (
@@ -16,6 +15,7 @@ from ringland_service.core.calculations.geometry import (
 )
 from ringland_service.core.declare import optional, quantity, record, same, text
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import lengths
 
 TEST, RATIO = compression_test.Inputs, compression_ratio.Inputs
 CLEARANCE, OVERBORE = piston_clearance.Inputs, overbore_ratio.Inputs

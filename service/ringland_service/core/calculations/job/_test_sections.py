@@ -3,10 +3,10 @@
 Each field is declared where its calculation is, and only taken over here, always optional.
 """
 
+from ringland_service.core.calculations.diagnosis import diagnosis
 from ringland_service.core.calculations.engine_tests import (
     charged_crank_torque,
     crankcase_leak,
-    diagnosis,
     leak_area,
     leak_down,
     oil_use,

@@ -1,15 +1,15 @@
 """The parts of a job that test the engine further, and what all tests together suggest."""
 
-from ringland_service.core.calculations.decision._cylinder_steps import begun
+from ringland_service.core.calculations.decision.cylinder_steps import begun
+from ringland_service.core.calculations.diagnosis import diagnosis
 from ringland_service.core.calculations.engine_tests import (
     charged_crank_torque,
     crankcase_leak,
-    diagnosis,
     leak_area,
     leak_down,
     oil_use,
 )
-from ringland_service.core.calculations.engine_tests._compression_steps import two_stroke
+from ringland_service.core.calculations.engine_tests.compression_steps import two_stroke
 from ringland_service.core.declare import Step
 
 OPEN_CRANKCASE = (

@@ -12,12 +12,9 @@ from ringland_service.core.calculations.assembly import (
     torque_steps,
 )
 from ringland_service.core.calculations.cylinder import hot_clearance, rod_play
-from ringland_service.core.calculations.decision import (
-    choice_by_consequence,
-    crosshatch,
-    order_card,
-    sleeve_fit,
-)
+from ringland_service.core.calculations.decision import choice_by_consequence
+from ringland_service.core.calculations.machining import crosshatch, sleeve_fit
+from ringland_service.core.calculations.order_card import order_card
 from ringland_service.core.declare import asked, optional
 
 TORQUE, CLOCKING = torque_steps.CALCULATION.inputs, ring_clocking.CALCULATION.inputs

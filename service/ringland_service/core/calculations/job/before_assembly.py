@@ -3,13 +3,12 @@
 A part of the job card. A new top end dies of the old one's illness where its cause stays.
 """
 
-from ringland_service.core import condition
-from ringland_service.core.calculations.decision import _damage as seen
-from ringland_service.core.calculations.decision._ways_kept import LEAVE_ALONE
+from ringland_service.core.calculations.decision import damage as seen
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
+from ringland_service.core.calculations.decision.ways_kept import LEAVE_ALONE
 from ringland_service.core.declare import Calculation, choice, record, result
-
-TRADE = "common practice, no source"
+from ringland_service.core.engines import condition
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
 ROOT_CAUSES: tuple[tuple[str, str | None], ...] = (
     ("air filter, its seal and boot: dust", None),

@@ -1,7 +1,7 @@
 """Each verdict that is too close to call, weighed by its consequences. Part of the job card."""
 
-from ringland_service.core.calculations.decision import _consequence as by
 from ringland_service.core.calculations.decision import choice_by_consequence as one
+from ringland_service.core.calculations.decision import consequence as by
 from ringland_service.core.declare import (
     REQUIRED,
     Calculation,
@@ -11,8 +11,9 @@ from ringland_service.core.declare import (
     result,
     same,
 )
-from ringland_service.core.findings import Finding
+from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.numbers import Number
+from ringland_service.core.tables.sources import NO_SOURCE
 
 
 @record
@@ -84,7 +85,7 @@ class Outputs:
     not_by_cost: tuple[str, ...] | None = result(
         "too close to call, and not judged by cost since doubt counts as a fail there",
         basis="verdicts of the card",
-        source="common practice, no source",
+        source=NO_SOURCE,
         default=None,
     )
 

@@ -3,9 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ringland_service.core.calculations._agreements import AGREEMENTS
-from ringland_service.core.calculations.decision import _cylinder_steps as cylinder
-from ringland_service.core.calculations.engine_tests import _compression_steps as compression
+from ringland_service.core.calculations.decision import cylinder_steps as cylinder
+from ringland_service.core.calculations.engine_tests import compression_steps as compression
 from ringland_service.core.calculations.job import _assembly_steps as assembly
 from ringland_service.core.calculations.job import _head_sections as head
 from ringland_service.core.calculations.job import _head_steps as head_steps
@@ -13,6 +12,7 @@ from ringland_service.core.calculations.job import _sections as sections
 from ringland_service.core.calculations.job import _test_sections as tests
 from ringland_service.core.calculations.job import _test_steps as test_steps
 from ringland_service.core.calculations.job import _work_sections as work
+from ringland_service.core.calculations.job._agreements import AGREEMENTS
 from ringland_service.core.declare import Composite, record, section
 
 

@@ -1,12 +1,12 @@
 """What must be ordered, by the decision for the cylinder. A part of the job card."""
 
-from ringland_service.core.calculations.assembly._work import ALWAYS_NEW, PARTS_OF
-from ringland_service.core.calculations.decision import _ways_cut as cut
-from ringland_service.core.calculations.decision import _ways_kept as kept
+from ringland_service.core.calculations.assembly.parts_of_work import ALWAYS_NEW, PARTS_OF
+from ringland_service.core.calculations.decision import ways_cut as cut
+from ringland_service.core.calculations.decision import ways_kept as kept
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import Calculation, choice, count, record, result, text
+from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-TRADE = "common practice, no source"
 WORK_OF = {
     kept.HONE: "re_ring",
     kept.DEGLAZE: "re_ring",

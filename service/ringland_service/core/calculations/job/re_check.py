@@ -2,26 +2,27 @@
 
 from collections.abc import Iterator
 
-from ringland_service.core import kinds, lengths
-from ringland_service.core import machining_quantities as sizes
 from ringland_service.core.calculations.cylinder import ring_gap
-from ringland_service.core.calculations.cylinder._ring_checks import SECOND, TOP, usual_range
-from ringland_service.core.calculations.decision import _ways_cut as cut
-from ringland_service.core.calculations.decision import _ways_kept as kept
+from ringland_service.core.calculations.cylinder.ring_checks import SECOND, TOP, usual_range
+from ringland_service.core.calculations.decision import ways_cut as cut
+from ringland_service.core.calculations.decision import ways_kept as kept
 from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
 from ringland_service.core.declare import (
     Calculation,
     choice,
+    kinds,
     limit_of,
     quantity,
     record,
     result,
     same,
 )
-from ringland_service.core.limits import LIMITS, Limit
+from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.numbers import Number
+from ringland_service.core.quantities import lengths
+from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-COMMON = "common practice, no source"
 MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
 NEW_RINGS = (*MACHINED, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 FORM = "difference of two diameters, at the depths of the order"

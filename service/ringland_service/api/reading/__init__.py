@@ -1,0 +1,1 @@
+"""Requests of every form: bodies, addresses, columns and lines, strictly read."""

@@ -1,0 +1,1 @@
+"""The routes, and how an answer is sent."""

@@ -1,0 +1,1 @@
+"""What JSON each declared field has."""

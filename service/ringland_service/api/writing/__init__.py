@@ -1,0 +1,1 @@
+"""Answers of every form: JSON, text, CSV, pages and pictures."""

@@ -1,0 +1,1 @@
+"""Calculations of the diagnosis, with its tables."""

@@ -1,0 +1,1 @@
+"""Calculations of the machining of a bore."""

@@ -1,0 +1,1 @@
+"""The order for the machinist, and the check of one already written."""

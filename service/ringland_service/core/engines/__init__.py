@@ -1,0 +1,1 @@
+"""What an engine is: its kind and condition, materials, and the survey of a bore."""

@@ -1,0 +1,1 @@
+"""The quantities of the trade, each once: kind, bounds, description, instrument."""

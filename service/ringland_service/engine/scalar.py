@@ -1,0 +1,233 @@
+"""One question, one answer."""
+
+import dataclasses
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from functools import cache
+from typing import Any
+
+import numpy as np
+
+from ringland_service.core.declare import Calculation, Declared, Rule, asked, declared
+from ringland_service.core.declare.fields import (
+    LimitSideField,
+    UncertaintyOfField,
+    UsualFiguresField,
+)
+from ringland_service.core.declare.notices import CAUTIONS, FIRST
+from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
+from ringland_service.core.metrology.propagation import Influence, budget, combined
+from ringland_service.engine.agreeing import insist_agree
+from ringland_service.engine.answer import Answer, Refused, Shares
+from ringland_service.engine.judging import verdicts
+from ringland_service.engine.question import (
+    Path,
+    Question,
+    all_influences,
+    as_stated,
+    on_inputs,
+    present,
+    stated_influences,
+)
+from ringland_service.engine.standing_in import kept, needs_errors, needs_limits
+from ringland_service.engine.unstated import false_precision, left_out
+from ringland_service.engine.warnings import doubt_notices, noticed
+
+# A number too large to hold, or a division by nothing, is a refusal and never an answer.
+LOUD: dict[str, Any] = {"over": "raise", "divide": "raise", "invalid": "raise"}
+NOT_FINITE = "the arithmetic has no finite answer for these inputs"
+
+
+def answer(calculation: Calculation, question: Question) -> Answer:
+    """Answer one question.
+
+    Raises
+    ------
+    Refused
+        Where inputs contradict each other or lie where the arithmetic does not hold.
+    """
+    inputs = with_limit_sides(calculation, question)
+    if inputs is not question.inputs:
+        question = dataclasses.replace(question, inputs=inputs)
+    insist_on(calculation.rules, inputs)
+    insist_agree(calculation, question)
+    try:
+        with np.errstate(**LOUD):
+            return _answer(calculation, question)
+    except CoreError as fault:
+        raise Refused([fault]) from fault
+    except ArithmeticError as error:
+        first = next(iter(asked(calculation.inputs)))
+        raise Refused([OutOfBounds(first, NOT_FINITE, "check the readings")]) from error
+
+
+def _answer(calculation: Calculation, question: Question) -> Answer:
+    inputs = question.inputs
+    outputs = calculation.compute(inputs)
+    insist_finite(outputs)
+    influences = all_influences(question, calculation)
+    u, moved, shares = doubt(calculation, inputs, outputs, influences)
+    shown = as_stated(question.doubts, moved)
+    u |= _one_for_one(calculation, inputs, shown)
+    unstated = left_out(calculation, question, outputs, u, moved)
+    left = kept(calculation, question, outputs, moved)
+    passed = tuple(verdicts(calculation, question, left.outputs, u))
+    warnings = (
+        *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
+        *doubt_notices(calculation, inputs, outputs, influences, passed),
+        *left.needs,
+        *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
+        *needs_errors(question),
+        *(warned for warned, _ in false_precision(calculation, outputs, u, unstated)),
+    )
+    cautions = cautions_of(calculation)
+    u = {name: value for name, value in u.items() if name not in left.gone}
+    return Answer(
+        calculation,
+        left.inputs,
+        left.outputs,
+        u,
+        passed,
+        warnings,
+        cautions,
+        shown,
+        unstated,
+        shares,
+    )
+
+
+def doubt(
+    calculation: Calculation, inputs: Any, outputs: Any, influences: Sequence[Influence]
+) -> tuple[dict[str, Any], dict[Path, Any], Shares]:
+    """Return u of each result and single input by name, and of each input moved by its path.
+
+    Last what each influence contributes to each result.
+    """
+    if not influences:
+        return {}, {}, ()
+    moved = on_inputs(influences)
+    single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
+    working = _working(calculation, inputs, influences)
+    shares = budget(calculation.compute, inputs, working, outputs)
+    u = single | combined(shares)
+    for name, value in u.items():
+        if not np.all(np.isfinite(value)):
+            raise OutOfBounds(
+                name, "has no finite uncertainty for these inputs", "check the inputs"
+            )
+    names = [influence.name for influence in working]
+    return u, moved, tuple(zip(names, shares, strict=True))
+
+
+def _one_for_one(
+    calculation: Calculation, inputs: Any, moved: Mapping[Path, Any]
+) -> dict[str, float]:
+    """Return u of the results that move one for one with inputs: no derivative rounds it."""
+    if calculation.one_for_one is None:
+        return {}
+    found = {}
+    for name, paths in calculation.one_for_one(inputs).items():
+        each = [float(moved[path]) for path in paths if path in moved]
+        if each:
+            found[name] = math.hypot(*each)
+    return found
+
+
+def _working(
+    calculation: Calculation, inputs: Any, influences: Sequence[Influence]
+) -> Sequence[Influence]:
+    """Return the influences less the readings that no result rests on."""
+    gone = calculation.left_out(inputs) if calculation.left_out is not None else ()
+    if not gone:
+        return influences
+    working = [
+        dataclasses.replace(one, moves=tuple(m for m in one.moves if m.path not in gone))
+        for one in influences
+    ]
+    return [one for one in working if one.moves]
+
+
+def cautions_of(calculation: Declared) -> tuple[str, ...]:
+    """Return the cautions that ride with the calculation, the general one first."""
+    lines = tuple(CAUTIONS[step] for step in calculation.cautions)
+    return (FIRST, *lines) if lines else ()
+
+
+@cache
+def _limit_sides(record: type) -> tuple[tuple[str, LimitSideField], ...]:
+    return tuple((n, f) for n, f in declared(record).items() if isinstance(f, LimitSideField))
+
+
+@cache
+def _usual_figures(record: type) -> tuple[str, ...]:
+    return tuple(n for n, f in declared(record).items() if isinstance(f, UsualFiguresField))
+
+
+@cache
+def _uncertainties(record: type) -> tuple[tuple[str, str], ...]:
+    found = declared(record).items()
+    return tuple((n, f.of) for n, f in found if isinstance(f, UncertaintyOfField))
+
+
+def _stated(record: type, question: Question) -> dict[str, Any]:
+    """Return the standard uncertainties that the record asks of its own inputs."""
+    asked_for = _uncertainties(record)
+    if not asked_for:
+        return {}
+    moved = on_inputs(stated_influences(question))
+    found = {name: moved.get((of,), moved.get((of, "value"))) for name, of in asked_for}
+    return {name: u for name, u in found.items() if u is not None}
+
+
+def with_limit_sides(calculation: Calculation, question: Question) -> Any:
+    """Return the inputs with what the compute asks of the request itself filled in.
+
+    That is the request's own limits, the uncertainty of an input, and whether common-practice
+    figures may stand in.
+    """
+    filled: dict[str, Any] = {
+        name: getattr(question.limits[f.check], f.side) if f.side else question.limits[f.check]
+        for name, f in _limit_sides(calculation.inputs)
+        if f.check in question.limits
+    }
+    filled |= _stated(calculation.inputs, question)
+    if not question.defaults:
+        filled |= dict.fromkeys(_usual_figures(calculation.inputs), False)
+    return dataclasses.replace(question.inputs, **filled) if filled else question.inputs
+
+
+def contradiction(rule: Rule) -> Contradiction:
+    """Return the error of a broken rule; it names every field that the rule lies between."""
+    first, *others = dict.fromkeys(rule.fields)
+    return Contradiction(first, rule.message, rule.right, tuple(others))
+
+
+def insist_on(rules: Sequence[Rule], inputs: Any) -> None:
+    """Raise ``Refused`` with every broken rule."""
+    faults = [
+        contradiction(rule)
+        for rule in rules
+        if present(inputs, rule.fields) and bool(rule.broken(inputs))
+    ]
+    if faults:
+        raise Refused(faults)
+
+
+def _numbers(value: Any) -> Iterator[float]:
+    if isinstance(value, float):
+        yield value
+    elif isinstance(value, tuple):
+        for item in value:
+            yield from _numbers(item)
+    elif dataclasses.is_dataclass(value):
+        for field_ in dataclasses.fields(value):
+            yield from _numbers(getattr(value, field_.name))
+
+
+def insist_finite(outputs: Any) -> None:
+    """Raise OutOfBounds where a result is not a finite number."""
+    record: type = type(outputs)
+    for name in declared(record):
+        for number in _numbers(getattr(outputs, name)):
+            if not math.isfinite(number):
+                raise OutOfBounds(name, "has no finite value for these inputs", "check the inputs")

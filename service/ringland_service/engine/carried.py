@@ -74,8 +74,9 @@ def of_results(step: Step, part: Answer, influences: Iterable[Influence]) -> Car
     """Return what moves each result of a part: the components carried to it, and its own."""
     carried = {one.name for one in influences}
     found: dict[str, dict[str, dict[Path, float]]] = {}
-    for influence, share in part.shares:
-        component = influence if influence in carried else f"{step.part}: {influence}"
+    for n, (influence, share) in enumerate(part.shares):
+        # Those of a part itself may be of one name, and are still apart.
+        component = influence if influence in carried else f"{step.part} {n:03d}: {influence}"
         for name, c in share.items():
             moved = {place: one for place, one in _places(c).items() if one}
             if moved:

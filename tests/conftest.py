@@ -1,10 +1,13 @@
 """Shared fixtures: the service in process, and reproducible property tests."""
 
+from collections.abc import Iterator
+
 import pytest
 from flask.testing import FlaskClient
 from hypothesis import settings
 
 import between_tally
+from between_tally import KEY, Tally
 from ringland_service.wsgi import app
 
 settings.register_profile("reproducible", derandomize=True, deadline=None, database=None)
@@ -32,3 +35,12 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
 def client() -> FlaskClient:
     """The service, without a socket."""
     return app.test_client()
+
+
+@pytest.fixture
+def tally(request: pytest.FixtureRequest) -> Iterator[Tally]:
+    """Count the cases of a test; its module says which relation it proves."""
+    counted = Tally(request.module.RELATION)
+    yield counted
+    told = [counted.relation, counted.cases, counted.worst, counted.where]
+    request.node.user_properties.append((KEY, told))

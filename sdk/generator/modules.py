@@ -25,7 +25,18 @@ class RatioLimitAsked(TypedDict, total=False):
     source: str
 '''
 # What a client has beside its calculations.
-TAKEN = {"ask", "batch", "calculations", "caller", "close", "embedded", "many", "text", "version"}
+TAKEN = {
+    "ask",
+    "batch",
+    "calculations",
+    "caller",
+    "close",
+    "embedded",
+    "many",
+    "sources",
+    "text",
+    "version",
+}
 
 
 def calculations(document: Schema) -> dict[str, Schema]:

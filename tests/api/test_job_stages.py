@@ -177,7 +177,7 @@ FIGURES = ("max_permissible_error", "zero_setting_error", "repeatability", "reso
 
 
 @pytest.mark.parametrize(("name", "stage"), EACH_STAGE)
-def test_what_is_to_be_settled_is_settled_by_less_doubt(name: str, stage: int) -> None:
+def test_what_is_to_be_settled_is_settled_by_less_uncertainty(name: str, stage: int) -> None:
     request = copy.deepcopy(STAGES[name][stage])
     to_settle = [i["opens"] for i in asked(request)["result"]["measure_next"] if not i["ways"]]
     if not to_settle:

@@ -122,7 +122,7 @@ STAYS_IN = {
 
 
 @pytest.mark.parametrize(
-    ("leak", "doubt", "more", "verdict"),
+    ("leak", "uncertainty", "more", "verdict"),
     [
         (15.0, 3.0, {}, "pass"),
         (20.0, 3.0, {}, "too_close_to_call"),

@@ -174,7 +174,7 @@ def test_errors_stay_errors_without_that_option(client: FlaskClient) -> None:
 
 
 @pytest.mark.parametrize(
-    "doubt", ["±0.02", " ± 0.02", "+/-0.02", " +/- 0.02", " /- 0.02", "/-0.02"]
+    "uncertainty", ["±0.02", " ± 0.02", "+/-0.02", " +/- 0.02", " /- 0.02", "/-0.02"]
 )
 def test_uncertainty_in_its_three_forms(client: FlaskClient, uncertainty: str) -> None:
     found = strict(get(client, "displacement", {"bore": f"68mm{uncertainty}", "stroke": "66mm"}))

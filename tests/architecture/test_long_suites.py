@@ -9,7 +9,12 @@ import pytest
 
 ROOT = Path(__file__).parents[2]
 # What takes longest and tells least about where a fault lies.
-LONG = ("api/test_possible_engines.py", "api/test_schemathesis.py", "between/test_hash_seeds.py")
+LONG = (
+    "api/test_possible_engines.py",
+    "api/test_schemathesis.py",
+    "between/test_hash_seeds.py",
+    "engine/test_draws_of_jobs.py",
+)
 
 
 def collected(*options: str) -> set[str]:

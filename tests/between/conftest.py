@@ -1,23 +1,12 @@
-"""The harness: random questions drawn once a calculation, and the tally of each relation."""
+"""The harness: random questions drawn once a calculation."""
 
-from collections.abc import Iterator
 from functools import cache
 
 import pytest
 from comparing import Json
 from drawing import Drawn, drawn
 
-from between_tally import KEY, Tally
 from ringland_service.core.declare import Composite, Operation
-
-
-@pytest.fixture
-def tally(request: pytest.FixtureRequest) -> Iterator[Tally]:
-    """Count the cases of a test; its module says which relation it proves."""
-    counted = Tally(request.module.RELATION)
-    yield counted
-    told = [counted.relation, counted.cases, counted.worst, counted.where]
-    request.node.user_properties.append((KEY, told))
 
 
 @pytest.fixture(scope="session")

@@ -13,11 +13,11 @@ from ringland_service.core.calculations.decision import cylinder_ways
 from ringland_service.core.calculations.decision._conditions import (
     BROKEN,
     HOLDS,
-    UNKNOWN,
+    NOT_KNOWN,
     judged,
 )
+from ringland_service.core.calculations.decision._options_kept import leave_alone
 from ringland_service.core.calculations.decision._sealing import AGAINST, SEALS
-from ringland_service.core.calculations.decision.ways_kept import leave_alone
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.engine.composite import answer_composite
@@ -118,10 +118,10 @@ def test_the_gap_on_the_bench_needs_no_test() -> None:
     assert decided(asked(HEALTHY)).way == "leave_alone"
 
 
-@pytest.mark.parametrize("close", [HOLDS, UNKNOWN, BROKEN])
+@pytest.mark.parametrize("close", [HOLDS, NOT_KNOWN, BROKEN])
 @pytest.mark.parametrize(
     ("word", "state"),
-    [("pass", HOLDS), ("fail", BROKEN), ("too_close_to_call", None), ("not_judged", UNKNOWN)],
+    [("pass", HOLDS), ("fail", BROKEN), ("too_close_to_call", None), ("not_judged", NOT_KNOWN)],
 )
 def test_what_is_not_judged_counts_for_nothing(close: str, word: str, state: str | None) -> None:
     """Whatever too close to call counts as for a way: not judged is not settled."""

@@ -14,6 +14,7 @@ from ringland_service.core.calculations.decision._fault_shown import EXPLAINS, S
 from ringland_service.core.calculations.decision._sealing import CAUSES, OF_CYLINDER, RIVALS
 from ringland_service.core.calculations.decision.cylinder_decision import CALCULATION
 from ringland_service.core.calculations.diagnosis.tables import SUSPECTS
+from ringland_service.core.engines import condition
 from ringland_service.core.metrology.limits import Limit
 
 LEAK = {"leak_gradeable": "yes"}
@@ -154,4 +155,4 @@ def test_the_tables_name_what_there_is() -> None:
     assert set(OF_CYLINDER) <= set(EXPLAINS) <= SUSPECTS.keys()
     checks = {check.name for check in CALCULATION.checks}
     for what in EXPLAINS.values():
-        assert set(what) <= {*checks, *_damage.SURFACE, *_damage.DAMAGE}
+        assert set(what) <= {*checks, *condition.SURFACE, *_damage.DAMAGE}

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 
 from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Calculation
+from ringland_service.core.engines.survey import Survey
 from ringland_service.core.metrology.instruments import Instrument
 from ringland_service.core.metrology.propagation import Component, Effect, propagate
 from ringland_service.engine.columnar import answer_rows
@@ -216,3 +217,27 @@ def test_rows_at_a_kink_through_the_engine() -> None:
         single = answer(calculation, Request(inputs=inputs, uncertainties=uncertainties))
         u = found.u["file_top_mm"][row]
         assert single.u.get("file_top_mm") == (None if u is None else pytest.approx(u, rel=1e-9))
+
+
+def test_a_depth_at_the_end_of_the_skirt_travel_stays_in_it() -> None:
+    """With its uncertainty stated, and that of the end: moved against each other, both are one.
+
+    By hand: the mean of 68.01 and 68.00 less 67.95, and √(2·0.002²)/2 of it.
+    """
+    fit = BY_NAME["piston-clearance"]
+    assert isinstance(fit, Calculation)
+    read = Survey(
+        depth_mm=(8.0, 30.0, 60.0),
+        pin_axis_mm=(68.03, 68.01, 68.0),
+        thrust_axis_mm=(68.05, None, None),
+    )
+    inputs = fit.inputs(survey=read, piston_mm=67.95, skirt_from_mm=30.0, skirt_to_mm=60.0)
+    uncertainties: dict[Path, Stated] = {
+        ("survey", "depth_mm"): Stated(uncertainty=0.5),
+        ("survey", "pin_axis_mm"): Stated(uncertainty=0.004),
+        ("skirt_from_mm",): Stated(uncertainty=0.5),
+        ("skirt_to_mm",): Stated(uncertainty=0.5),
+    }
+    found = answer(fit, Request(inputs=inputs, uncertainties=uncertainties))
+    assert found.outputs.clearance_mean_mm == pytest.approx(0.055, abs=1e-9)
+    assert found.u["clearance_mean_mm"] == pytest.approx(0.002 / math.sqrt(2.0), rel=1e-6)

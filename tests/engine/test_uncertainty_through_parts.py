@@ -1,154 +1,131 @@
-"""The uncertainty of every part of a card against finite differences of the whole card.
+"""The uncertainty of every result of a card against direct propagation of the job's components.
 
-Each component of the job is moved up and down through the whole chain, and the squares of what
-that does are summed (JCGM 100:2008, from memory, 5.1). Results with tied readings are left out:
-those that bend under a component, where no slope is.
+Left out are the results of tied readings: those that bend where they stand, so that they have no
+slope; and where an extreme stands, which is no number with an uncertainty.
 """
 
-import dataclasses
 import json
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pytest
+from bench_jobs import CARD, bench_job
+from direct_propagation import Direct, direct
+from whole_chain import Chain, chain_of
 
+from between_tally import Tally
 from ringland_service.api.reading.request import parsed
-from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.declare import Composite
-from ringland_service.core.metrology.propagation import STEP, Component, moved, numeric_leaves
-from ringland_service.engine import scalar as single
-from ringland_service.engine.composite import CompositeResponse, answer_composite
-from ringland_service.engine.request import Request, stated_components
+from ringland_service.engine import composite as engine
+from ringland_service.engine.carried import of_results
 
 TESTS = Path(__file__).parents[1]
 DEMO = TESTS.parent / "demo_data"
-FILES = [*sorted(DEMO.rglob("*.json")), *sorted((TESTS / "api" / "jobs").glob("*.json"))]
-CARD = BY_NAME["job-card"]
-assert isinstance(CARD, Composite)
-Leaves = dict[str, Any]
+# The last stage of a job of the demo data is the whole job.
+FILES = [*sorted((DEMO / "stages").rglob("*.json")), *sorted((TESTS / "api/jobs").glob("*.json"))]
+# Invented jobs, by seed; all but the first few are for the long run.
+QUICK, JOBS = 10, 50
+SEEDS = [
+    seed if seed < QUICK else pytest.param(seed, marks=pytest.mark.long) for seed in range(JOBS)
+]
+SAME = 1e-6
+RELATION = "uncertainty through the parts"
 
 
-def leaves(found: CompositeResponse) -> Leaves:
-    return {
-        f"{part}.{name}": value
-        for part, one in found.parts.items()
-        if part not in found.joint
-        for name, value in numeric_leaves(one.outputs).items()
-    }
-
-
-def bare_card(request: Request, told: dict[Any, Any], monkey: pytest.MonkeyPatch) -> Leaves:
-    """Work the card out with the uncertainties as told, so that each verdict stays."""
-    calls = iter(told["calls"])
-    with monkey.context() as m:
-        m.setattr(single, "doubt", lambda *_: next(calls))
-        m.setattr(single, "left_out", lambda *_: {})
-        m.setattr(single, "doubt_notices", lambda *_: ())
-        assert isinstance(CARD, Composite)
-        return leaves(answer_composite(CARD, request))
-
-
-def told_by(request: Request, monkey: pytest.MonkeyPatch) -> tuple[CompositeResponse, Any]:
-    calls: list[Any] = []
-    real = single.uncertainty
-
-    def noted(*given: Any) -> Any:
-        calls.append(real(*given))
-        return calls[-1]
-
-    with monkey.context() as m:
-        m.setattr(single, "doubt", noted)
-        assert isinstance(CARD, Composite)
-        return answer_composite(CARD, request), {"calls": calls}
-
-
-def own_of_parts(found: CompositeResponse) -> set[str]:
-    """Return the parts that uncertainty of their own, or of a usual temperature, enters."""
-    return {
-        part
-        for part, one in found.parts.items()
-        for name, _ in one.shares
-        if not name[:5].isdigit()
-    }
-
-
-def resting_on(found: CompositeResponse, parts: set[str]) -> set[str]:
-    """Return the parts, and those that anything of theirs is carried to."""
-    carried = {
-        part
-        for part, one in found.parts.items()
-        for name, _ in one.shares
-        if name.split(":")[0] in parts or name.startswith("usual ")
-    }
-    return parts | carried
-
-
-@pytest.mark.parametrize("path", FILES, ids=lambda p: f"{p.parent.name}/{p.stem}")
-def test_every_part_of_a_job(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def chain(body: Any) -> Chain:
     assert isinstance(CARD, Composite)
-    request = parsed(CARD, json.loads(path.read_text("utf-8")))
-    found, told = told_by(request, monkeypatch)
-    here = leaves(found)
-    assert bare_card(request, told, monkeypatch).keys() == here.keys()
-    squares: Leaves = dict.fromkeys(here, 0.0)
-    bent: set[str] = set()
-    slopes: dict[Any, tuple[Leaves, set[str]]] = {}
-    for one in stated_components(request):
-        if one.effects not in slopes:
-            slopes[one.effects] = slope(request, one, here, told, monkeypatch)
-        rises, bends = slopes[one.effects]
-        bent |= bends
-        for name, rise in rises.items():
-            squares[name] = squares[name] + (rise * one.u) ** 2
-    apart = resting_on(found, own_of_parts(found))
-    compared = 0
-    for name, square in squares.items():
+    return chain_of(CARD, parsed(CARD, body))
+
+
+def read(path: Path) -> Any:
+    return json.loads(path.read_text("utf-8"))
+
+
+def on_card(one: Chain, found: dict[str, Direct]) -> Iterator[tuple[str, Any, Direct]]:
+    """Yield each result that has an uncertainty: its name, u on the card, and the direct one.
+
+    Where several works change a result together, the card shows that of all of them.
+    """
+    for name, of in found.items():
         part, result = name.split(".")
-        u = found.parts[part].u.get(result, 0.0)
-        if name in bent or part in apart or not np.any(u):
-            continue
-        compared += 1
-        # A share below the digits of the result itself is rounding of the differences.
-        dust = 1e-10 * np.max(np.abs(here[name]))
-        assert np.allclose(u, np.sqrt(square), rtol=1e-6, atol=dust), (name, u, np.sqrt(square))
-    if stated_components(request) and "measured" in path.stem:
-        assert compared >= 5
+        u = one.found.parts[part].u.get(result, 0.0)
+        source = one.found.joint.get(part, {}).get(result)
+        of_all = of if source is None else found[".".join(map(str, source))]
+        if np.any(u > of_all.dust) or np.any(of_all.u > of_all.dust):
+            yield name, u, of_all
 
 
-def slope(
-    request: Request,
-    one: Component,
-    here: Leaves,
-    told: Any,
-    monkeypatch: pytest.MonkeyPatch,
-) -> tuple[Leaves, set[str]]:
-    """Return the slope of each result of the whole card under a component, and which bend."""
-    step = STEP * max(effect.scale for effect in one.effects)
-    up, down = (
-        bare_card(
-            dataclasses.replace(request, inputs=moved(request.inputs, one, way)),
-            told,
-            monkeypatch,
-        )
-        for way in (step, -step)
-    )
-    rises: Leaves = {}
-    bends: set[str] = set()
-    for name, middle in here.items():
-        if name not in up or name not in down:
-            bends.add(name)
+def apart(u: Any, of: Direct) -> float:
+    """Return by how much two uncertainties differ, less rounding, against the direct one."""
+    beyond = np.maximum(np.abs(u - of.u) - of.dust, 0.0)
+    return float(np.max(beyond / np.maximum(of.u, of.dust)))
+
+
+def compare(one: Chain, tally: Tally, label: str) -> int:
+    """Insist that all agree, and return how many are left out."""
+    found = direct(one)
+    left = 0
+    for name, u, of in on_card(one, found):
+        if of.bent:
+            left += 1
             continue
-        rise, bend = up[name] - down[name], up[name] + down[name] - 2.0 * middle
-        if np.any((np.abs(bend) > 1e-3 * np.abs(rise)) & (np.abs(bend) > 1e-11 * np.abs(middle))):
-            bends.add(name)
-        rises[name] = rise / (2.0 * step)
-    return rises, bends
+        tally.add(apart(u, of), f"{label} {name}")
+        assert apart(u, of) <= SAME, (name, u, of)
+    return left
+
+
+def insist_faithful(one: Chain) -> None:
+    """The chain, run without any move, gives the card's own results."""
+    values = one.run()
+    for part, working in one.last.items():
+        assert working.answer is not None
+        for name in working.results:
+            assert values[f"{part}.{name}"] == getattr(working.answer.outputs, name), name
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_every_part_of_a_job(path: Path, tally: Tally) -> None:
+    one = chain(read(path))
+    insist_faithful(one)
+    left = compare(one, tally, path.stem)
+    if "measured" in path.stem:
+        assert tally.cases > 30
+        assert left < tally.cases / 5
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_every_part_of_an_invented_job(seed: int, tally: Tally) -> None:
+    """Read with instruments that the parts share."""
+    one = chain(bench_job(seed))
+    insist_faithful(one)
+    left = compare(one, tally, f"job {seed}")
+    assert tally.cases > 30
+    assert left < tally.cases / 5
 
 
 def test_what_one_reading_does_twice_counts_once() -> None:
     """The clean-up diameter rests on one gauge's readings twice: 4.27 µm, not 7.44."""
-    assert isinstance(CARD, Composite)
-    job = json.loads((DEMO / "crawler_twin.json").read_text("utf-8"))
-    u = answer_composite(CARD, parsed(CARD, job)).parts["clean_up"].u["clean_up_mm"]
+    one = chain(read(DEMO / "crawler_twin.json"))
+    u = one.found.parts["clean_up"].u["clean_up_mm"]
     assert u == pytest.approx(0.0042720, rel=1e-4)
+    assert u == pytest.approx(float(direct(one)["clean_up.clean_up_mm"].u), rel=SAME)
+
+
+def test_results_taken_for_independent_readings_do_not_agree(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """What two results of a part share is shared: parted by result, they state 7.44 µm."""
+
+    def parted(*given: Any) -> Any:
+        return {
+            result: {f"{result}: {component}": places for component, places in carried.items()}
+            for result, carried in of_results(*given).items()
+        }
+
+    monkeypatch.setattr(engine, "of_results", parted)
+    one = chain(read(DEMO / "crawler_twin.json"))
+    off = {name for name, u, of in on_card(one, direct(one)) if not of.bent and apart(u, of) > SAME}
+    assert one.found.parts["clean_up"].u["clean_up_mm"] == pytest.approx(0.00744, abs=5e-6)
+    assert "clean_up.clean_up_mm" in off

@@ -2581,7 +2581,7 @@ class CylinderWaysResult:
         "sleeve",
         "replace",
         "not_settled",
-        "find_out_the_kind",
+        "find_out",
     ]
     reason: str
     fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None

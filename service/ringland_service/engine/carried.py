@@ -76,8 +76,9 @@ def of_results(step: Step, part: Response, components: Iterable[Component]) -> C
     """Return what moves each result of a part: the components carried to it, and its own."""
     carried = {one.name for one in components}
     found: dict[str, dict[str, dict[Path, float]]] = {}
-    for component, share in part.shares:
-        component = component if component in carried else f"{step.part}: {component}"
+    for n, (component, share) in enumerate(part.shares):
+        # Those of a part itself may be of one name, and are still apart.
+        component = component if component in carried else f"{step.part} {n:03d}: {component}"
         for name, c in share.items():
             moved = {place: one for place, one in _places(c).items() if one}
             if moved:

@@ -216,7 +216,7 @@ def _probability(verdict: Verdict) -> Any:
     found = _where_uncertain(verdict.judged.probability, verdict.u)
     if isinstance(verdict.why, np.ndarray) and isinstance(found, list):
         return [None if why else p for p, why in zip(found, verdict.why.tolist(), strict=True)]
-    return None if isinstance(verdict.why, str) else found
+    return found
 
 
 def _answer_singly(

@@ -31,7 +31,7 @@ def _finding(verdict: Verdict, remark: str | None) -> Finding:
         verdict.of,
         settle if verdict.why is None else verdict.to_judge,
         close,
-        verdict.judged.probability if verdict.why is None else None,
+        verdict.judged.probability,
         verdict.check.inconclusive_fails,
     )
 

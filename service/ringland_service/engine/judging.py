@@ -1,5 +1,6 @@
 """Which limit judges which value, and the verdict that follows."""
 
+import dataclasses
 from collections.abc import Iterator, Mapping
 from typing import Any
 
@@ -69,6 +70,9 @@ def verdicts(
             judged = judge(one, uncertainty, own, rule)
             word = _word(check, judged.verdict)
             why = reasons(check.unjudged, request.inputs, outputs, own, word == PASS)
+            if isinstance(why, str):
+                # Without a verdict there is nothing that a value conforms to.
+                judged = dataclasses.replace(judged, probability=None)
             yield Verdict(
                 check,
                 kind,

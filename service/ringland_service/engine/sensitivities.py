@@ -25,7 +25,7 @@ WORTH_A_COLUMN = 8
 
 @dataclass(frozen=True)
 class Reading:
-    """One reading; ``alike`` where it may equal another one, or is 0."""
+    """One reading; ``alike`` where it may equal another one, or is as good as 0."""
 
     place: Path
     field: Field
@@ -56,7 +56,7 @@ def slopes(
 
 def _slope(reading: Reading, changes: Callable[[float], Mapping[str, Any]]) -> dict[str, Any]:
     """Return how the results follow one reading; ``changes`` takes a share of its step."""
-    step = STEP * _scale_of(reading.field)
+    step = step_of(reading.field)
     rise = changes(UP)
     if rise and not reading.alike:
         return {name: change / step for name, change in rise.items()}
@@ -75,7 +75,7 @@ def _changes(
     calculation: Calculation, inputs: Any, here: Mapping[str, Any], reading: Reading, share: float
 ) -> dict[str, Any]:
     """Return by how much the results change where the reading moves by a share of its step."""
-    step = STEP * _scale_of(reading.field)
+    step = step_of(reading.field)
     alone = Component("", 1.0, (Effect(reading.place, 1.0),))
     try:
         there = calculation.compute(moved(inputs, alone, share * step))
@@ -101,7 +101,7 @@ def _changes_together(
         return None
     effects = []
     for reading in readings:
-        step = STEP * _scale_of(reading.field)
+        step = step_of(reading.field)
         by = np.array([share * step if one is reading else 0.0 for one, share in rows])
         effects.append(Effect(reading.place, 1.0, by))
     try:
@@ -148,8 +148,8 @@ def leaf_of(outputs: Any, name: str) -> Any:
     return np.asarray(value) if isinstance(value, tuple) else value
 
 
-def _scale_of(field: Field) -> float:
-    """Return the typical magnitude of an input."""
+def step_of(field: Field) -> float:
+    """Return the step by which a reading is moved to see how the results follow it."""
     if isinstance(field, NumberField):
-        return field.high - field.low
-    return field.type.scale if isinstance(field, QuantityField) else 1.0
+        return STEP * (field.high - field.low)
+    return STEP * (field.type.scale if isinstance(field, QuantityField) else 1.0)

@@ -19,7 +19,7 @@ from ringland_service.core.declare.notices import UNSTATED, Warned
 from ringland_service.core.metrology.propagation import value_at
 from ringland_service.core.quantities.typical import typical_uncertainty
 from ringland_service.engine.request import Path, Request, fields_given, places
-from ringland_service.engine.sensitivities import Reading, leaf_of, slopes
+from ringland_service.engine.sensitivities import Reading, leaf_of, slopes, step_of
 
 # √(U² + share²) reaches 1.1·U where the share reaches this times U.
 WEIGHT = math.sqrt(1.1**2 - 1.0)
@@ -124,7 +124,12 @@ def _unstated(request: Request, stated: Mapping[Path, Any]) -> Iterator[tuple[Re
                 found.append((place, field, reading, out))
     numbers = Counter(_told(r) for r in readings if isinstance(r, float)) if found else Counter()
     for place, field, reading, out in found:
-        alike = not isinstance(reading, float) or numbers[_told(reading)] > 1 or reading == 0.0
+        # Nearer to 0 than a step of it, a reading stands at an edge: a step is no slope there.
+        alike = (
+            not isinstance(reading, float)
+            or numbers[_told(reading)] > 1
+            or abs(reading) < step_of(field)
+        )
         yield Reading(place, field, alike), out
 
 

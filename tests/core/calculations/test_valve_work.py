@@ -57,7 +57,7 @@ def typical(kind: str) -> Instrument:
 def by_instruments(uncertainties: dict[str, str], readings_each: int) -> dict[str, Any]:
     bench = {kind: typical(kind) for kind in uncertainties.values()}
     stated = {(name,): Stated(instrument=kind) for name, kind in uncertainties.items()}
-    return {"doubts": stated, "measuring": Measuring(bench, readings_each)}
+    return {"uncertainties": stated, "measuring": Measuring(bench, readings_each)}
 
 
 def of_table(u: float, expanded: float) -> Any:

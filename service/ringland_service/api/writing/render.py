@@ -62,9 +62,9 @@ def verdict(found: Verdict, system: str) -> AnswerJson:
         "why": found.why,
         "to_judge": found.to_judge or None,
         "without_uncertainty": judged.without if due else None,
-        "conformance_probability": float(judged.probability)
-        if due and judged.probability is not None
-        else None,
+        "conformance_probability": None
+        if judged.probability is None
+        else float(judged.probability),
         "margin": difference(judged.margin),
         "rule": found.rule,
         "inconclusive_fails": found.check.inconclusive_fails or None,

@@ -7,12 +7,13 @@ from ringland_service.core.declare.calculation import (
     Agreement,
     Calculation,
     Check,
+    Known,
     Notice,
     Operation,
     Rule,
     Way,
 )
-from ringland_service.core.declare.composite import Composite, Step, Want
+from ringland_service.core.declare.composite import Composite, Derived, Step, Want
 from ringland_service.core.declare.records import (
     NO_EXAMPLE,
     REQUIRED,
@@ -56,7 +57,9 @@ __all__ = [
     "Calculation",
     "Check",
     "Composite",
+    "Derived",
     "Figure",
+    "Known",
     "Notice",
     "Operation",
     "Rule",

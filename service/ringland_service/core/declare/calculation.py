@@ -11,6 +11,8 @@ from ringland_service.core.metrology.unjudged import Unjudged
 
 # Fields that must be given together to answer one need.
 Way = tuple[str, ...]
+# What a composite knows so far, by name: its own fields, and ``part.result`` of earlier steps.
+Known = Mapping[str, Any]
 
 
 @dataclasses.dataclass(frozen=True)
@@ -102,7 +104,7 @@ class Agreement:
     """
 
     of: tuple[str, ...]
-    broken: Callable[[Mapping[str, Any], Mapping[str, Any]], bool]
+    broken: Callable[[Known, Mapping[str, Any]], bool]
     message: str
     right: str
     fields: tuple[str, ...] = ()

@@ -4,7 +4,10 @@ import dataclasses
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from ringland_service.core.declare.calculation import Calculation, Check, Operation, Way
+from ringland_service.core.declare.calculation import Calculation, Check, Known, Operation, Way
+
+# Further values by name, each with the name of the known one whose uncertainty it keeps.
+Derived = Mapping[str, tuple[Any, str]]
 
 
 @dataclasses.dataclass(frozen=True)
@@ -69,16 +72,14 @@ class Step:
     purpose: str
     sources: Mapping[str, tuple[str, ...]] = dataclasses.field(default_factory=dict)
     fixed: Mapping[str, Any] = dataclasses.field(default_factory=dict)
-    when: Callable[[Mapping[str, Any]], bool] = lambda known: True
+    when: Callable[[Known], bool] = lambda known: True
     title: str = ""
     wants: Callable[[Any, Any], Sequence[Want]] = lambda inputs, outputs: ()
-    derive: (
-        Callable[[Mapping[str, Any], Mapping[str, str]], Mapping[str, tuple[Any, str]]] | None
-    ) = None
-    needs: Callable[[Mapping[str, Any]], tuple[tuple[Way, ...], ...]] = lambda known: ()
-    without: Callable[[Mapping[str, Any]], tuple[str, ...]] = lambda known: ()
-    falls_out: Callable[[Mapping[str, Any]], str] = lambda known: ""
-    rules_out: Callable[[Mapping[str, Any]], Mapping[str, str]] = lambda known: {}
+    derive: Callable[[Known, Mapping[str, str]], Derived] | None = None
+    needs: Callable[[Known], tuple[tuple[Way, ...], ...]] = lambda known: ()
+    without: Callable[[Known], tuple[str, ...]] = lambda known: ()
+    falls_out: Callable[[Known], str] = lambda known: ""
+    rules_out: Callable[[Known], Mapping[str, str]] = lambda known: {}
     after_work: bool = False
     gives_way: Mapping[str, str] = dataclasses.field(default_factory=dict)
 
@@ -102,7 +103,7 @@ class Composite(Operation):
     """
 
     steps: tuple[Step, ...]
-    derive: Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]] | None = None
+    derive: Callable[[Known], Derived] | None = None
 
     @property
     def checks(self) -> tuple[Check, ...]:

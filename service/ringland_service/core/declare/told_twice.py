@@ -8,10 +8,9 @@ import math
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from ringland_service.core.declare.calculation import Agreement
+from ringland_service.core.declare.calculation import Agreement, Known
 from ringland_service.core.metrology.conformity import beyond
 
-Known = Mapping[str, Any]
 Uncertainties = Mapping[str, float]
 # Volumes and pressures without an uncertainty; a bore at one place; a size that is only rounded; a
 # base gasket. Common practice, no source.

@@ -72,8 +72,10 @@ STATES_OF: dict[str, tuple[str, ...]] = {
     "manual_lifter": ("manual_not_used",),
     "manual_two_stroke_valve": ("manual_not_used",),
 }
-# Kinds that engines of one cycle alone have: the others lift a valve.
-CYCLE_OF_DECOMPRESSOR = {
+# The one cycle whose engines have such a kind, or None: all but the last lift a valve.
+CYCLE_OF_DECOMPRESSOR: dict[str, str | None] = {
+    "none": None,
+    UNKNOWN: None,
     "automatic_exhaust_lifter": "four_stroke",
     "automatic_intake_side": "four_stroke",
     "manual_lifter": "four_stroke",
@@ -96,7 +98,7 @@ def valve_gear_contradicts(cycle: str, valve_gear: str) -> bool:
 
 def decompressor_of_the_other_cycle(cycle: str, decompressor: str) -> bool:
     """Return whether engines of this cycle do not have this kind of decompressor."""
-    only = CYCLE_OF_DECOMPRESSOR.get(decompressor)
+    only = CYCLE_OF_DECOMPRESSOR[decompressor]
     return only is not None and only != cycle
 
 

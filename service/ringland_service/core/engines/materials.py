@@ -52,14 +52,15 @@ BORE_KINDS: dict[str, str] = {
     UNKNOWN: "not known",
 }
 
-_BY_BORE_KIND: dict[str, Material] = {
-    kind: material for material in MATERIALS.values() for kind in material.bore_kinds
+_BY_BORE_KIND: dict[str, Material | None] = {
+    UNKNOWN: None,
+    **{kind: material for material in MATERIALS.values() for kind in material.bore_kinds},
 }
 
 
 def material_of_bore(bore_kind: str | None) -> Material | None:
     """Return the material that a kind of bore expands with, or None where it is not known."""
-    return None if bore_kind is None else _BY_BORE_KIND.get(bore_kind)
+    return None if bore_kind is None else _BY_BORE_KIND[bore_kind]
 
 
 def alpha_of_bore_per_k(bore_kind: str | None) -> float | None:

@@ -16,8 +16,8 @@ Gaps = tuple[float | None, ...]
 Count: TypeAlias = np.int_ | NDArray[np.int_]
 # Depths that differ by less are one depth: no gauge is held closer (common practice, no source).
 SAME_DEPTH_MM = 0.05
-# What a conversion of units may move a depth by; it must not drop a reading.
-ROUNDING_MM = 1e-6
+# Less what a conversion of units may move a depth by.
+ONE_DEPTH_MM = SAME_DEPTH_MM - 1e-6
 
 
 @record
@@ -51,7 +51,7 @@ class Survey:
 
 def same_depth(one_mm: float, other_mm: float) -> bool:
     """Return whether two depths are one: less than 0.05 mm apart."""
-    return abs(one_mm - other_mm) < SAME_DEPTH_MM - ROUNDING_MM
+    return abs(one_mm - other_mm) < ONE_DEPTH_MM
 
 
 def uneven(survey: Survey) -> bool:
@@ -72,12 +72,16 @@ def depth_without_reading(survey: Survey) -> bool:
 
 
 def _within(depths_mm: Column, from_mm: Number | None, to_mm: Number | None) -> NDArray[np.bool_]:
-    """Return which depths lie between two depths, both included; a row for each row of a column."""
+    """Return which depths lie between two depths, both included; a row for each row of a column.
+
+    A depth that is one with an end lies there: so a reading at the end stays in while the
+    uncertainty of either moves it.
+    """
     within: NDArray[np.bool_] = np.ones(depths_mm.shape, dtype=bool)
     if from_mm is not None:
-        within = within & (depths_mm >= np.asarray(from_mm)[..., np.newaxis] - ROUNDING_MM)
+        within = within & (depths_mm > np.asarray(from_mm)[..., np.newaxis] - ONE_DEPTH_MM)
     if to_mm is not None:
-        within = within & (depths_mm <= np.asarray(to_mm)[..., np.newaxis] + ROUNDING_MM)
+        within = within & (depths_mm < np.asarray(to_mm)[..., np.newaxis] + ONE_DEPTH_MM)
     return within
 
 

@@ -178,7 +178,10 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
     for share in shares:
         for name, value in share.items():
             total[name] = total.get(name, 0.0) + value * value
-    return {name: _as_known(np.sqrt(square)) for name, square in total.items() if np.any(square)}
+    moving = ((name, square) for name, square in total.items() if np.any(square))
+    known = {name: _as_known(np.sqrt(square)) for name, square in moving}
+    # What rounds to nothing is none, in a single answer as in a row of a column.
+    return {name: u for name, u in known.items() if np.any(u)}
 
 
 def propagate(

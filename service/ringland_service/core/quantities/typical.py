@@ -68,8 +68,8 @@ def _named(instrument: str, unit: str) -> float | None:
     found = _FIGURE.search(instrument)
     if found is None:
         return None
-    factor = _FACTORS.get((found["unit"], unit))
-    return None if factor is None else float(found["least"]) * factor
+    units = (found["unit"], unit)
+    return float(found["least"]) * _FACTORS[units] if units in _FACTORS else None
 
 
 def _tabled(instrument: str, kind: str) -> tuple[float, float]:

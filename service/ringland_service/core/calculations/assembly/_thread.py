@@ -53,7 +53,7 @@ def nut_factor(i: Inputs) -> Number | None:
         return fasteners.nut_factor_of_friction(
             diameter, pitch, pitch_diameter, thread, head, i.bearing_over_thread
         )
-    return NUT_FACTOR.get(i.lubricant)
+    return None if i.lubricant == "unknown" else NUT_FACTOR[i.lubricant]
 
 
 def torsion_mpa(i: Inputs, clamp_n: Number | None) -> Number | None:

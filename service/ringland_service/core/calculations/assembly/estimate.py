@@ -111,7 +111,7 @@ class Inputs:
     of_way: str | None = choice(
         "kind of work, for the parts that usually go with it",
         _work.WORK,
-        example="overbore",
+        example=_work.OVERBORE,
         default=None,
     )
 

@@ -1,18 +1,21 @@
 """Parts that go with each kind of work, and those that are always new."""
 
+RE_RING, OVERBORE, PLATED_CYLINDER, HEAD = "re_ring", "overbore", "plated_cylinder", "head"
 WORK: dict[str, str] = {
-    "re_ring": "new rings in the bore as it is",
-    "overbore": "bored to an oversize piston",
-    "plated_cylinder": "plated cylinder with a piston of its grade",
-    "head": "work on valves and head",
+    RE_RING: "new rings in the bore as it is",
+    OVERBORE: "bored to an oversize piston",
+    PLATED_CYLINDER: "plated cylinder with a piston of its grade",
+    HEAD: "work on valves and head",
 }
 # Common practice, no source.
 PARTS_OF: dict[str, tuple[str, ...]] = {
-    "re_ring": ("ring set", "gaskets", "circlips", "seals"),
-    "overbore": ("piston", "rings", "pin", "circlips", "gaskets", "seals"),
-    "plated_cylinder": ("graded piston", "rings", "circlips", "gaskets"),
-    "head": ("valves", "seals", "keepers", "springs", "shims"),
+    RE_RING: ("ring set", "gaskets", "circlips", "seals"),
+    OVERBORE: ("piston", "rings", "pin", "circlips", "gaskets", "seals"),
+    PLATED_CYLINDER: ("graded piston", "rings", "circlips", "gaskets"),
+    HEAD: ("valves", "seals", "keepers", "springs", "shims"),
 }
+# One of each for a cylinder; of the others the maker says how many.
+ONE_EACH = ("piston", "graded piston", "rings", "ring set", "pin")
 ALWAYS_NEW = (
     "gaskets",
     "circlips",

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from ringland_service.core.declare import Agreement
-from ringland_service.core.declare.told_twice import BORE_MM, Known, Uncertainties, apart, together
+from ringland_service.core.declare import Agreement, Known
+from ringland_service.core.declare.told_twice import BORE_MM, Uncertainties, apart, together
 from ringland_service.core.engines import survey
 from ringland_service.core.engines.survey import Survey
 from ringland_service.core.numbers import Number
@@ -12,7 +12,7 @@ from ringland_service.core.numbers import Number
 def _of_survey(
     name: str,
     of: Callable[[Survey, Number | None, Number | None], Number],
-    words: str,
+    label: str,
     fields: tuple[str, ...],
 ) -> Agreement:
     def broken(known: Known, uncertainties: Uncertainties) -> bool:
@@ -24,8 +24,8 @@ def _of_survey(
     return Agreement(
         (name, "bore_survey"),
         broken,
-        f"the {words} bore is not the {words} of its survey in the skirt travel",
-        f"the survey's own {words}, or the survey alone",
+        f"the {label} bore is not the {label} of its survey in the skirt travel",
+        f"the survey's own {label}, or the survey alone",
         fields=fields,
     )
 

@@ -50,10 +50,10 @@ def piston_alpha_per_k(i: WarmPiston) -> Number:
     """Return the expansion of the piston: as given, of material or kind, else cast alloy [1/K]."""
     if i.piston_alpha_per_k is not None:
         return i.piston_alpha_per_k
-    of_kind = "piston_cast_eutectic"
-    if i.piston_kind is not None:
-        of_kind = MATERIAL_OF_PISTON[i.piston_kind]
-    return MATERIALS[i.piston_material or of_kind].alpha
+    if i.piston_material is not None:
+        return MATERIALS[i.piston_material].alpha
+    of_kind = "piston_cast_eutectic" if i.piston_kind is None else MATERIAL_OF_PISTON[i.piston_kind]
+    return MATERIALS[of_kind].alpha
 
 
 def largest_bore_mm(i: BoreRead) -> Number:

@@ -1,14 +1,15 @@
-"""What a way of mending a cylinder asks for, and how it stands after that.
+"""What a repair option asks for, and how it stands after that.
 
-A way falls out by the first condition that does not hold; it is open while one is not known.
+An option falls out by any condition that does not hold; it is open while one is not known.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from ringland_service.core.declare import Want
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS
 from ringland_service.core.metrology.findings import Finding, found
+from ringland_service.core.metrology.unjudged import NOT_JUDGED
 
 TAKEN, POSSIBLE, OPEN, FALLS_OUT = "taken", "possible", "open", "falls_out"
 STANDINGS = {
@@ -17,12 +18,14 @@ STANDINGS = {
     OPEN: "cannot be told yet",
     FALLS_OUT: "falls out",
 }
-HOLDS, UNKNOWN, BROKEN = "holds", "unknown", "broken"
+HOLDS, NOT_KNOWN, BROKEN = "holds", "unknown", "broken"
+# What a verdict makes of a condition, but for one that is too close to call.
+STATE_OF = {PASS: HOLDS, FAIL: BROKEN, NOT_JUDGED: NOT_KNOWN}
 
 
 @dataclass(frozen=True)
 class Condition:
-    """One thing that a way asks for: whether it holds, in words, and what would tell more.
+    """One thing that an option asks for: whether it holds, in words, and what would tell more.
 
     ``missing`` where it is only not known because nothing was measured or looked at.
     """
@@ -35,10 +38,9 @@ class Condition:
 
 
 @dataclass(frozen=True)
-class Way:
-    """A way of mending the cylinder, with all its conditions, and why it is taken when it is."""
+class Assessment:
+    """How an option stands: all its conditions, and why it is taken when it is."""
 
-    name: str
     conditions: tuple[Condition, ...]
     headline: str = ""
 
@@ -48,17 +50,17 @@ class Way:
         states = {condition.state for condition in self.conditions}
         if BROKEN in states:
             return FALLS_OUT
-        return OPEN if UNKNOWN in states else POSSIBLE
+        return OPEN if NOT_KNOWN in states else POSSIBLE
 
     @property
     def reasons(self) -> tuple[str, ...]:
         """Why it stands so: what breaks it, else what is open, else what holds."""
-        deciding = {FALLS_OUT: BROKEN, OPEN: UNKNOWN, POSSIBLE: HOLDS}[self.standing]
+        deciding = {FALLS_OUT: BROKEN, OPEN: NOT_KNOWN, POSSIBLE: HOLDS}[self.standing]
         return tuple(c.said for c in self.conditions if c.state == deciding)
 
     @property
     def wants(self) -> tuple[Want, ...]:
-        """What would tell more; of a way that falls out, only where uncertainty alone breaks it."""
+        """What would tell more; one that falls out wants it only where uncertainty breaks it."""
         if self.standing == FALLS_OUT:
             uncertainties = [c for c in self.conditions if c.state == BROKEN]
             if not all(c.settle for c in uncertainties):
@@ -79,12 +81,12 @@ def broken(said: str) -> Condition:
 
 def unknown(said: str, *ways: tuple[str, ...]) -> Condition:
     """Return a condition that is not known, and what would tell."""
-    return Condition(UNKNOWN, said, Want(said, ways) if ways else None)
+    return Condition(NOT_KNOWN, said, Want(said, ways) if ways else None)
 
 
 def missing(said: str, *ways: tuple[str, ...]) -> Condition:
     """Return a condition of which nothing was measured or looked at, and what would tell."""
-    return Condition(UNKNOWN, said, Want(said, ways) if ways else None, missing=True)
+    return Condition(NOT_KNOWN, said, Want(said, ways) if ways else None, missing=True)
 
 
 def judged(
@@ -92,21 +94,16 @@ def judged(
     check: str,
     untold: Condition | None,
     *,
-    close: str = UNKNOWN,
+    close: str = NOT_KNOWN,
     of: str | None = None,
 ) -> list[Condition]:
     """Return the conditions that a check's findings make; ``untold`` where there is none.
 
     ``close`` is the state of a verdict that is too close to call. What could not be judged at all
-    counts neither for a way nor against it.
+    counts neither for an option nor against it.
     """
-    states = {PASS: HOLDS, FAIL: BROKEN, CLOSE: close}
+    states = {**STATE_OF, CLOSE: close}
     verdicts = [f for f in found(findings, check) if of is None or f.of == of]
     if not verdicts:
         return [] if untold is None else [untold]
-    return [Condition(states.get(f.verdict, UNKNOWN), f.said, None, f.settle) for f in verdicts]
-
-
-def first_left(ways: Sequence[Way]) -> Way | None:
-    """Return the first way that does not fall out."""
-    return next((way for way in ways if way.standing != FALLS_OUT), None)
+    return [Condition(states[f.verdict], f.said, None, f.settle) for f in verdicts]

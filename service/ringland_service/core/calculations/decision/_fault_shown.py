@@ -1,8 +1,8 @@
 """Whether the fault that a cylinder is mended for is shown to be the cause of the complaint."""
 
 from collections.abc import Sequence
-from typing import Any
 
+from ringland_service.core.calculations.decision._decision_inputs import Inputs
 from ringland_service.core.calculations.decision._sealing import (
     OF_CYLINDER,
     RIVALS,
@@ -69,7 +69,7 @@ SHORT: dict[str, str] = {
 BEFORE = "before anything is fitted"
 
 
-def fault_shown(i: Any) -> tuple[str, str | None]:
+def fault_shown(i: Inputs) -> tuple[str, str | None]:
     """Return whether the fault is shown, and what would show it where it is not."""
     tests = heard(i)
     explaining = tuple(name for name, what in EXPLAINS.items() if failing(i) & set(what))
@@ -87,7 +87,7 @@ def fault_shown(i: Any) -> tuple[str, str | None]:
     return NOT_SHOWN, _would_show(i, tests, own, others)
 
 
-def failing(i: Any) -> set[str]:
+def failing(i: Inputs) -> set[str]:
     """Return what fails on the bench: checks that fail, and damage that was seen."""
     checks = {name for names in EXPLAINS.values() for name in names}
     failed = {f.check for f in found(i.findings, *checks) if f.verdict == FAIL}
@@ -95,7 +95,7 @@ def failing(i: Any) -> set[str]:
 
 
 def _best(tests: Heard, among: Sequence[str]) -> float:
-    return max(tests.scores.get(name, 0.0) for name in among)
+    return max(tests.score(name) for name in among)
 
 
 def _leads_elsewhere(tests: Heard, own: Sequence[str], others: Sequence[str]) -> str | None:
@@ -108,27 +108,27 @@ def _leads_elsewhere(tests: Heard, own: Sequence[str], others: Sequence[str]) ->
     return first if _best(tests, own) < tests.least_score else None
 
 
-def _rings_seal(i: Any, tests: Heard, own: Sequence[str]) -> bool:
+def _rings_seal(i: Inputs, tests: Heard, own: Sequence[str]) -> bool:
     """Return whether the tests show rings that seal, with nothing left that speaks against them."""
     if not tests.scores:
         return tests.leak == "good"
     return sealing(i) is not None and _best(tests, own) < 0.0
 
 
-def _would_show(i: Any, tests: Heard, own: Sequence[str], others: Sequence[str]) -> str:
+def _would_show(i: Inputs, tests: Heard, own: Sequence[str], others: Sequence[str]) -> str:
     """Return what would show the fault, as one line."""
     if tests.not_valid:
         return f"the compression test is not valid: {i.next_test or 'repeat it'}, {BEFORE}"
     if not tests.scores:
         return f"no diagnosis speaks of it: {_test(i, tests)}, {BEFORE}"
-    best = max(own, key=lambda name: tests.scores.get(name, 0.0))
+    best = max(own, key=tests.score)
     if leader(tests, own, others) is not None:
         said = f"{SHORT[best]} {_verb(best, 'leads', 'lead')}, but nothing that fails on the bench"
         return f"{said} bears it out: measure what it would explain, {BEFORE}"
-    beside = _beside(tests, tests.scores.get(best, 0.0), others)
+    beside = _beside(tests, tests.score(best), others)
     if not beside:
         return f"no test speaks strongly for {SHORT[best]}: {_test(i, tests)}, {BEFORE}"
-    level = tests.scores[beside[0]] - tests.scores.get(best, 0.0) < (tests.least_lead or 0.0)
+    level = tests.scores[beside[0]] - tests.score(best) < (tests.least_lead or 0.0)
     one = len(beside) == 1 and beside[0] not in ("guide_or_stem_seal",)
     stand = f"{'stands' if one else 'stand'} {'level with' if level else 'before'}"
     return f"{_listed(beside)} {stand} {SHORT[best]}: {_test(i, tests)} {BEFORE}"
@@ -144,7 +144,7 @@ def _beside(tests: Heard, own: float, others: Sequence[str]) -> list[str]:
     Only those that something speaks for.
     """
     near = own - (tests.least_lead or 0.0)
-    found_ = [n for n in others if tests.scores.get(n, 0.0) > max(near, 0.0)]
+    found_ = [n for n in others if tests.score(n) > max(near, 0.0)]
     return sorted(found_, key=lambda name: -tests.scores[name])
 
 
@@ -158,7 +158,7 @@ def _listed(names: Sequence[str]) -> str:
     return f"{', '.join(words[:-1])}{',' if ' and ' in words[0] else ''} and {words[-1]}"
 
 
-def _test(i: Any, tests: Heard) -> str:
+def _test(i: Inputs, tests: Heard) -> str:
     """Return the test that would tell: leak-down first, then what the diagnosis asks for."""
     if tests.leak is None:
         return "leak-down" if i.leak_pct is None else "a leak-down that can be graded"

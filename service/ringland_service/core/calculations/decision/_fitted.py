@@ -4,7 +4,6 @@ Bore and piston are taken as read, so that one instrument's error on both cancel
 """
 
 from dataclasses import fields
-from typing import Any
 
 from ringland_service.core.calculations.cylinder import piston_clearance
 from ringland_service.core.declare import field_like, record
@@ -36,7 +35,7 @@ class Fitted:
 TAKEN = tuple(field.name for field in fields(Fitted))
 
 
-def clearance(inputs: Any, piston_size_mm: float) -> piston_clearance.Outputs:
+def clearance(inputs: Fitted, piston_size_mm: float) -> piston_clearance.Outputs:
     """Return the clearance of a piston in the bore of the inputs, at 20 °C."""
     taken = {name: getattr(inputs, name) for name in TAKEN}
     return piston_clearance.compute(FIT(piston_size_mm=piston_size_mm, **taken))

@@ -3,22 +3,45 @@
 The maker's service limits judge where the request gives them; else what shops use.
 """
 
+from collections.abc import Callable
 from dataclasses import replace
-from typing import Any
+from typing import Protocol, cast
 
 from ringland_service.core.calculations.cylinder.bore_checks import SETTLE_DIFFERENCE, SETTLE_SIZE
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.declare import Check
 from ringland_service.core.metrology.limits import LIMITS, Limit
 
-SURE = "new rings in a uncertain bore do not last: re-measure first"
+
+class Kept(Protocol):
+    """What the checks read of the question: the bore, and the limits of the request."""
+
+    bore_kind: str
+    cycle: str | None
+    nominal_bore_mm: float | None
+    bore_limit: Limit | None
+    out_of_round_limit: Limit | None
+    taper_pin_limit: Limit | None
+    taper_thrust_limit: Limit | None
+    clearance_limit: Limit | None
+    old_gap_limit: Limit | None
 
 
-def _most_bore(i: Any, _: Any) -> Limit | None:
+class Left(Protocol):
+    """What the checks read of the results."""
+
+    hone_removal_used_mm: float | None
+
+
+Limiting = Callable[[Kept, Left], Limit | None]
+SURE = "new rings in an uncertain bore do not last: re-measure first"
+
+
+def _most_bore(i: Kept, _: Left) -> Limit | None:
     if i.bore_limit is not None or i.nominal_bore_mm is None:
         return _high_of(i.bore_limit)
     row = LIMITS["bore_wear.used"]
-    return replace(row.limit(), high=i.nominal_bore_mm + row.high)
+    return replace(row.limit(), high=i.nominal_bore_mm + cast(float, row.high))
 
 
 def _high_of(limit: Limit | None) -> Limit | None:
@@ -26,7 +49,7 @@ def _high_of(limit: Limit | None) -> Limit | None:
     return None if limit is None or limit.high is None else replace(limit, low=None)
 
 
-def _most_out_of_round(i: Any, _: Any) -> Limit:
+def _most_out_of_round(i: Kept, _: Left) -> Limit:
     return _high_of(i.out_of_round_limit) or LIMITS["out_of_round.re_ring"].limit()
 
 
@@ -35,26 +58,26 @@ def _most_taper(limit: Limit | None, bore_kind: str) -> Limit:
     return _high_of(limit) or LIMITS[row].limit()
 
 
-def _most_clearance(i: Any, _: Any) -> Limit | None:
+def _most_clearance(i: Kept, _: Left) -> Limit | None:
     if i.clearance_limit is not None or i.cycle is None:
         return _high_of(i.clearance_limit)
     return LIMITS[f"piston_clearance.service.{i.cycle}"].limit()
 
 
-def _most_gap(i: Any, _: Any) -> Limit | None:
+def _most_gap(i: Kept, _: Left) -> Limit | None:
     if i.old_gap_limit is not None or i.nominal_bore_mm is None:
         return _high_of(i.old_gap_limit)
     return LIMITS["ring_gap.service"].limit(i.nominal_bore_mm)
 
 
-def _half_of_the_hone(_: Any, o: Any) -> Limit | None:
+def _half_of_the_hone(_: Kept, o: Left) -> Limit | None:
     source = "half of what the hone takes off the diameter"
     if o.hone_removal_used_mm is None:
         return None
     return Limit(None, o.hone_removal_used_mm / 2.0, "computed", source)
 
 
-def _check(name: str, value: str, words: str, settle: str, limit: Any) -> Check:
+def _check(name: str, value: str, words: str, settle: str, limit: Limiting) -> Check:
     return Check(name, value, words, settle, limit, inconclusive_fails=SURE)
 
 

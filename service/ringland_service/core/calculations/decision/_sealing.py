@@ -6,9 +6,10 @@ of the table of grades. A test that is missing or cannot be judged speaks neithe
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from typing import Any
+from typing import cast
 
 from ringland_service.core.calculations.decision._conditions import Condition, broken, holds
+from ringland_service.core.calculations.decision._decision_inputs import Inputs
 from ringland_service.core.calculations.decision._tested import LARGE, Heard, heard, leader
 from ringland_service.core.calculations.diagnosis.tables import SUSPECTS
 from ringland_service.core.calculations.engine_tests.leak_words import HEARD_AT
@@ -28,7 +29,7 @@ class Says:
 
     id: str
     when: Callable[[Heard], bool]
-    words: Callable[[Any], str]
+    words: Callable[[Inputs], str]
 
 
 def rings_lead(tests: Heard) -> bool:
@@ -59,7 +60,7 @@ SEALS = (
         lambda t: t.wet == "rings_not_shown" and t.leak in LARGE and t.elsewhere,
         lambda i: (
             f"{_excess(i)} (under 5 %, common practice) and {_leak(i)} that is heard elsewhere, at "
-            f"{HEARD_AT[i.heard_at]} (the leak-down after the work confirms it)"
+            f"{_place(i)} (the leak-down after the work confirms it)"
         ),
     ),
 )
@@ -67,10 +68,7 @@ AGAINST = (
     Says(
         "leak_down",
         lambda t: t.leak == "tear_down" and t.past_the_rings,
-        lambda i: (
-            f"{_leak(i)} ({_torn_down(i)}), heard at {HEARD_AT[i.heard_at]}: the air passes the "
-            "rings"
-        ),
+        lambda i: f"{_leak(i)} ({_torn_down(i)}), heard at {_place(i)}: the air passes the rings",
     ),
     Says(
         "wet_gain",
@@ -95,18 +93,23 @@ AGAINST = (
 )
 
 
-def _leak(i: Any) -> str:
-    if i.leak_pct is None:
-        return f"a leak-down graded {i.leak_grade.replace('_', ' ')}"
-    return f"a leak-down of {i.leak_pct:.1f} %"
+def _leak(i: Inputs) -> str:
+    if i.leak_pct is not None:
+        return f"a leak-down of {i.leak_pct:.1f} %"
+    return f"a leak-down graded {str(i.leak_grade).replace('_', ' ')}"
 
 
-def _serviceable(i: Any) -> str:
+# The sentences are asked for only where their condition has found the test told.
+def _place(i: Inputs) -> str:
+    return HEARD_AT[cast(str, i.heard_at)]
+
+
+def _serviceable(i: Inputs) -> str:
     scale = i.leak_grade is not None
     return OF_MAKER["serviceable"] if scale else "20 % or less, common practice"
 
 
-def _torn_down(i: Any) -> str:
+def _torn_down(i: Inputs) -> str:
     return OF_MAKER["tear_down"] if i.leak_grade is not None else "above 30 %, common practice"
 
 
@@ -116,19 +119,20 @@ OF_MAKER = {
 }
 
 
-def _excess(i: Any) -> str:
-    if i.excess_gain_pct < 0:
-        return f"no gain beyond the oil's own volume ({i.excess_gain_pct:.1f} %)"
-    return f"a gain of {i.excess_gain_pct:.1f} % beyond the oil's own volume"
+def _excess(i: Inputs) -> str:
+    excess = cast(float, i.excess_gain_pct)
+    if excess < 0:
+        return f"no gain beyond the oil's own volume ({excess:.1f} %)"
+    return f"a gain of {excess:.1f} % beyond the oil's own volume"
 
 
-def sealing(i: Any) -> str | None:
+def sealing(i: Inputs) -> str | None:
     """Return by what the tests show that the rings seal, in words; None where they do not."""
     tests = heard(i)
     return next((one.words(i) for one in SEALS if one.when(tests)), None)
 
 
-def stands_in(i: Any) -> Condition | None:
+def stands_in(i: Inputs) -> Condition | None:
     """Return what stands in for measurements that a piston left in its bore does not allow."""
     shown = sealing(i) if i.piston_stays_in else None
     if shown is None:
@@ -137,7 +141,7 @@ def stands_in(i: Any) -> Condition | None:
     return holds(f"{said} while the piston stays in")
 
 
-def speaks_against(i: Any) -> Iterator[Condition]:
+def speaks_against(i: Inputs) -> Iterator[Condition]:
     """Yield what the tests say against rings that stay in."""
     tests = heard(i)
     for one in AGAINST:

@@ -3,8 +3,8 @@
 On a job card these come from the parts that tested; on the decision's own route they are told.
 """
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from ringland_service.core.calculations.diagnosis.diagnosis_inputs import Inputs as Diagnosis
 from ringland_service.core.calculations.diagnosis.evidence_read import leak_word
@@ -15,6 +15,7 @@ from ringland_service.core.declare import (
     Rule,
     choice,
     field_like,
+    findings_so_far,
     number,
     record,
     records,
@@ -22,8 +23,8 @@ from ringland_service.core.declare import (
     usual_figures,
 )
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS
-from ringland_service.core.metrology.findings import all_pass, found
-from ringland_service.core.metrology.limits import GRADES
+from ringland_service.core.metrology.findings import Finding, all_pass, found
+from ringland_service.core.metrology.limits import GRADES, Grade
 from ringland_service.core.numbers import Number
 
 LARGE = ("worn", "tear_down")
@@ -67,6 +68,7 @@ class Tested:
     least_score: Number | None = field_like(Diagnosis, "least_score")
     least_lead: Number | None = field_like(Diagnosis, "least_lead")
     usual: bool = usual_figures()
+    findings: tuple[Finding, ...] = findings_so_far()
 
 
 RULES = (
@@ -100,6 +102,10 @@ class Heard:
     least_score: float | None
     least_lead: float | None
 
+    def score(self, suspect: str) -> float:
+        """Return a suspect's score; one that nothing spoke of stands at 0."""
+        return self.scores.get(suspect, 0.0)
+
     @property
     def past_the_rings(self) -> bool:
         """Whether the air is heard where it only comes past the rings."""
@@ -116,9 +122,9 @@ class Heard:
         return self.headline == REPEAT
 
 
-def heard(i: Any) -> Heard:
+def heard(i: Tested) -> Heard:
     """Return what the tests said."""
-    grades = GRADES if i.usual else {}
+    grades: Mapping[str, Grade] = GRADES if i.usual else {}
     # Common practice switched off, only a scale of the tester's maker still grades.
     word = leak_word(i) if i.usual or i.leak_grade is not None else None
     # What lets a sound cylinder leak too leaves a small leak standing, and no large one.
@@ -142,32 +148,29 @@ def heard(i: Any) -> Heard:
     )
 
 
-def _not_judged(i: Any, check: str) -> bool:
+def _not_judged(i: Tested, check: str) -> bool:
     """Return whether a verdict on a test was asked for and could not be passed."""
     return any(f.verdict not in (PASS, FAIL, CLOSE) for f in found(i.findings, check))
 
 
-def _word(grades: Any, name: str, value: Any) -> str | None:
+def _word(grades: Mapping[str, Grade], name: str, value: Number | None) -> str | None:
     return None if value is None or name not in grades else str(grades[name].word(value))
 
 
-def _figure(i: Any, name: str) -> float | None:
+def _figure(i: Tested, name: str) -> float | None:
     own = getattr(i, name)
     if own is not None:
         return float(own)
     return FIGURES[name].value if i.usual else None
 
 
-def leader(tests: Heard, among: Any, rivals: Any) -> str | None:
-    """Return who of ``among`` is a strong suspect and leads all ``rivals``, or None.
-
-    Suspects that nothing spoke of stand at 0.
-    """
-    best = max(among, key=lambda name: tests.scores.get(name, 0.0), default=None)
+def leader(tests: Heard, among: Sequence[str], rivals: Sequence[str]) -> str | None:
+    """Return who of ``among`` is a strong suspect and leads all ``rivals``, or None."""
+    best = max(among, key=tests.score, default=None)
     if best is None or tests.least_score is None or tests.least_lead is None:
         return None
-    score = tests.scores.get(best, 0.0)
-    next_ = max((tests.scores.get(name, 0.0) for name in rivals), default=0.0)
+    score = tests.score(best)
+    next_ = max((tests.score(name) for name in rivals), default=0.0)
     strong = _at_most(tests.least_score, score) and _at_most(tests.least_lead, score - next_)
     return best if strong else None
 

@@ -7,12 +7,11 @@ from ringland_service.core.calculations.cylinder.bore_told_twice import AGREEMEN
 from ringland_service.core.calculations.decision.cylinder_steps import GAP_AXES
 from ringland_service.core.calculations.diagnosis import complaints
 from ringland_service.core.calculations.engine_tests import agreements as tests
-from ringland_service.core.declare import Agreement
+from ringland_service.core.declare import Agreement, Known
 from ringland_service.core.declare.told_twice import (
     BORE_MM,
     GASKET_MM,
     ROUNDED_MM,
-    Known,
     Uncertainties,
     differ,
     same_figure,

@@ -5,7 +5,7 @@ hurts: there uncertainty counts as a fail.
 """
 
 from dataclasses import dataclass
-from typing import Any
+from typing import Protocol
 
 from ringland_service.core.declare import REQUIRED, number
 from ringland_service.core.metrology.conformity import at_most
@@ -69,6 +69,26 @@ def cheaper(expected: float, repair: float) -> str:
     return REPAIR
 
 
+class Costs(Protocol):
+    """The three costs, and whether the part's failure hurts."""
+
+    @property
+    def cost_of_reuse(self) -> Number:
+        """Cost of using the part again."""
+
+    @property
+    def cost_of_repair(self) -> Number:
+        """Cost of the repair or of a new part."""
+
+    @property
+    def cost_of_comeback(self) -> Number:
+        """Cost of a comeback when the part fails."""
+
+    @property
+    def failure_hurts(self) -> bool:
+        """Whether its failure can hurt someone."""
+
+
 @dataclass(frozen=True)
 class Weighed:
     """One part weighed: how likely it is beyond its limit, what reuse costs, which is cheaper."""
@@ -78,10 +98,10 @@ class Weighed:
     cheaper: str | None
 
 
-def weighed(costs: Any, within: Number) -> Weighed:
+def weighed(costs: Costs, within: Number) -> Weighed:
     """Weigh a part that is within its limit with that probability.
 
-    ``costs`` has the three costs, and whether the part's failure hurts: then no choice is named.
+    Where the part's failure hurts no choice is named.
     """
     lost = 1.0 - within
     expected = expected_cost(costs.cost_of_reuse, lost, costs.cost_of_comeback)

@@ -3,6 +3,7 @@
 from ringland_service.core.calculations.decision import cylinder_fields as fields
 from ringland_service.core.calculations.decision.agreements import AGREEMENTS
 from ringland_service.core.calculations.decision.cylinder_steps import STEPS, survey_readings
+from ringland_service.core.calculations.decision.repair_options import VERBS
 from ringland_service.core.declare import Composite, partial_record
 
 # A worn cylinder's example; a new fit would contradict it.
@@ -41,10 +42,10 @@ CALCULATION = Composite(
     number="section D",
     stage="decision",
     title="Decision for the cylinder",
-    summary="Leave it, hone and fit new rings, choose a piston, bore, plate, sleeve or replace: "
-    "the first way that stands, why each other way falls out, with its numbers, and what to "
-    "measure where it is open. A plated, chromed or bare silicon bore is never sent for boring; an "
-    "unknown bore gets no machining decision.",
+    summary=f"{', '.join(VERBS[:-1]).capitalize()} or {VERBS[-1]}: the first way that stands, why "
+    "each other way falls out, with its numbers, and what to measure where it is open. A plated, "
+    "chromed or bare silicon bore is never sent for boring; an unknown bore gets no machining "
+    "decision.",
     inputs=Inputs,
     steps=STEPS,
     derive=survey_readings,

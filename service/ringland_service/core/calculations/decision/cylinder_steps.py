@@ -1,7 +1,6 @@
 """The parts of a cylinder's decision, shared by the decision itself and by the job card."""
 
 from collections.abc import Callable, Mapping
-from typing import Any
 
 from ringland_service.core.calculations.cylinder import (
     bore_survey,
@@ -27,11 +26,10 @@ from ringland_service.core.calculations.machining import (
     oversize_choice,
 )
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
-from ringland_service.core.declare import Step
+from ringland_service.core.declare import Derived, Known, Step
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.engines.survey import same_depth
 
-Known = Mapping[str, Any]
 When = Callable[[Known], bool]
 FINISH, NEW_BORE = works.FINISH, works.NEW_BORE
 FINISH_MAX = ("bore_order.finish_high_mm",)
@@ -65,7 +63,7 @@ def _may_be_cleaned_up(known: Known) -> bool:
     return may_be_bored(known) and begun("bore_survey", "depth_mm")(known)
 
 
-def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
+def survey_readings(known: Known) -> Derived:
     """Return what the survey and the fit wanted tell besides: axes at the gap's depth, the middle.
 
     The old ring's gap was taken at some depth; where the survey has that depth, its two axes there
@@ -74,7 +72,7 @@ def survey_readings(known: Known) -> Mapping[str, tuple[Any, str]]:
     return {**_middle_of_fit(known), **_axes_at_the_gap(known)}
 
 
-def _middle_of_fit(known: Known) -> dict[str, tuple[Any, str]]:
+def _middle_of_fit(known: Known) -> Derived:
     fit = ("clearance_low_mm", "clearance_high_mm")
     if "clearance_target_mm" in known or not set(fit) <= known.keys():
         return {}
@@ -88,7 +86,7 @@ GAP_AXES = {
 }
 
 
-def _axes_at_the_gap(known: Known) -> dict[str, tuple[Any, str]]:
+def _axes_at_the_gap(known: Known) -> Derived:
     depth, survey = known.get("old_gap_depth_mm"), known.get("bore_survey")
     if depth is None or survey is None:
         return {}

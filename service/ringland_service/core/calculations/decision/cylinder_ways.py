@@ -1,139 +1,60 @@
-"""The decision for a cylinder: each way of mending it, whether it stands, and why.
+"""The decision for a cylinder: each repair option, whether it stands, and why.
 
 A part of the cylinder's decision and of the job card: it reads the verdicts of the parts before it.
 """
 
-from collections.abc import Callable, Sequence
-from typing import Any
+from collections.abc import Sequence
+from dataclasses import dataclass
 
 from ringland_service.core.calculations.decision import _fault_shown as fault
 from ringland_service.core.calculations.decision import _tested as tested
 from ringland_service.core.calculations.decision import damage as seen
-from ringland_service.core.calculations.decision import ways_cut as cut
-from ringland_service.core.calculations.decision import ways_kept as kept
 from ringland_service.core.calculations.decision._conditions import (
     FALLS_OUT,
     OPEN,
     STANDINGS,
     TAKEN,
-    Way,
-    first_left,
+    Assessment,
 )
-from ringland_service.core.calculations.machining.clean_up import Score
-from ringland_service.core.calculations.machining.oversize_choice import REASONS
+from ringland_service.core.calculations.decision._decision_inputs import Inputs as Inputs
+from ringland_service.core.calculations.decision.repair_options import (
+    DECISIONS,
+    FIND_OUT,
+    LABELS,
+    NOT_SETTLED,
+    NOUNS,
+    OPTIONS,
+    SHOP_WORK,
+    TAKEN_BY,
+    Cut,
+    RepairOption,
+)
 from ringland_service.core.declare import (
     Calculation,
     Notice,
     Rule,
     Want,
-    choice,
-    findings_so_far,
-    flag,
-    quantity,
     record,
-    records,
     result,
-    text,
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.engines.must_not import MUST_NOT
-from ringland_service.core.metrology.findings import Finding, all_pass, found
-from ringland_service.core.quantities import lengths
-from ringland_service.core.quantities import machining as sizes
+from ringland_service.core.metrology.findings import all_pass, found
 from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-WAYS: dict[str, str] = {
-    kept.LEAVE_ALONE: "leave it alone",
-    kept.HONE: "hone lightly and fit new rings",
-    kept.DEGLAZE: "deglaze by the plating maker's method and fit new rings; no stones",
-    kept.SELECT: "fit a piston chosen for the sound bore, with new rings",
-    cut.OVERBORE: "bore to an oversize piston",
-    cut.REPLATE: "have it plated again",
-    cut.SLEEVE: "fit a new sleeve",
-    cut.REPLACE: "replace the cylinder",
-}
 IRON = ("iron", "iron_sleeve_in_aluminium")
-NOT_SETTLED, FIND_OUT = "not_settled", "find_out_the_kind"
-DECISIONS: dict[str, str] = {
-    **WAYS,
-    NOT_SETTLED: "not settled: the first way that may do is still open",
-    FIND_OUT: "find out the kind of bore first; no machining decision before",
-}
-IN_ORDER: tuple[Callable[[Any], Way], ...] = (
-    kept.leave_alone,
-    kept.re_ring,
-    kept.select_piston,
-    cut.overbore,
-    cut.replate,
-    cut.sleeve,
-    cut.replace,
-)
-WORK_OF = {
-    kept.HONE: "light_hone",
-    cut.OVERBORE: "bore_and_hone",
-    cut.SLEEVE: "sleeve",
-    cut.REPLATE: "replate",
-}
-WORK = {
-    "light_hone": "light hone for new rings",
-    "bore_and_hone": "bore and hone to the piston",
-    "sleeve": "new sleeve",
-    "replate": "new plating",
-}
 FIND_OUT_HOW = (
     "find out the kind of bore: a magnet on the bore, the maker's sheet, a look at the top land "
     "above the ring travel"
 )
-ORDER = "the order of ways: leave alone, new rings, chosen piston, overbore, replate, sleeve"
-
-
-@record
-class Inputs(tested.Tested):
-    """What was seen of the cylinder, and what tests and the parts before found."""
-
-    bore_kind: str = choice("kind of bore", condition.BORE_KIND, example="iron_sleeve_in_aluminium")
-    damage: str | None = choice(
-        "worst damage found on the cylinder itself", seen.DAMAGE, example="none", default=None
-    )
-    surface: str | None = choice(
-        "look of the bore's surface", condition.SURFACE, example="scored", default=None
-    )
-    ridge: str | None = choice(
-        "ridge above the ring travel", seen.RIDGE, example="none", default=None
-    )
-    piston_stays_in: bool | None = flag(
-        "the pistons can stay in, their rings undisturbed", example=False, default=None
-    )
-    scores: tuple[Score, ...] | None = records(
-        Score, "scores, pits and seizure marks", most=20, default=None
-    )
-    survey_largest_mm: float | None = quantity(
-        lengths.BORE, "largest bore of the survey", example=68.094, default=None
-    )
-    clean_up_mm: float | None = quantity(sizes.CLEAN_UP, "clean-up diameter", default=None)
-    choice_reason: str | None = choice(
-        "why an oversize was chosen, or none",
-        REASONS,
-        example="smaller_do_not_clean_up",
-        default=None,
-    )
-    chosen: str | None = text("oversize piston chosen", example="+0.50 mm", default=None)
-    finish_high_mm: float | None = quantity(
-        lengths.BORE, "upper limit of the finish bore", example=68.501, default=None
-    )
-    gasket_bore_mm: float | None = quantity(
-        lengths.GASKET_BORE, "bore of the head gasket", default=None
-    )
-    best: str | None = text("piston that fits the sound bore best", example="C", default=None)
-    findings: tuple[Finding, ...] = findings_so_far()
 
 
 @record
 class WayRow:
-    """One way of mending the cylinder."""
+    """One repair option: ``way`` on the wire and on paper."""
 
-    way: str = result("the way", basis="as listed", source=COMMON, choices=WAYS)
+    way: str = result("the way", basis="as listed", source=COMMON, choices=LABELS)
     standing: str = result(
         "whether it is the way to go, possible, open, or falls out",
         basis="its conditions",
@@ -151,7 +72,7 @@ class Outputs:
 
     way: str = result(
         "what to do with the cylinder",
-        basis=f"the first way that stands, in {ORDER}, replace",
+        basis=f"the first way that stands, in the order of ways: {NOUNS}",
         source=COMMON,
         choices=DECISIONS,
     )
@@ -184,71 +105,90 @@ class Outputs:
         "work that goes to the machine shop",
         basis="follows from the decision",
         source=COMMON,
-        choices=WORK,
+        choices=SHOP_WORK,
         default=None,
     )
 
 
-def ways(inputs: Inputs) -> tuple[Way, ...]:
-    """Return every way in the order in which it is asked after."""
-    return tuple(way(inputs) for way in IN_ORDER)
+@dataclass(frozen=True)
+class Assessed:
+    """A repair option, and how it stands on this cylinder."""
+
+    option: RepairOption
+    found: Assessment
+
+    @property
+    def left(self) -> bool:
+        """Whether it does not fall out."""
+        return self.found.standing != FALLS_OUT
 
 
-def _decision(among: Sequence[Way]) -> tuple[str, str]:
-    """Return the decision and the line that says why; the other ways' reasons stand with them."""
-    first = first_left(among)
-    assert first is not None  # noqa: S101 - another cylinder is always left
-    if first.standing == OPEN:
-        return NOT_SETTLED, f"may be: {WAYS[first.name]}; open: {'; '.join(first.reasons)}"
-    return first.name, first.headline
+def assessed(inputs: Inputs) -> tuple[Assessed, ...]:
+    """Return every option that is asked of this kind of bore, in order."""
+    asked = (option for option in OPTIONS if inputs.bore_kind in option.asked_of)
+    return tuple(Assessed(option, option.assess(inputs)) for option in asked)
 
 
-def _row(way: Way, decision: str) -> WayRow:
-    standing = TAKEN if way.name == decision else way.standing
-    return WayRow(way=way.name, standing=standing, reasons=way.reasons)
+def _first_left(among: Sequence[Assessed]) -> Assessed:
+    """Return the first option that does not fall out; another cylinder is always left."""
+    return next(one for one in among if one.left)
+
+
+def _decision(first: Assessed) -> tuple[str, str]:
+    """Return the decision and the line that says why; the other options' reasons stand by them."""
+    option, found = first.option, first.found
+    if found.standing == OPEN:
+        return NOT_SETTLED, f"may be: {option.label}; open: {'; '.join(found.reasons)}"
+    return option.name, found.headline
+
+
+def _row(one: Assessed, decision: str) -> WayRow:
+    standing = TAKEN if one.option.name == decision else one.found.standing
+    return WayRow(way=one.option.name, standing=standing, reasons=one.found.reasons)
 
 
 def compute(inputs: Inputs) -> Outputs:
-    """Ask each way after its conditions, and take the first that stands."""
+    """Ask each option after its conditions, and take the first that stands."""
     if inputs.bore_kind == UNKNOWN:
         return _find_out()
-    among = ways(inputs)
-    decision, reason = _decision(among)
-    shown, would_show = _fault(inputs, among)
+    among = assessed(inputs)
+    first = _first_left(among)
+    decision, reason = _decision(first)
+    # Where nothing may have to be mended there is no fault to be shown.
+    shown, would_show = fault.fault_shown(inputs) if first.option.mends else (None, None)
+    taken = TAKEN_BY[decision]
     return Outputs(
         way=decision,
         reason=reason,
         fault_shown=shown,
         would_show=would_show,
-        ways=tuple(_row(way, decision) for way in among),
+        ways=tuple(_row(one, decision) for one in among),
         must_not=MUST_NOT[inputs.bore_kind],
-        work=WORK_OF.get(decision),
+        work=None if taken is None else taken.shop_work,
     )
 
 
-def _fault(inputs: Inputs, among: Sequence[Way]) -> tuple[str | None, str | None]:
-    """Return whether the fault is shown, and what would; neither where nothing may be mended."""
-    first = first_left(among)
-    if first is None or first.name == kept.LEAVE_ALONE:
-        return None, None
-    return fault.fault_shown(inputs)
-
-
 def _find_out() -> Outputs:
-    open_ = tuple(WayRow(way=way, standing=OPEN, reasons=(FIND_OUT_HOW,)) for way in WAYS)
+    open_ = tuple(WayRow(way=token, standing=OPEN, reasons=(FIND_OUT_HOW,)) for token in LABELS)
     return Outputs(way=FIND_OUT, reason=FIND_OUT_HOW, ways=open_, must_not=MUST_NOT[UNKNOWN])
 
 
 def wanted(inputs: Inputs, _: Outputs) -> tuple[Want, ...]:
-    """Return what would settle the decision, or change it: of the ways down to the one taken."""
+    """Return what would settle the decision, or change it: of the options down to the one taken."""
     if inputs.bore_kind == UNKNOWN:
         return (Want(FIND_OUT_HOW, (("bore_kind",),)),)
     wants: list[Want] = []
-    for way in ways(inputs):
-        wants += way.wants
-        if way.standing != FALLS_OUT:
+    for one in assessed(inputs):
+        wants += one.found.wants
+        if one.left:
             break
     return tuple(dict.fromkeys(wants))
+
+
+def _cut_on_a_close_margin(inputs: Inputs, outputs: Outputs) -> bool:
+    taken = TAKEN_BY[outputs.way]
+    to_oversize = taken is not None and taken.cuts is Cut.OVERSIZE
+    return to_oversize and _margin_in_uncertainty(inputs)
 
 
 def _margin_in_uncertainty(inputs: Inputs) -> bool:
@@ -291,7 +231,7 @@ CALCULATION = Calculation(
         Notice(
             "centring_cut_first",
             "ways",
-            lambda i, o: o.way == cut.OVERBORE and _margin_in_uncertainty(i),
+            _cut_on_a_close_margin,
             "a margin is smaller than its uncertainty: order a measuring cut first (cut, measure, "
             "tell "
             "us before the next cut)",

@@ -5,14 +5,11 @@ engine. Readings that cannot be true of one engine are no such case: they are re
 """
 
 from collections.abc import Mapping
-from typing import Any
 
-from ringland_service.core.calculations.decision import ways_cut as cut
-from ringland_service.core.calculations.decision import ways_kept as kept
-from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
+from ringland_service.core.calculations.decision.repair_options import DECISIONS, TAKEN_BY, Cut
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
+from ringland_service.core.declare import Known
 
-Known = Mapping[str, Any]
 # Nothing after the decision rests on these where no new bore is cut.
 OF_A_NEW_BORE = (
     "new_bore_mm",
@@ -20,22 +17,25 @@ OF_A_NEW_BORE = (
     "oversize_choice.chosen_piston_mm",
     "oversize_choice.chosen_finish_mm",
 )
-# A bore of another metal or plating is cut to a new size after these.
-NEW_BORE_AFTER = (cut.REPLATE, cut.SLEEVE)
-NO_NEW_BORE = (kept.LEAVE_ALONE, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 
 
 def never_bored(known: Known) -> str:
     """Return why this bore is not bored or honed, where it is of such a kind."""
-    return NEVER_BORED.get(known.get("bore_kind", ""), ("",))[0]
+    kind = known.get("bore_kind")
+    return NEVER_BORED[kind][0] if kind in NEVER_BORED else ""
 
 
 def of_the_decision(known: Known) -> Mapping[str, str]:
-    """Return the names that no part rests on once the cylinder is decided on, each with why."""
+    """Return the names that no part rests on once the cylinder is decided on, each with why.
+
+    New metal or plating is cut to a new size whatever the bore was.
+    """
     decision = known.get("cylinder_decision.way")
-    if decision in NEW_BORE_AFTER or "returned_readings_mm" in known:
+    option = None if decision is None else TAKEN_BY[decision]
+    cuts = None if option is None else option.cuts
+    if cuts is Cut.NEW_SURFACE or "returned_readings_mm" in known:
         return {}
     why = never_bored(known)
-    if decision in NO_NEW_BORE:
-        why = why or f"no new bore is cut; the decision is: {DECISIONS[decision]}"
+    if decision is not None and cuts is Cut.NOTHING:
+        why = why or f"{cuts.value}; the decision is: {DECISIONS[decision]}"
     return dict.fromkeys(OF_A_NEW_BORE, why) if why else {}

@@ -1,8 +1,7 @@
 """Complaints that an engine cannot have: those of another cycle, valve gear, cooling or kind."""
 
 from ringland_service.core.calculations.diagnosis.tables import COMPLAINTS
-from ringland_service.core.declare import Rule
-from ringland_service.core.declare.told_twice import Known
+from ringland_service.core.declare import Known, Rule
 from ringland_service.core.engines.condition import VALVE_GEAR_OF
 from ringland_service.core.engines.materials import UNKNOWN
 

@@ -5,10 +5,9 @@ both together, or within the least difference that its readings can show where n
 (common practice, no source). Choices agree exactly.
 """
 
-from ringland_service.core.declare import Agreement
+from ringland_service.core.declare import Agreement, Known
 from ringland_service.core.declare.told_twice import (
     SHARE,
-    Known,
     Uncertainties,
     differ,
     of_one_engine,

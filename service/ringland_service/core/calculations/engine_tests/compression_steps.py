@@ -16,8 +16,7 @@ from ringland_service.core.calculations.geometry import (
     dynamic_ratio,
     port_timing,
 )
-from ringland_service.core.declare import Step
-from ringland_service.core.declare.told_twice import Known
+from ringland_service.core.declare import Known, Step
 
 EXPECTED = ("expected_kpa", "cranking_pressure.mid_kpa")
 PORTS_CLOSE = "a two-stroke has no intake valve that closes: its trapped ratio stands in its place"

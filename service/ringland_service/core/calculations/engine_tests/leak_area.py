@@ -195,16 +195,14 @@ def _on_other(
     restrictor, supply = inputs.other_restrictor_mm, inputs.other_supply_pressure_kpa
     if restrictor is None and supply is None:
         return None, None, None
+    restrictor = inputs.restrictor_mm if restrictor is None else restrictor
+    supply = inputs.supply_pressure_kpa if supply is None else supply
     share = inputs.coefficient_uncertainty_pct / 100
+    # Any of these may be a column by itself: a row of each hole for every row of the tester.
+    hole, share, restrictor, supply, air = np.broadcast_arrays(area, share, restrictor, supply, air)
     # The three together: the solution's steps cost the same for one hole as for many.
-    holes = np.stack(np.broadcast_arrays(area * (1 - share), area, area * (1 + share)))
-    read = leak.leak_percent_on_tester(
-        holes,
-        inputs.restrictor_mm if restrictor is None else restrictor,
-        inputs.supply_pressure_kpa if supply is None else supply,
-        air,
-    )
-    low, middle, high = np.asarray(read)
+    holes = np.stack([hole * (1 - share), hole, hole * (1 + share)])
+    low, middle, high = np.asarray(leak.leak_percent_on_tester(holes, restrictor, supply, air))
     return low, middle, high
 
 

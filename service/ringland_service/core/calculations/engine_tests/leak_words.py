@@ -38,13 +38,14 @@ LEAK_PATH = {
     "joint_or_adaptor": "to the outside, by the joint, a stud or the adaptor's own thread",
     "not_heard": "none heard: the joints soaped, the cap off, listen again",
 }
-_ANY_ENGINE = {
+_ANY_ENGINE: dict[str, str | None] = {
     "radiator": "gasket_or_crack_to_coolant",
     "neighbour_plug_hole": "gasket_to_neighbour",
     "head_joint": "joint_or_adaptor",
     "nowhere": "not_heard",
 }
-PATH_OF = {
+# None where the engine has no such place, or nobody said of which cycle it is.
+PATH_OF: dict[str | None, dict[str, str | None]] = {
     "four_stroke": {
         "oil_filler_or_breather": "rings_or_piston",
         "exhaust": "exhaust_valve",
@@ -52,12 +53,18 @@ PATH_OF = {
         **_ANY_ENGINE,
     },
     "two_stroke": {
+        "oil_filler_or_breather": None,
         "exhaust": "past_rings_to_the_port",
         "intake": "rings_or_reeds",
         **_ANY_ENGINE,
     },
     # A two-stroke's crankcase has neither oil filler nor breather.
-    None: {"oil_filler_or_breather": "rings_or_piston", **_ANY_ENGINE},
+    None: {
+        "oil_filler_or_breather": "rings_or_piston",
+        "exhaust": None,
+        "intake": None,
+        **_ANY_ENGINE,
+    },
 }
 
 YES, UPPER_BOUND = "yes", "upper_bound"
@@ -88,7 +95,7 @@ def leak_path(inputs: Listened) -> str | None:
     """Return where the air goes, or None where the place or the engine does not say."""
     if inputs.heard_at is None:
         return None
-    return PATH_OF[inputs.cycle].get(inputs.heard_at)
+    return PATH_OF[inputs.cycle][inputs.heard_at]
 
 
 def gradeable(inputs: LeakTest, leak_pct: float) -> str:

@@ -20,7 +20,7 @@ class Ratio(Protocol):
     @property
     def compression_ratio(self) -> Number: ...
     @property
-    def gasket_cc(self) -> Number | None: ...
+    def gasket_volume_cc(self) -> Number | None: ...
     @property
     def ways_apart_pct(self) -> Number | None: ...
 
@@ -56,7 +56,9 @@ def _parts_inside_fill(inputs: Inputs, _: object) -> bool:
 
 
 def _flat_crown(inputs: Inputs, outputs: Ratio) -> bool:
-    return outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
+    return (
+        outputs.gasket_volume_cc is not None and inputs.dome_cc is None and inputs.dish_cc is None
+    )
 
 
 def _no_crevice(inputs: Inputs, outputs: Ratio) -> bool:

@@ -33,7 +33,7 @@ class Candidate:
 
     gasket_mm: float
     squish_mm: float
-    less_doubt_mm: float
+    less_uncertainty_mm: float
     outcome: str
 
 

@@ -6,12 +6,10 @@ the part ``overbore_ratio``; the parts that tell of one work each show that rati
 
 from collections.abc import Mapping
 
-from ringland_service.core.declare.told_twice import Known
+from ringland_service.core.declare import Derived, Known
 from ringland_service.core.metrology.conformity import CLOSE, FAIL, at_most
 from ringland_service.core.numbers import Number
 
-# A value that follows from others, and the one whose uncertainty it has.
-Derived = Mapping[str, tuple[Number, str]]
 FINISH = "oversize_choice.chosen_finish_mm"
 NEW_BORE = ("new_bore_mm", FINISH)
 JOINT, PORTS = "overbore_ratio", "port_timing_after"

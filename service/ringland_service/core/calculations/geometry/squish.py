@@ -34,11 +34,11 @@ def compute(inputs: Inputs) -> Outputs:
         gasket_wanted_mm=gaskets.gasket_wanted_mm(inputs),
         gaskets_mm=tuple(one.gasket_mm for one in among) or None,
         squish_afters_mm=tuple(one.squish_mm for one in among) or None,
-        less_uncertainty_afters_mm=tuple(one.less_doubt_mm for one in among) or None,
+        less_uncertainty_afters_mm=tuple(one.less_uncertainty_mm for one in among) or None,
         outcomes=tuple(one.outcome for one in among) or None,
         reason=gaskets.reason(inputs, inputs.chosen),
         nearest_gasket_mm=among[nearest[0]].gasket_mm if nearest else None,
-        nearest_less_uncertainty_mm=among[nearest[0]].less_doubt_mm if nearest else None,
+        nearest_less_uncertainty_mm=among[nearest[0]].less_uncertainty_mm if nearest else None,
     )
     return _with_chosen(inputs, _with_band(inputs, found))
 
@@ -73,7 +73,7 @@ def _with_chosen(i: Inputs, found: Outputs) -> Outputs:
         thinner_by_mm=thinner,
         squish_after_mm=chosen.squish_mm,
         smallest_after_mm=found.smallest_squish_mm - thinner,
-        after_less_uncertainty_mm=chosen.less_doubt_mm,
+        after_less_uncertainty_mm=chosen.less_uncertainty_mm,
         **dataclasses.asdict(after(i, thinner)),
     )
 

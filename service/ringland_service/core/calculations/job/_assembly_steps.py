@@ -1,8 +1,5 @@
 """The parts of a job that follow the decision: the engine after, assembly, running in, price."""
 
-from collections.abc import Mapping
-from typing import Any
-
 from ringland_service.core.calculations.assembly import (
     estimate,
     fastener_order,
@@ -29,9 +26,9 @@ from ringland_service.core.calculations.job import (
 )
 from ringland_service.core.calculations.machining import crosshatch, sleeve_fit
 from ringland_service.core.calculations.order_card import order_card
-from ringland_service.core.declare import Step, Way
+from ringland_service.core.calculations.order_card.order_choices import BORE_AND_HONE, SLEEVE
+from ringland_service.core.declare import Known, Step, Way
 
-Known = Mapping[str, Any]
 DECISION = "cylinder_decision.way"
 NO_PREMIX = "oil goes into the fuel of a two-stroke; this engine is a four-stroke"
 PISTON = ("oversize_choice.chosen", "piston_selection.best")
@@ -161,12 +158,12 @@ ENGINE_AFTER = (
 def _ordered(known: Known) -> bool:
     """Return whether work goes to the machine shop; a sleeve only once its fit is worked out."""
     work = known.get("cylinder_decision.work")
-    return work is not None and (work != "sleeve" or "sleeve_fit.interference_mm" in known)
+    return work is not None and (work != SLEEVE or "sleeve_fit.interference_mm" in known)
 
 
 def _order_needs(known: Known) -> tuple[tuple[Way, ...], ...]:
     """Return what an order states of this work: it is open without, and the card stands."""
-    bored = known["cylinder_decision.work"] == "bore_and_hone"
+    bored = known["cylinder_decision.work"] == BORE_AND_HONE
     fit: tuple[tuple[Way, ...], ...] = ((("clearance_low_mm", "clearance_high_mm"),),)
     piston: tuple[tuple[Way, ...], ...] = ((("piston_size_mm",),),)
     return (*(fit if bored else ()), *(piston if bored or "piston_mark" in known else ()))

@@ -4,8 +4,7 @@ A part of the job card. A new top end dies of the old one's illness where its ca
 """
 
 from ringland_service.core.calculations.decision import damage as seen
-from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
-from ringland_service.core.calculations.decision.ways_kept import LEAVE_ALONE
+from ringland_service.core.calculations.decision.repair_options import DECISIONS, EXAMPLE, TAKEN_BY
 from ringland_service.core.declare import Calculation, choice, record, result
 from ringland_service.core.engines import condition
 from ringland_service.core.tables.sources import NO_SOURCE as TRADE
@@ -46,7 +45,7 @@ THREADS = (
 class Inputs:
     """The decision, the engine's cycle, and what the bore looked like."""
 
-    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example=EXAMPLE)
     cycle: str | None = choice("cycle", condition.CYCLE, example="four_stroke", default=None)
     surface: str | None = choice(
         "look of the bore's surface", condition.SURFACE, example="scored", default=None
@@ -80,7 +79,8 @@ def _of_cycle(cycle: str | None) -> tuple[str, ...]:
 
 
 def _head(inputs: Inputs) -> tuple[str, ...]:
-    if inputs.way == LEAVE_ALONE:
+    option = TAKEN_BY[inputs.way]
+    if option is not None and not option.mends:
         return ()
     return PORTS_HEAD if inputs.cycle == "two_stroke" else HEAD
 

@@ -1,6 +1,5 @@
 """The job card: whatever is known of a job, worked out as far as it goes."""
 
-from collections.abc import Mapping
 from typing import Any
 
 from ringland_service.core.calculations.decision import cylinder_steps as cylinder
@@ -13,7 +12,7 @@ from ringland_service.core.calculations.job import _test_sections as tests
 from ringland_service.core.calculations.job import _test_steps as test_steps
 from ringland_service.core.calculations.job import _work_sections as work
 from ringland_service.core.calculations.job._agreements import AGREEMENTS
-from ringland_service.core.declare import Composite, record, section
+from ringland_service.core.declare import Composite, Derived, Known, record, section
 
 
 @record
@@ -51,7 +50,7 @@ class Inputs:
     price: Any = section(work.Price, "prices")
 
 
-def _derived(known: Mapping[str, Any]) -> Mapping[str, tuple[Any, str]]:
+def _derived(known: Known) -> Derived:
     return {**compression.last_reading(known), **cylinder.survey_readings(known)}
 
 

@@ -1,28 +1,19 @@
 """What must be ordered, by the decision for the cylinder. A part of the job card."""
 
-from ringland_service.core.calculations.assembly.parts_of_work import ALWAYS_NEW, PARTS_OF
-from ringland_service.core.calculations.decision import ways_cut as cut
-from ringland_service.core.calculations.decision import ways_kept as kept
-from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
+from ringland_service.core.calculations.assembly.parts_of_work import ALWAYS_NEW, ONE_EACH, PARTS_OF
+from ringland_service.core.calculations.decision.repair_options import (
+    DECISIONS,
+    EXAMPLE,
+    OUTSIDE_ONE_EACH,
+    TAKEN_BY,
+    Cut,
+    RepairOption,
+)
 from ringland_service.core.declare import Calculation, choice, count, record, result, text
 from ringland_service.core.tables.sources import NO_SOURCE as TRADE
 
-WORK_OF = {
-    kept.HONE: "re_ring",
-    kept.DEGLAZE: "re_ring",
-    kept.SELECT: "plated_cylinder",
-    cut.OVERBORE: "overbore",
-    cut.SLEEVE: "overbore",
-    cut.REPLATE: "plated_cylinder",
-    cut.REPLACE: "overbore",
-}
-FROM_OUTSIDE = {
-    cut.SLEEVE: "sleeve",
-    cut.REPLATE: "plating, to standard or repair size",
-    cut.REPLACE: "cylinder",
-}
-ONE_EACH = ("piston", "graded piston", "rings", "ring set", "pin", "sleeve", "cylinder")
 WITH_PISTON = ("piston", "graded piston")
+RINGS = ("rings", "ring set")
 # Two clips hold a pin.
 CLIPS = 2
 
@@ -31,7 +22,7 @@ CLIPS = 2
 class Inputs:
     """The decision, the piston that it rests on, and the number of cylinders."""
 
-    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example=EXAMPLE)
     piston: str | None = text("piston decided on", example="+0.50 mm", longest=40, default=None)
     cylinder_count: int | None = count(
         "number of cylinders", low=1, high=16, example=1, default=None
@@ -39,7 +30,7 @@ class Inputs:
 
 
 @record
-class Part:
+class PartToOrder:
     """One line of the list."""
 
     part: str = result("what to order", basis="the decision", source=TRADE)
@@ -53,8 +44,8 @@ class Part:
 class Outputs:
     """The list, and what is new at every job."""
 
-    parts: tuple[Part, ...] = result(
-        "parts that the decision asks for", basis="the decision", source=TRADE, record=Part
+    parts: tuple[PartToOrder, ...] = result(
+        "parts that the decision asks for", basis="the decision", source=TRADE, record=PartToOrder
     )
     always_new: tuple[str, ...] = result(
         "new at every job, whatever the decision", basis="list of the trade", source=TRADE
@@ -66,25 +57,29 @@ def _pieces(part: str, cylinders: int | None) -> int | None:
         return None
     if part == "circlips":
         return CLIPS * cylinders
-    return cylinders if part in ONE_EACH else None
+    return cylinders if part in (*ONE_EACH, *OUTSIDE_ONE_EACH) else None
 
 
-def _part(part: str, inputs: Inputs) -> Part:
+def _part(part: str, option: RepairOption, inputs: Inputs) -> PartToOrder:
     mark = inputs.piston if part in WITH_PISTON else None
     words = f"{part} {mark}" if mark else part
-    why = DECISIONS[inputs.way]
-    if part in ("rings", "ring set") and inputs.way == cut.OVERBORE:
+    why = option.label
+    if part in RINGS and option.cuts is Cut.OVERSIZE:
         words, why = f"{part} of the same oversize", "rings must match the oversize"
-    return Part(part=words, why=why, pieces=_pieces(part, inputs.cylinder_count))
+    return PartToOrder(part=words, why=why, pieces=_pieces(part, inputs.cylinder_count))
+
+
+def _names(option: RepairOption) -> tuple[str, ...]:
+    """Return what an option needs: from outside first, then the parts that usually go with it."""
+    outside = () if option.outside is None else (option.outside.part,)
+    return outside + (() if option.usual_parts is None else PARTS_OF[option.usual_parts])
 
 
 def compute(inputs: Inputs) -> Outputs:
-    """Return the parts of the decision."""
-    work = WORK_OF.get(inputs.way)
-    names = PARTS_OF[work] if work else ()
-    outside = FROM_OUTSIDE.get(inputs.way)
-    names = (outside, *names) if outside else names
-    return Outputs(parts=tuple(_part(name, inputs) for name in names), always_new=ALWAYS_NEW)
+    """Return the parts of the decision; none is ordered before an option is taken."""
+    option = TAKEN_BY[inputs.way]
+    parts = [] if option is None else [_part(name, option, inputs) for name in _names(option)]
+    return Outputs(parts=tuple(parts), always_new=ALWAYS_NEW)
 
 
 CALCULATION = Calculation(

@@ -4,9 +4,12 @@ from collections.abc import Iterator
 
 from ringland_service.core.calculations.cylinder import ring_gap
 from ringland_service.core.calculations.cylinder.ring_checks import SECOND, TOP, usual_range
-from ringland_service.core.calculations.decision import ways_cut as cut
-from ringland_service.core.calculations.decision import ways_kept as kept
-from ringland_service.core.calculations.decision.cylinder_ways import DECISIONS
+from ringland_service.core.calculations.decision.repair_options import (
+    DECISIONS,
+    EXAMPLE,
+    TAKEN_BY,
+    Cut,
+)
 from ringland_service.core.declare import (
     Calculation,
     choice,
@@ -23,8 +26,6 @@ from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
 from ringland_service.core.tables.sources import NO_SOURCE as COMMON
 
-MACHINED = (cut.OVERBORE, cut.SLEEVE, cut.REPLATE)
-NEW_RINGS = (*MACHINED, kept.HONE, kept.DEGLAZE, kept.SELECT, cut.REPLACE)
 FORM = "difference of two diameters, at the depths of the order"
 
 
@@ -32,7 +33,7 @@ FORM = "difference of two diameters, at the depths of the order"
 class Inputs:
     """The decision, the sizes ordered, and the maker's limits on what comes back."""
 
-    way: str = choice("decision for the cylinder", DECISIONS, example="overbore")
+    way: str = choice("decision for the cylinder", DECISIONS, example=EXAMPLE)
     finish_low_mm: float | None = quantity(
         lengths.BORE, "lower limit of the finish bore", example=68.491, default=None
     )
@@ -107,14 +108,17 @@ def _of(what: str, limit: Limit) -> Value:
 
 
 def _ordered(i: Inputs) -> Iterator[Value]:
-    if i.finish_low_mm is not None and i.way in MACHINED:
+    option = TAKEN_BY[i.way]
+    if option is None:
+        return
+    if i.finish_low_mm is not None and option.cuts is not Cut.NOTHING:
         yield Value(
             what="finish bore at 20 °C, both axes at each depth of the order",
             standing="computed",
             low_mm=i.finish_low_mm,
             high_mm=i.finish_high_mm,
         )
-    if i.clearance_low_mm is not None and i.way in NEW_RINGS and i.way != kept.HONE:
+    if i.clearance_low_mm is not None and option.new_fit:
         yield Value(
             what="piston clearance in the finished bore, diametral",
             standing="maker",
@@ -125,11 +129,14 @@ def _ordered(i: Inputs) -> Iterator[Value]:
 
 def _limits(i: Inputs) -> Iterator[tuple[str, Limit | None, Limit | None]]:
     """Yield what is read, the request's limit, and the one that shops keep."""
-    if i.way in MACHINED:
+    option = TAKEN_BY[i.way]
+    if option is None:
+        return
+    if option.cuts is not Cut.NOTHING:
         out_of_round, taper = LIMITS["returned.out_of_round"], LIMITS["returned.taper"]
         yield f"out-of-round, {FORM}", i.out_of_round, out_of_round.limit()
         yield f"taper, {FORM}", i.taper, taper.limit()
-    if i.way in NEW_RINGS:
+    if option.new_rings:
         top, second = _range(TOP, i.top_factor, i), _range(SECOND, i.second_factor, i)
         yield "gap of the new top ring, in its bore", i.top_gap, top
         yield "gap of the new second ring, in its bore", i.second_gap, second

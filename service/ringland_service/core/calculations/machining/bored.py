@@ -20,7 +20,7 @@ NEVER_BORED: dict[str, tuple[str, str]] = {
         "or replace",
     ),
 }
-UNKNOWN = (
+KIND_NOT_KNOWN = (
     "no machining decision while the kind of bore is not known",
     "find out: a magnet on the bore, the maker's sheet, a look above the top ring's travel",
 )
@@ -31,4 +31,4 @@ def _rule(kind: str, message: str, right: str) -> Rule:
 
 
 NEVER_BORED_RULES = tuple(_rule(kind, *words) for kind, words in NEVER_BORED.items())
-BORED_RULES = (*NEVER_BORED_RULES, _rule("unknown", *UNKNOWN))
+BORED_RULES = (*NEVER_BORED_RULES, _rule("unknown", *KIND_NOT_KNOWN))

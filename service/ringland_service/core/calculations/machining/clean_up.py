@@ -1,6 +1,6 @@
 """C39: the smallest diameter that cuts all wear and scores out of a bore."""
 
-from typing import Any
+from collections.abc import Callable
 
 from ringland_service.core.declare import (
     Calculation,
@@ -14,6 +14,7 @@ from ringland_service.core.declare import (
     records,
     result,
 )
+from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import machining
 from ringland_service.core.metrology.conformity import beyond
 from ringland_service.core.quantities import lengths
@@ -21,10 +22,11 @@ from ringland_service.core.quantities import machining as sizes
 from ringland_service.core.tables.sources import NO_SOURCE
 
 PLANE = "plane geometry"
+WORN, OPPOSITE = "worn_side", "opposite"
 SIDES = {
-    "worn_side": "on the side that wore most",
-    "opposite": "opposite the side that wore most",
-    "unknown": "not known: the larger share of the wear is used",
+    WORN: "on the side that wore most",
+    OPPOSITE: "opposite the side that wore most",
+    UNKNOWN: "not known: the larger share of the wear is used",
 }
 GOVERNED_BY = {
     "largest_bore": "the largest bore, its wear even all round",
@@ -51,7 +53,7 @@ class Score:
         lengths.DEPTH, "where the score lies, below the deck", default=None
     )
     side: str = choice(
-        "side of the bore that the score is on", SIDES, example="worn_side", default="unknown"
+        "side of the bore that the score is on", SIDES, example=WORN, default=UNKNOWN
     )
 
 
@@ -141,8 +143,9 @@ class Outputs:
 def _share_of(side: str, worn_share: float) -> float:
     """Return the share of the wear on a score's side."""
     opposite = 1.0 - worn_share
-    shares = {"worn_side": worn_share, "opposite": opposite}
-    return shares.get(side, max(worn_share, opposite))
+    # Where the side is not known the larger share is the safe one.
+    shares = {WORN: worn_share, OPPOSITE: opposite, UNKNOWN: max(worn_share, opposite)}
+    return shares[side]
 
 
 def _score_clean_up_mm(reference_mm: float, score: Score, worn_share: float) -> float:
@@ -173,7 +176,7 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _any_score(i: Any, holds: Any) -> bool:
+def _any_score(i: Inputs, holds: Callable[[Score], object]) -> bool:
     return any(holds(score) for score in i.scores or ())
 
 
@@ -226,7 +229,7 @@ CALCULATION = Calculation(
         Notice(
             "score_side_unknown",
             "scores",
-            lambda i, _: _any_score(i, lambda s: s.side == "unknown"),
+            lambda i, _: _any_score(i, lambda s: s.side == UNKNOWN),
             "a score's side is not known: the larger share of the wear was put on it",
         ),
         Notice(

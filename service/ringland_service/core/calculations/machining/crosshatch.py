@@ -1,7 +1,5 @@
 """C43: the angle of the lines that a hone leaves."""
 
-from typing import Any
-
 from ringland_service.core.calculations.machining.bored import NEVER_BORED_RULES
 from ringland_service.core.declare import (
     Calculation,
@@ -155,7 +153,7 @@ def _window(inputs: Inputs, _: Outputs) -> Limit | None:
     return None if inputs.cycle is None else LIMITS[f"crosshatch.{inputs.cycle}"].limit()
 
 
-def _steep(_: Any, o: Any) -> Any:
+def _steep(_: object, o: Outputs) -> object:
     at_mid = o.included_angle_at_mid_stroke_deg
     return False if at_mid is None else at_mid > STEEPEST_DEG
 

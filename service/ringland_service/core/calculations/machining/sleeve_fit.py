@@ -1,7 +1,7 @@
 """C44: interference of a sleeve in its cylinder, and how hot the cylinder must be to take it."""
 
+from collections.abc import Callable
 from dataclasses import replace
-from typing import Any
 
 from ringland_service.core.declare import (
     Calculation,
@@ -179,7 +179,7 @@ def _fit(inputs: Inputs, outputs: Outputs) -> Limit | None:
     return limit
 
 
-def _unusual(side: int) -> Any:
+def _unusual(side: int) -> Callable[[object, Outputs], object]:
     if side == 0:
         return lambda _, o: o.interference_share < USUAL_SHARE[0]
     return lambda _, o: o.interference_share > USUAL_SHARE[1]

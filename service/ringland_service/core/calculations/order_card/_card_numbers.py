@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ringland_service.core.calculations.order_card._order_words import MM_PER_INCH
 
@@ -76,6 +76,7 @@ UNIT = re.compile(
     + rf"|(?P<other>{OTHER_UNITS}))",
     re.IGNORECASE,
 )
+UNIT_OF_GROUP = {**{f"u{k}": name for k, name in enumerate(LENGTH_UNITS)}, "other": "other"}
 LINK = re.compile(
     r"\s*(?:,\s*(?:and|or)?|to|and|or|through|up\s+to|-|±|\+/-|\+-|/|x|\.\.\.?|…)\s*", re.IGNORECASE
 )
@@ -86,7 +87,7 @@ PRICED = re.compile(
 
 
 @dataclass(frozen=True)
-class Figure:
+class WrittenNumber:
     """A number on the card. ``end`` is behind its own unit, where it has one.
 
     ``unit`` is a key of ``MM``, ``other``, or empty; ``linked`` says that the next number belongs
@@ -122,35 +123,35 @@ def masked(text: str) -> str:
     return NO_SIZE.sub(lambda found: " " * len(found.group()), text)
 
 
-def figures(text: str) -> tuple[Figure, ...]:
+def figures(text: str) -> tuple[WrittenNumber, ...]:
     """Return the numbers of a tidied text in order, without dates, threads and references."""
     seen = list(_seen(masked(text)))
-    found: list[Figure] = []
+    found: list[WrittenNumber] = []
     after = ""
     for k in range(len(seen) - 1, -1, -1):
         one = seen[k]
         linked = k + 1 < len(seen) and _linked(text, one, seen[k + 1])
         unit = one.unit or (after if linked else "")
         after = unit
-        found.append(Figure(one.start, one.stop, one.end, one.written, one.value, unit, linked))
+        found.append(replace(one, unit=unit, linked=linked))
     return tuple(reversed(found))
 
 
-def _seen(text: str) -> Iterator[Figure]:
+def _seen(text: str) -> Iterator[WrittenNumber]:
     for number in NUMBER.finditer(text):
         unit = UNIT.match(text, number.end())
         end = unit.end() if unit else number.end()
         written = number.group()
         value = float(written.replace(",", "."))
-        yield Figure(number.start(), number.end(), end, written, value, _unit(text, number, unit))
+        own = _unit(text, number, unit)
+        yield WrittenNumber(number.start(), number.end(), end, written, value, own)
 
 
 def _unit(text: str, number: re.Match[str], unit: re.Match[str] | None) -> str:
     if unit is not None:
-        lengths = dict(zip((f"u{k}" for k in range(len(LENGTH_UNITS))), LENGTH_UNITS, strict=True))
-        return lengths.get(unit.lastgroup or "", "other")
+        return UNIT_OF_GROUP[str(unit.lastgroup)]
     return "other" if PRICED.search(text, max(0, number.start() - 40), number.start()) else ""
 
 
-def _linked(text: str, one: Figure, other: Figure) -> bool:
+def _linked(text: str, one: WrittenNumber, other: WrittenNumber) -> bool:
     return LINK.fullmatch(text, one.end, other.start) is not None

@@ -4,11 +4,11 @@ import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 
-from ringland_service.core.calculations.machining.bored import NEVER_BORED, UNKNOWN
+from ringland_service.core.calculations.machining.bored import KIND_NOT_KNOWN, NEVER_BORED
 from ringland_service.core.calculations.order_card import _card_words as words
 from ringland_service.core.calculations.order_card._card_numbers import (
     FIGURE,
-    Figure,
+    WrittenNumber,
     figures,
     tidied,
 )
@@ -32,7 +32,7 @@ class Wrong:
 
 
 @dataclass(frozen=True)
-class Known:
+class KnownBesides:
     """What the reader of the card knows besides."""
 
     bore_kind: str | None = None
@@ -46,15 +46,15 @@ class Card:
 
     written: str
     text: str
-    figures: tuple[Figure, ...]
+    figures: tuple[WrittenNumber, ...]
     sizes: Sizes
-    known: Known
+    known: KnownBesides
     boring: tuple[words.Span, ...] = field(default=())
     honing: tuple[words.Span, ...] = field(default=())
     sleeving: tuple[words.Span, ...] = field(default=())
 
 
-def read(written: str, known: Known) -> Card:
+def read(written: str, known: KnownBesides) -> Card:
     """Return a card with everything that can be read on it."""
     text = tidied(written)
     numbers = figures(text)
@@ -118,7 +118,7 @@ def _kind_left_out(card: Card) -> Wrong | None:
     if not work or known or words.tells_the_kind(card.text):
         return None
     why = "work is ordered on the bore, and the card does not say what kind of bore it is"
-    right = f'write the kind in words, such as "NOT plated: iron sleeve"; {UNKNOWN[1]}'
+    right = f'write the kind in words, such as "NOT plated: iron sleeve"; {KIND_NOT_KNOWN[1]}'
     return Wrong(REFUSE, "kind_of_bore_left_out", quoted(card, work), why, right)
 
 
@@ -166,7 +166,8 @@ OVERSIZE = re.compile(
     r"|\boversize\b",
     re.IGNORECASE,
 )
-MOST_OVERSIZE = {"mm": 3.0, "in": 0.12, "thou": 120.0}
+# In each unit that a number may carry; a bare one may be hundredths of a millimetre.
+MOST_OVERSIZE = {"mm": 3.0, "in": 0.12, "thou": 120.0, "cm": 60.0, "µm": 60.0, "": 60.0}
 
 
 def _oversize(card: Card) -> Wrong | None:
@@ -184,14 +185,14 @@ def _oversize(card: Card) -> Wrong | None:
     return Wrong(REFUSE, "oversize_without_piston", quoted(card, spans), why, right)
 
 
-def _is_oversize(text: str, span: words.Span, by_place: dict[int, Figure]) -> bool:
+def _is_oversize(text: str, span: words.Span, by_place: dict[int, WrittenNumber]) -> bool:
     found = OVERSIZE.match(text, span[0])
     if found is None or found.group("plus") is None:
         return True
     one = by_place.get(found.start("plus"))
     if one is None or one.unit == "other":
         return False
-    return one.value <= MOST_OVERSIZE.get(one.unit, 60.0)
+    return one.value <= MOST_OVERSIZE[one.unit]
 
 
 INTERFERENCE = re.compile(r"\binterference\b", re.IGNORECASE)

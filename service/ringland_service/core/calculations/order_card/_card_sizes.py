@@ -6,7 +6,7 @@ from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ringland_service.core.calculations.order_card._card_numbers import Figure
+from ringland_service.core.calculations.order_card._card_numbers import WrittenNumber
 from ringland_service.core.quantities.lengths import BORE, PISTON
 
 Limits = tuple[float, float]
@@ -34,7 +34,7 @@ class Sizes:
     clearance_mm: Limits | None
 
 
-def sizes_of(text: str, figures: Sequence[Figure]) -> Sizes:
+def sizes_of(text: str, figures: Sequence[WrittenNumber]) -> Sizes:
     """Return the sizes that a tidied text states."""
     piston = _piston(text, figures)
     return Sizes(
@@ -44,7 +44,7 @@ def sizes_of(text: str, figures: Sequence[Figure]) -> Sizes:
     )
 
 
-def _piston(text: str, figures: Sequence[Figure]) -> Figure | None:
+def _piston(text: str, figures: Sequence[WrittenNumber]) -> WrittenNumber | None:
     for word in PISTON_WORD.finditer(text):
         for one in _near(figures, word.end()):
             if LAST_WORD.search(text, word.end(), one.start):
@@ -54,7 +54,7 @@ def _piston(text: str, figures: Sequence[Figure]) -> Figure | None:
     return None
 
 
-def _finish(text: str, figures: Sequence[Figure]) -> Limits | None:
+def _finish(text: str, figures: Sequence[WrittenNumber]) -> Limits | None:
     for one, other in itertools.pairwise(figures):
         found = _ordered(one, other)
         if found and found[0] >= BORE.low and found[1] - found[0] <= MOST_ZONE_MM:
@@ -67,7 +67,7 @@ def _finish(text: str, figures: Sequence[Figure]) -> Limits | None:
     return None
 
 
-def _clearance(text: str, figures: Sequence[Figure]) -> Limits | None:
+def _clearance(text: str, figures: Sequence[WrittenNumber]) -> Limits | None:
     for word in CLEARANCE_WORD.finditer(text):
         if OTHER_FIT.search(text[max(0, word.start() - 20) : word.start()]):
             continue
@@ -80,13 +80,13 @@ def _clearance(text: str, figures: Sequence[Figure]) -> Limits | None:
     return None
 
 
-def _near(figures: Sequence[Figure], place: int) -> Sequence[Figure]:
+def _near(figures: Sequence[WrittenNumber], place: int) -> Sequence[WrittenNumber]:
     """Return the numbers that follow a place within reach; the numbers are in order."""
     first = bisect_left(figures, place, key=lambda one: one.start)
     return figures[first : bisect_left(figures, place + REACH, key=lambda one: one.start)]
 
 
-def _ordered(one: Figure, other: Figure) -> Limits | None:
+def _ordered(one: WrittenNumber, other: WrittenNumber) -> Limits | None:
     """Return two lengths where the first lies under the second."""
     low, high = one.mm, other.mm
     if low is None or high is None or not low < high:

@@ -1,14 +1,13 @@
 """Points 9 to 12 of the order card: crosshatch, torque plate, ports, mouths and deck."""
 
-from typing import Any
-
 from ringland_service.core.calculations.machining import crosshatch as hatch
 from ringland_service.core.calculations.order_card import order_choices as choices
+from ringland_service.core.calculations.order_card._order_inputs import Inputs
 from ringland_service.core.calculations.order_card._order_job import ONLY_HEADS
 from ringland_service.core.calculations.order_card._order_words import (
     USUAL,
     Missing,
-    Part,
+    Phrase,
     Point,
     Range,
     chamfer,
@@ -28,7 +27,7 @@ from ringland_service.core.calculations.order_card.order_choices import (
 PLATERS_OWN = "finished by the plating maker's method"
 
 
-def surface(i: Any) -> Point:
+def surface(i: Inputs) -> Point:
     """Return point 9: crosshatch angle, surface, kind of rings."""
     heading = "crosshatch"
     if i.work == HEADS_ONLY:
@@ -39,7 +38,7 @@ def surface(i: Any) -> Point:
     return point(heading, _angle(i), _stroke(i), _surface(i), rings or Missing("kind of rings"))
 
 
-def _angle(i: Any) -> Part:
+def _angle(i: Inputs) -> Phrase:
     usual = choices.usual_angle_deg(i.cycle) if i.usual_figures else None
     wanted = i.included_angle_deg
     included = given_or_usual(wanted, wanted, usual)
@@ -50,13 +49,13 @@ def _angle(i: Any) -> Part:
     return f"included angle {whole.degrees()}, {lines}"
 
 
-def _stroke(i: Any) -> Part:
+def _stroke(i: Inputs) -> Phrase:
     if i.stroke_drive in (None, "unknown"):
         return "write down how the stroke is driven: at constant speed, or by a crank"
     return f"stroke: {hatch.STROKE_DRIVE[i.stroke_drive]}"
 
 
-def _surface(i: Any) -> Part:
+def _surface(i: Inputs) -> Phrase:
     if tidy(i.finish):
         return f"surface {tidy(i.finish)}"
     if i.ring_kind is None or not i.usual_figures:
@@ -64,7 +63,7 @@ def _surface(i: Any) -> Part:
     return f"surface {hatch.FINISH[i.ring_kind]} {USUAL}"
 
 
-def torque_plate(i: Any) -> Point:
+def torque_plate(i: Inputs) -> Point:
     """Return point 10: torque plate, gasket, torque and studs, cold or hot."""
     heading = "torque plate"
     if i.work == HEADS_ONLY:
@@ -84,7 +83,7 @@ def torque_plate(i: Any) -> Point:
     )
 
 
-def _honed(i: Any) -> Part:
+def _honed(i: Inputs) -> Phrase:
     if i.work == REPLATE:
         return None
     if i.honed is None:
@@ -92,7 +91,7 @@ def _honed(i: Any) -> Part:
     return f"honed {choices.HONED[i.honed]}"
 
 
-def ports(i: Any) -> Point:
+def ports(i: Inputs) -> Point:
     """Return point 11: the ports of a two-stroke."""
     if i.work == HEADS_ONLY:
         return not_applicable("ports", ONLY_HEADS)
@@ -103,7 +102,7 @@ def ports(i: Any) -> Point:
     return point("ports", _port_chamfer(i), _bridge(i), "deburr the lands of the ring pins")
 
 
-def _port_chamfer(i: Any) -> Part:
+def _port_chamfer(i: Inputs) -> Phrase:
     usual = choices.PORT_CHAMFER_MM if i.usual_figures else None
     usual_angle = choices.PORT_CHAMFER_DEG if i.usual_figures else None
     width = given_or_usual(i.port_chamfer_low_mm, i.port_chamfer_high_mm, usual)
@@ -112,7 +111,7 @@ def _port_chamfer(i: Any) -> Part:
     return chamfer(width, angle, edges, "width and angle of the chamfer at the ports")
 
 
-def _bridge(i: Any) -> Part:
+def _bridge(i: Inputs) -> Phrase:
     if i.exhaust_bridge is False:
         return "no exhaust bridge"
     usual = choices.BRIDGE_RELIEF_MM if i.usual_figures else None
@@ -123,7 +122,7 @@ def _bridge(i: Any) -> Part:
     return f"relieve {where} by {relief.mm()}"
 
 
-def mouths(i: Any) -> Point:
+def mouths(i: Inputs) -> Point:
     """Return point 12: chamfer at both mouths, and the deck."""
     if i.work == HEADS_ONLY:
         return not_applicable("mouths and deck", ONLY_HEADS)

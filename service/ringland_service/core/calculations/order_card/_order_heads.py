@@ -1,17 +1,14 @@
 """The head on the order card: valve seats, guides, face and springs."""
 
-from typing import Any
-
 from ringland_service.core.calculations.order_card._order_words import (
     Missing,
-    Part,
+    Phrase,
     degrees,
     given_or_usual,
     mm,
     written,
 )
 from ringland_service.core.declare import flag, quantity, record, text
-from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import order as ordered
 
 VALVES = ("intake", "exhaust")
@@ -21,19 +18,19 @@ VALVES = ("intake", "exhaust")
 class Heads:
     """What is ordered of the head."""
 
-    seat_angle_deg: Number | None = quantity(
+    seat_angle_deg: float | None = quantity(
         ordered.SEAT_ANGLE, "angle of the valve seats", default=None
     )
-    intake_seat_width_low_mm: Number | None = quantity(
+    intake_seat_width_low_mm: float | None = quantity(
         ordered.SEAT_WIDTH, "intake seat, least width", example=1.0, default=None
     )
-    intake_seat_width_high_mm: Number | None = quantity(
+    intake_seat_width_high_mm: float | None = quantity(
         ordered.SEAT_WIDTH, "intake seat, largest width", default=None
     )
-    exhaust_seat_width_low_mm: Number | None = quantity(
+    exhaust_seat_width_low_mm: float | None = quantity(
         ordered.SEAT_WIDTH, "exhaust seat, least width", example=1.3, default=None
     )
-    exhaust_seat_width_high_mm: Number | None = quantity(
+    exhaust_seat_width_high_mm: float | None = quantity(
         ordered.SEAT_WIDTH, "exhaust seat, largest width", example=1.5, default=None
     )
     contact: str | None = text(
@@ -42,36 +39,36 @@ class Heads:
         longest=120,
         default=None,
     )
-    sink_max_mm: Number | None = quantity(
+    sink_max_mm: float | None = quantity(
         ordered.VALVE_SINK, "most sink of a valve below its new place", default=None
     )
-    intake_guide_low_mm: Number | None = quantity(
+    intake_guide_low_mm: float | None = quantity(
         ordered.GUIDE_FIT, "intake guide, least clearance", example=0.01, default=None
     )
-    intake_guide_high_mm: Number | None = quantity(
+    intake_guide_high_mm: float | None = quantity(
         ordered.GUIDE_FIT, "intake guide, largest clearance", example=0.037, default=None
     )
-    exhaust_guide_low_mm: Number | None = quantity(
+    exhaust_guide_low_mm: float | None = quantity(
         ordered.GUIDE_FIT, "exhaust guide, least clearance", example=0.03, default=None
     )
-    exhaust_guide_high_mm: Number | None = quantity(
+    exhaust_guide_high_mm: float | None = quantity(
         ordered.GUIDE_FIT, "exhaust guide, largest clearance", example=0.057, default=None
     )
-    flatness_max_mm: Number | None = quantity(
+    flatness_max_mm: float | None = quantity(
         ordered.FLATNESS, "how flat the head's face must be", default=None
     )
-    skim_max_mm: Number | None = quantity(
+    skim_max_mm: float | None = quantity(
         ordered.SKIM, "most that may be taken off the head's face", default=None
     )
     valve_to_piston_checked: bool | None = flag(
         "valve-to-piston clearance is checked for this work", default=None
     )
-    spring_installed_height_mm: Number | None = quantity(
+    spring_installed_height_mm: float | None = quantity(
         ordered.SPRING_HEIGHT, "installed height of the valve springs", default=None
     )
 
 
-def said(heads: Heads) -> tuple[Part, ...]:
+def said(heads: Heads) -> tuple[Phrase, ...]:
     """Return what the card says of the head."""
     return (
         _seat_angle(heads),
@@ -86,29 +83,30 @@ def said(heads: Heads) -> tuple[Part, ...]:
     )
 
 
-def _seat_angle(heads: Heads) -> Part:
+def _seat_angle(heads: Heads) -> Phrase:
     if heads.seat_angle_deg is None:
         return Missing("angle of the valve seats")
-    return f"valve seats {degrees(float(heads.seat_angle_deg))}"
+    return f"valve seats {degrees(heads.seat_angle_deg)}"
 
 
-def _pair(heads: Heads, name: str, words: str) -> Part:
-    low: Any = getattr(heads, f"{name}_low_mm")
-    found = given_or_usual(low, getattr(heads, f"{name}_high_mm"))
+def _pair(heads: Heads, name: str, words: str) -> Phrase:
+    low: float | None = getattr(heads, f"{name}_low_mm")
+    high: float | None = getattr(heads, f"{name}_high_mm")
+    found = given_or_usual(low, high)
     return Missing(words) if found is None else f"{words} {found.mm()}"
 
 
-def _most(value: Number | None, words: str, most: str = "at most ") -> Part:
-    return Missing(words) if value is None else f"{words} {most}{mm(float(value))}"
+def _most(value: float | None, words: str, most: str = "at most ") -> Phrase:
+    return Missing(words) if value is None else f"{words} {most}{mm(value)}"
 
 
-def _valve_to_piston(checked: bool | None) -> Part:
+def _valve_to_piston(checked: bool | None) -> Phrase:
     if checked is None:
         return Missing("valve-to-piston clearance checked, yes or no")
     return f"valve-to-piston clearance checked: {'YES' if checked else 'NO'}"
 
 
-def _spring(height_mm: Number | None) -> Part:
+def _spring(height_mm: float | None) -> Phrase:
     if height_mm is None:
         return Missing("installed height of the springs")
-    return f"springs installed at {mm(float(height_mm))}"
+    return f"springs installed at {mm(height_mm)}"

@@ -18,7 +18,6 @@ from ringland_service.core.declare import (
     usual_figures,
 )
 from ringland_service.core.engines import condition
-from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import assembly as fasteners
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
@@ -51,7 +50,7 @@ class Inputs:
         "the exhaust side is marked on the cylinder", default=None
     )
     parts_sent: int | None = count("parts sent, counted", low=1, high=500, example=4, default=None)
-    piston_size_mm: Number | None = field_like(
+    piston_size_mm: float | None = field_like(
         SIZES,
         "piston_size_mm",
         description="the piston sent, as measured at 20 °C, 90° to the pin at the maker's height",
@@ -62,7 +61,7 @@ class Inputs:
         longest=60,
         default=None,
     )
-    measuring_height_mm: Number | None = quantity(
+    measuring_height_mm: float | None = quantity(
         lengths.HEIGHT_ABOVE_SKIRT,
         "height above the skirt bottom at which the piston was measured",
         default=None,
@@ -73,32 +72,32 @@ class Inputs:
         longest=80,
         default=None,
     )
-    clearance_low_mm: Number | None = field_like(SIZES, "clearance_low_mm")
-    clearance_high_mm: Number | None = field_like(SIZES, "clearance_high_mm")
+    clearance_low_mm: float | None = field_like(SIZES, "clearance_low_mm")
+    clearance_high_mm: float | None = field_like(SIZES, "clearance_high_mm")
     inches_too: bool = flag("give bore sizes in inches as well", default=False, example=False)
-    gasket_bore_mm: Number | None = quantity(
+    gasket_bore_mm: float | None = quantity(
         lengths.GASKET_BORE, "bore of the head gasket", default=None
     )
-    hone_stock_mm: Number | None = field_like(SIZES, "hone_stock_mm")
-    hone_removal_mm: Number | None = quantity(
+    hone_stock_mm: float | None = field_like(SIZES, "hone_stock_mm")
+    hone_removal_mm: float | None = quantity(
         sizes.HONE_REMOVAL,
         "light hone: what comes off for new rings, on the diameter",
         example=NO_EXAMPLE,
         default=None,
     )
-    interference_mm: Number | None = quantity(
+    interference_mm: float | None = quantity(
         ordered.INTERFERENCE,
         "interference of the sleeve at 20 °C, on the diameter",
         example=NO_EXAMPLE,
         default=None,
     )
-    heat_c: Number | None = quantity(
+    heat_c: float | None = quantity(
         ordered.SLEEVE_HEAT,
         "temperature to heat the cylinder to for the sleeve",
         example=NO_EXAMPLE,
         default=None,
     )
-    drop_in_clearance_mm: Number | None = quantity(
+    drop_in_clearance_mm: float | None = quantity(
         sizes.DROP_IN,
         "room around the sleeve as it drops in, diametral",
         example=NO_EXAMPLE,
@@ -110,10 +109,10 @@ class Inputs:
         longest=120,
         default=None,
     )
-    out_of_round_max_mm: Number | None = quantity(
+    out_of_round_max_mm: float | None = quantity(
         ordered.FORM_LIMIT, "most out-of-round, difference of two diameters", default=None
     )
-    taper_max_mm: Number | None = quantity(
+    taper_max_mm: float | None = quantity(
         ordered.FORM_LIMIT, "most taper, difference of two diameters", default=None
     )
     proof_depths_mm: tuple[float, ...] | None = readings(
@@ -127,7 +126,7 @@ class Inputs:
     boring_centre: str | None = choice(
         "what boring is centred on", choices.BORING_CENTRE, example="unworn_bottom", default=None
     )
-    included_angle_deg: Number | None = quantity(
+    included_angle_deg: float | None = quantity(
         sizes.HATCH_ANGLE,
         "included angle of the crosshatch; each line lies at half of it from horizontal",
         default=None,
@@ -147,7 +146,7 @@ class Inputs:
         longest=80,
         default=None,
     )
-    torque_nm: Number | None = quantity(
+    torque_nm: float | None = quantity(
         fasteners.TORQUE, "torque on the studs of the torque plate", default=None
     )
     studs: str | None = text(
@@ -156,62 +155,62 @@ class Inputs:
     honed: str | None = choice(
         "cold or hot while it is honed", choices.HONED, example="cold", default=None
     )
-    port_chamfer_low_mm: Number | None = quantity(
+    port_chamfer_low_mm: float | None = quantity(
         ordered.PORT_CHAMFER,
         "chamfer at the edges of all ports, least width",
         example=NO_EXAMPLE,
         default=None,
     )
-    port_chamfer_high_mm: Number | None = quantity(
+    port_chamfer_high_mm: float | None = quantity(
         ordered.PORT_CHAMFER,
         "chamfer at the edges of all ports, largest width",
         example=NO_EXAMPLE,
         default=None,
     )
-    port_chamfer_angle_deg: Number | None = quantity(
+    port_chamfer_angle_deg: float | None = quantity(
         ordered.CHAMFER_ANGLE,
         "angle of the port chamfer to the bore's wall",
         example=NO_EXAMPLE,
         default=None,
     )
     exhaust_bridge: bool | None = flag("the exhaust port has a bridge", default=None, example=False)
-    bridge_relief_low_mm: Number | None = quantity(
+    bridge_relief_low_mm: float | None = quantity(
         ordered.BRIDGE_RELIEF,
         "relief of the exhaust bridge, least, radial",
         example=NO_EXAMPLE,
         default=None,
     )
-    bridge_relief_high_mm: Number | None = quantity(
+    bridge_relief_high_mm: float | None = quantity(
         ordered.BRIDGE_RELIEF,
         "relief of the exhaust bridge, largest, radial",
         example=NO_EXAMPLE,
         default=None,
     )
-    mouth_chamfer_low_mm: Number | None = quantity(
+    mouth_chamfer_low_mm: float | None = quantity(
         ordered.MOUTH_CHAMFER,
         "chamfer at both mouths of the bore, least width",
         example=0.5,
         default=None,
     )
-    mouth_chamfer_high_mm: Number | None = quantity(
+    mouth_chamfer_high_mm: float | None = quantity(
         ordered.MOUTH_CHAMFER,
         "chamfer at both mouths of the bore, largest width",
         example=1.0,
         default=None,
     )
-    mouth_chamfer_angle_deg: Number | None = quantity(
+    mouth_chamfer_angle_deg: float | None = quantity(
         ordered.CHAMFER_ANGLE, "angle of the mouth chamfer to the bore's wall", default=None
     )
-    deck_height_mm: Number | None = quantity(
+    deck_height_mm: float | None = quantity(
         ordered.DECK_HEIGHT, "height of the cylinder as sent, base face to deck face", default=None
     )
-    deck_cut_mm: Number | None = quantity(
+    deck_cut_mm: float | None = quantity(
         ordered.DECK_CUT,
         "what is ordered off the deck face; left out, the deck is not touched",
         example=NO_EXAMPLE,
         default=None,
     )
-    wall_floor_mm: Number | None = quantity(
+    wall_floor_mm: float | None = quantity(
         ordered.WALL_FLOOR, "wall that must be left, radial", default=None
     )
     liner_kind: str | None = field_like(WALL, "liner_kind")

@@ -1,10 +1,9 @@
 """Points 1 to 3 and 17 of the order card: the job, the kind of bore, the piston, the price."""
 
-from typing import Any
-
+from ringland_service.core.calculations.order_card._order_inputs import Inputs
 from ringland_service.core.calculations.order_card._order_words import (
     Missing,
-    Part,
+    Phrase,
     Point,
     in_inches,
     mm,
@@ -27,9 +26,9 @@ ONLY_HEADS = "only the head is sent"
 UNTOUCHED = "do not bore, do not hone with common stones"
 
 
-def job(i: Any) -> Point:
+def job(i: Inputs) -> Point:
     """Return point 1: job, date, cylinder, which end is up, count of parts."""
-    about: tuple[Part, ...] = (
+    about: tuple[Phrase, ...] = (
         written(i.job, "job ", "job number"),
         written(i.date, "date ", "date"),
     )
@@ -44,20 +43,20 @@ def job(i: Any) -> Point:
     return point("job", *about, _parts(i.parts_sent))
 
 
-def _parts(sent: int | None) -> Part:
+def _parts(sent: int | None) -> Phrase:
     if sent is None:
         return Missing("count of parts sent")
     return f"{int(sent)} parts sent" if sent > 1 else "1 part sent"
 
 
-def kind_of_bore(i: Any) -> Point:
+def kind_of_bore(i: Inputs) -> Point:
     """Return point 2: the kind of bore in words, plated or not."""
     if i.bore_kind == UNKNOWN:
         return not_applicable("kind of bore", ONLY_HEADS)
     return point("kind of bore", _kind(i))
 
 
-def _kind(i: Any) -> str:
+def _kind(i: Inputs) -> str:
     words = BORE_KINDS[i.bore_kind]
     if i.bore_kind in PLATED and i.work == SLEEVE:
         return f"PLATED as it comes ({words}); cut away for the sleeve: the new bore is iron"
@@ -70,7 +69,7 @@ def _kind(i: Any) -> str:
     return f"NOT plated: {words}" + ("; to be plated" if i.work == REPLATE else "")
 
 
-def piston(i: Any) -> Point:
+def piston(i: Inputs) -> Point:
     """Return point 3: the piston sent, its mark, its measured size and how it was measured."""
     if i.work == HEADS_ONLY:
         return not_applicable("piston", ONLY_HEADS)
@@ -92,7 +91,7 @@ def piston(i: Any) -> Point:
     )
 
 
-def price(i: Any) -> Point:
+def price(i: Inputs) -> Point:
     """Return point 17: price limit, date wanted, who may approve changes."""
     return point(
         "price and date",
@@ -102,7 +101,7 @@ def price(i: Any) -> Point:
     )
 
 
-def _price(limit: float | None, currency: str) -> Part:
+def _price(limit: float | None, currency: str) -> Phrase:
     if limit is None or not currency:
         return Missing("price limit and its currency")
     return f"price limit {limit:.2f} {currency}"

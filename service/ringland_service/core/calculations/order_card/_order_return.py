@@ -1,14 +1,13 @@
 """Points 13 to 16 of the order card: wash, what comes back, when to stop, the head."""
 
-from typing import Any
-
 from ringland_service.core.calculations.order_card import _order_heads
 from ringland_service.core.calculations.order_card import order_choices as choices
+from ringland_service.core.calculations.order_card._order_inputs import Inputs
 from ringland_service.core.calculations.order_card._order_sizes import Sizes, depths
 from ringland_service.core.calculations.order_card._order_words import (
     USUAL,
     Missing,
-    Part,
+    Phrase,
     Point,
     in_inches,
     mm,
@@ -27,20 +26,20 @@ from ringland_service.core.calculations.order_card.order_choices import (
 STOP = "stop and call"
 
 
-def wash(i: Any) -> Point:
+def wash(i: Inputs) -> Point:
     """Return point 13: how it is washed and packed."""
     grit = "no grit left in guides and oil ways" if i.work == HEADS_ONLY else "no hone grit left"
     return point("wash", "hot water and soap, brush, oil, bag", grit)
 
 
-def hand_back(i: Any) -> Point:
+def hand_back(i: Inputs) -> Point:
     """Return point 14: what is measured and sent back with the parts."""
     if i.work == HEADS_ONLY:
         measured = "every figure of point 16 as measured, what was taken off the face, instrument"
         return point("return", measured, "name")
-    where: Part = Missing("depths of the readings")
+    where: Phrase = Missing("depths of the readings")
     if i.proof_depths_mm is not None:
-        where = f"bore readings on both axes at {depths(i)} from the deck"
+        where = f"bore readings on both axes at {depths(i.proof_depths_mm)} from the deck"
     return point(
         "return",
         where,
@@ -51,7 +50,7 @@ def hand_back(i: Any) -> Point:
     )
 
 
-def stop_orders(i: Any, sizes: Sizes) -> Point:
+def stop_orders(i: Inputs, sizes: Sizes) -> Point:
     """Return point 15: when the machinist stops and calls."""
     if i.work == HEADS_ONLY:
         return point("stop orders", f"if a limit of point 16 cannot be kept, {STOP}")
@@ -64,13 +63,13 @@ def stop_orders(i: Any, sizes: Sizes) -> Point:
     return point("stop orders", *_sleeve(i), _clean_up(i, sizes), _wall(i))
 
 
-def _sleeve(i: Any) -> tuple[Part, ...]:
+def _sleeve(i: Inputs) -> tuple[Phrase, ...]:
     if i.work != SLEEVE:
         return ()
     return (f"if the cylinder is cracked or cannot hold the interference, {STOP}",)
 
 
-def _clean_up(i: Any, sizes: Sizes) -> Part:
+def _clean_up(i: Inputs, sizes: Sizes) -> Phrase:
     size = sizes.high_mm if i.work == HONE else sizes.bore_to_mm
     if size is None:
         return Missing("size at which it must clean up")
@@ -78,7 +77,7 @@ def _clean_up(i: Any, sizes: Sizes) -> Part:
     return f"if it does not clean up at {where}, {STOP}"
 
 
-def _wall(i: Any) -> Part:
+def _wall(i: Inputs) -> Phrase:
     if i.work not in BORED:
         return None
     if i.wall_floor_mm is not None:
@@ -89,7 +88,7 @@ def _wall(i: Any) -> Part:
     return f"if the wall is under {mm(usual)} {USUAL}, {STOP}"
 
 
-def head(i: Any) -> Point:
+def head(i: Inputs) -> Point:
     """Return point 16: the head."""
     if i.heads is not None:
         return point("head", *_order_heads.said(i.heads))

@@ -1,11 +1,12 @@
 """What no order card may ask for, and what its answer warns of."""
 
 from collections.abc import Callable
-from typing import Any
+from typing import Protocol, cast
 
-from ringland_service.core.calculations.machining.bored import NEVER_BORED, UNKNOWN
+from ringland_service.core.calculations.machining.bored import KIND_NOT_KNOWN, NEVER_BORED
 from ringland_service.core.calculations.order_card import order_choices as choices
 from ringland_service.core.calculations.order_card._order_heads import VALVES
+from ringland_service.core.calculations.order_card._order_inputs import Inputs
 from ringland_service.core.calculations.order_card._order_words import tidy
 from ringland_service.core.calculations.order_card.order_choices import (
     BORE_AND_HONE,
@@ -33,9 +34,9 @@ def _never_bored(kind: str) -> Rule:
     )
 
 
-def _needs(work: str, lacking: Callable[[Any], bool], message: str, right: str) -> Rule:
+def _needs(work: str, lacking: Callable[[Inputs], bool], message: str, right: str) -> Rule:
     # Of a bore that must not be bored at all, no more is asked.
-    def broken(i: Any) -> bool:
+    def broken(i: Inputs) -> bool:
         forbidden = i.bore_kind == "unknown" or (work != SLEEVE and i.bore_kind in NEVER_BORED)
         return i.work == work and not forbidden and lacking(i)
 
@@ -52,7 +53,7 @@ def _ordered(low: str, high: str, what: str) -> Rule:
 
 
 def _heads_ordered(name: str, words: str) -> Rule:
-    def broken(i: Any) -> bool:
+    def broken(i: Inputs) -> bool:
         low, high = getattr(i.heads, f"{name}_low_mm"), getattr(i.heads, f"{name}_high_mm")
         return low is not None and high is not None and bool(beyond(low, high))
 
@@ -60,8 +61,9 @@ def _heads_ordered(name: str, words: str) -> Rule:
     return Rule(("heads",), broken, f"{words}: the lower limit is above the upper one", right)
 
 
-def _closer_than_it_prints(i: Any) -> bool:
-    zone: float = i.clearance_high_mm - i.clearance_low_mm
+def _closer_than_it_prints(i: Inputs) -> bool:
+    # A rule is asked only where its fields are given.
+    zone = cast(float, i.clearance_high_mm) - cast(float, i.clearance_low_mm)
     return zone < LEAST_ZONE_MM - ROUNDING
 
 
@@ -70,7 +72,7 @@ RULES = (
     Rule(
         ("work", "bore_kind"),
         lambda i: i.bore_kind == "unknown" and i.work != HEADS_ONLY,
-        *UNKNOWN,
+        *KIND_NOT_KNOWN,
     ),
     _needs(
         BORE_AND_HONE,
@@ -122,14 +124,22 @@ RULES = (
 )
 
 
-def _gasket_close(i: Any, o: Any) -> bool:
+class Sized(Protocol):
+    """What the notices read of the card."""
+
+    finish_high_mm: float | None
+
+
+def _gasket_close(i: Inputs, o: Sized) -> bool:
     if not i.usual_figures or i.gasket_bore_mm is None or o.finish_high_mm is None:
         return False
-    room: float = i.gasket_bore_mm - o.finish_high_mm
+    room = i.gasket_bore_mm - o.finish_high_mm
     return room < 2.0 * choices.least_gasket_room_mm() - ROUNDING
 
 
-def _unused(names: tuple[str, ...], used: Callable[[Any], bool]) -> Callable[[Any, Any], bool]:
+def _unused(
+    names: tuple[str, ...], used: Callable[[Inputs], bool]
+) -> Callable[[Inputs, object], bool]:
     return lambda i, _: not used(i) and any(getattr(i, name) is not None for name in names)
 
 

@@ -1,14 +1,16 @@
 """Points 4 to 8 of the order card: finish bore, clearance, boring and honing, form, centre."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import cast
 
 from ringland_service.core.calculations.order_card import order_choices as choices
+from ringland_service.core.calculations.order_card._order_inputs import Inputs
 from ringland_service.core.calculations.order_card._order_job import KEEPS_ITS_SIZE, ONLY_HEADS
 from ringland_service.core.calculations.order_card._order_words import (
     USUAL,
     Missing,
-    Part,
+    Phrase,
     Point,
     in_inches,
     limits,
@@ -43,7 +45,7 @@ class Sizes:
     bore_to_mm: float | None = None
 
 
-def sizes_of(i: Any) -> Sizes:
+def sizes_of(i: Inputs) -> Sizes:
     """Return the finish limits, and the size to bore to where boring is ordered."""
     low, high = i.clearance_low_mm, i.clearance_high_mm
     if (
@@ -54,15 +56,15 @@ def sizes_of(i: Any) -> Sizes:
     ):
         return Sizes()
     middle = machining.finish_bore_mm(i.piston_size_mm, (low + high) / 2.0)
-    bored = i.work in BORED and i.hone_stock_mm is not None
+    stock = i.hone_stock_mm if i.work in BORED else None
     return Sizes(
         float(machining.finish_bore_mm(i.piston_size_mm, low)),
         float(machining.finish_bore_mm(i.piston_size_mm, high)),
-        float(machining.bore_to_mm(middle, i.hone_stock_mm)) if bored else None,
+        None if stock is None else float(machining.bore_to_mm(middle, stock)),
     )
 
 
-def finish_bore(i: Any, sizes: Sizes) -> Point:
+def finish_bore(i: Inputs, sizes: Sizes) -> Point:
     """Return point 4: the finish bore as two limits."""
     if i.work == HEADS_ONLY:
         return not_applicable("finish bore", ONLY_HEADS)
@@ -76,7 +78,7 @@ def finish_bore(i: Any, sizes: Sizes) -> Point:
     return point("finish bore", size, _plating(i))
 
 
-def _removal(i: Any) -> tuple[Part, ...]:
+def _removal(i: Inputs) -> tuple[Phrase, ...]:
     if i.hone_removal_mm is not None:
         return (f"take {mm(i.hone_removal_mm)} off the diameter and no more",)
     if not i.usual_figures:
@@ -84,13 +86,13 @@ def _removal(i: Any) -> tuple[Part, ...]:
     return (f"take {mm(choices.LIGHT_REMOVAL_MM)} off the diameter and no more {USUAL}",)
 
 
-def _plating(i: Any) -> Part:
+def _plating(i: Inputs) -> Phrase:
     if i.work != REPLATE:
         return None
     return written(i.replate_to, "over the plating; plating to ", "size that the plating goes to")
 
 
-def clearance(i: Any) -> Point:
+def clearance(i: Inputs) -> Point:
     """Return point 5: the clearance that the finish bore must give, as a check."""
     if i.work == HEADS_ONLY:
         return not_applicable("clearance", ONLY_HEADS)
@@ -102,7 +104,7 @@ def clearance(i: Any) -> Point:
     return point("clearance", f"piston clearance must come out at {wanted}, on the diameter")
 
 
-def boring(i: Any, sizes: Sizes) -> Point:
+def boring(i: Inputs, sizes: Sizes) -> Point:
     """Return point 6: what is bored, and what is left for the hone."""
     heading = "boring and stock"
     if i.work == HEADS_ONLY:
@@ -123,30 +125,32 @@ def boring(i: Any, sizes: Sizes) -> Point:
     return point(heading, *sleeve, f"{what} to {mm(sizes.bore_to_mm)}{inches}, {hone}", _fine(i))
 
 
-def _stock(i: Any) -> str:
+def _stock(i: Inputs) -> str:
     lacking = "stock to be left for the hone, on the diameter"
     if not i.usual_figures:
         return lacking
     return f"{lacking}; shops leave {limits(*choices.HONE_STOCK_MM)} {USUAL}"
 
 
-def _fine(i: Any) -> Part:
+def _fine(i: Inputs) -> Phrase:
     if not i.usual_figures:
         return None
     return f"the last {limits(*choices.FINE_STOCK_MM)} of it with fine stones {USUAL}"
 
 
-def _sleeve(i: Any) -> tuple[Part, ...]:
+def _sleeve(i: Inputs) -> tuple[Phrase, ...]:
+    # The rules refuse a sleeve ordered without its interference.
+    interference = mm(cast(float, i.interference_mm))
     room = i.drop_in_clearance_mm
     return (
-        f"fit an iron sleeve with {mm(i.interference_mm)} interference on the diameter at 20 °C",
+        f"fit an iron sleeve with {interference} interference on the diameter at 20 °C",
         f"heat the cylinder to {i.heat_c:.0f} °C, dry sleeve"
         + ("" if room is None else f", {mm(room)} of room as it drops in"),
         "seat it and let it cool",
     )
 
 
-def form(i: Any) -> Point:
+def form(i: Inputs) -> Point:
     """Return point 7: form limits, and the depths at which they are to be proven."""
     if i.work == HEADS_ONLY:
         return not_applicable("form", ONLY_HEADS)
@@ -164,11 +168,11 @@ def form(i: Any) -> Point:
         "each as a difference of two diameters" if told else None,
         Missing("depths from the deck at which size and form are to be proven")
         if i.proof_depths_mm is None
-        else f"proven on both axes at {depths(i)} from the deck",
+        else f"proven on both axes at {depths(i.proof_depths_mm)} from the deck",
     )
 
 
-def _form(words: str, given: float | None, usual: float | None, allowed: bool) -> Part:
+def _form(words: str, given: float | None, usual: float | None, allowed: bool) -> Phrase:
     if given is not None:
         return f"{words} at most {mm(given)}"
     if usual is None or not allowed:
@@ -176,12 +180,12 @@ def _form(words: str, given: float | None, usual: float | None, allowed: bool) -
     return f"{words} at most {mm(usual)} {USUAL}"
 
 
-def depths(i: Any) -> str:
+def depths(depths_mm: Sequence[float]) -> str:
     """Return the depths of proof with their unit."""
-    return listed(mm(depth, 1) for depth in sorted(i.proof_depths_mm))
+    return listed(mm(depth, 1) for depth in sorted(depths_mm))
 
 
-def centre(i: Any) -> Point:
+def centre(i: Inputs) -> Point:
     """Return point 8: what boring is centred on."""
     if i.work not in BORED:
         return not_applicable("boring centre", "no boring")

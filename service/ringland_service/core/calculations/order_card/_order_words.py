@@ -3,8 +3,6 @@
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from ringland_service.core.numbers import Number
-
 MM_PER_INCH = 25.4
 USUAL = "(common practice)"
 NOT_STATED = "NOT STATED"
@@ -17,7 +15,7 @@ class Missing:
     label: str
 
 
-Part = str | Missing | None
+Phrase = str | Missing | None
 
 
 @dataclass(frozen=True)
@@ -29,7 +27,7 @@ class Point:
     missing: tuple[str, ...]
 
 
-def point(heading: str, *parts: Part) -> Point:
+def point(heading: str, *parts: Phrase) -> Point:
     """Return a point of the card: what is said, then what is not stated."""
     said = "; ".join(part for part in parts if isinstance(part, str))
     missing = tuple(part.label for part in parts if isinstance(part, Missing))
@@ -119,16 +117,12 @@ class Range:
 
 
 def given_or_usual(
-    low: Number | None, high: Number | None, usual: Sequence[float] | None = None
+    low: float | None, high: float | None, usual: Sequence[float] | None = None
 ) -> Range | None:
     """Return the limits of the request, else the usual ones."""
     if low is not None or high is not None:
-        return Range(_plain(low), _plain(high))
+        return Range(low, high)
     return None if usual is None else Range(usual[0], usual[-1], f" {USUAL}")
-
-
-def _plain(side: Number | None) -> float | None:
-    return None if side is None else float(side)
 
 
 def chamfer(width: Range | None, angle: Range | None, where: str, lacking: str) -> str | Missing:

@@ -23,7 +23,7 @@ TRADE = f"as given; {NO_SOURCE}, where the words say so"
 
 
 @record
-class Line:
+class CardLine:
     """One point of the card."""
 
     point: int = result("number of the point, 1 to 17", basis="in order", source=TRADE)
@@ -52,12 +52,12 @@ class Outputs:
         source=TRADE,
         default=None,
     )
-    lines: tuple[Line, ...] = result(
+    lines: tuple[CardLine, ...] = result(
         "the card, point by point",
         basis="figures of the request; finish limits are piston + clearance; a figure that shops "
         "use where none was given is marked (common practice), and none is used with defaults off",
         source=TRADE,
-        record=Line,
+        record=CardLine,
     )
 
 
@@ -106,8 +106,8 @@ def _points(i: Inputs) -> tuple[Point, ...]:
     )
 
 
-def _line(number: int, said: Point) -> Line:
-    return Line(point=number, heading=said.heading, stated=not said.missing, text=said.text)
+def _line(number: int, said: Point) -> CardLine:
+    return CardLine(point=number, heading=said.heading, stated=not said.missing, text=said.text)
 
 
 CALCULATION = Calculation(

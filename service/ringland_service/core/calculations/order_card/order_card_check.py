@@ -6,7 +6,7 @@ from ringland_service.core.calculations.order_card._card_objections import (
     REFUSE,
     WARN,
     Card,
-    Known,
+    KnownBesides,
     Wrong,
     read,
 )
@@ -126,10 +126,12 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
-def _known(i: Inputs) -> Known:
+def _known(i: Inputs) -> KnownBesides:
     low, high = i.clearance_low_mm, i.clearance_high_mm
     both = None if low is None or high is None else (float(low), float(high))
-    return Known(i.bore_kind, None if i.piston_size_mm is None else float(i.piston_size_mm), both)
+    return KnownBesides(
+        i.bore_kind, None if i.piston_size_mm is None else float(i.piston_size_mm), both
+    )
 
 
 def _objection(wrong: Wrong) -> Objection:

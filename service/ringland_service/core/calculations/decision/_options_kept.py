@@ -1,26 +1,20 @@
-"""The ways that leave the bore its size: leave alone, new rings, a piston chosen for it."""
-
-from typing import Any
+"""The repair options that leave the bore its size: leave alone, new rings, a piston chosen."""
 
 from ringland_service.core.calculations.decision._conditions import (
     BROKEN,
+    Assessment,
     Condition,
-    Way,
     broken,
     holds,
     judged,
     missing,
     unknown,
 )
+from ringland_service.core.calculations.decision._decision_inputs import Inputs
+from ringland_service.core.calculations.decision._looked_at import undamaged, unridged, unscored
 from ringland_service.core.calculations.decision._sealing import speaks_against, stands_in
-from ringland_service.core.calculations.decision.damage import undamaged, unridged, unscored
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.engines.condition import GLAZED, SCORED
-
-LEAVE_ALONE = "leave_alone"
-HONE = "hone_and_re_ring"
-DEGLAZE = "deglaze_and_re_ring"
-SELECT = "select_piston"
 
 BORE_CHECKS = {
     "bore_largest": "nothing judges the largest bore: give the maker's limit, or the nominal bore",
@@ -39,7 +33,7 @@ SEALING_TESTS = (
 )
 
 
-def _bore(i: Any) -> list[Condition]:
+def _bore(i: Inputs) -> list[Condition]:
     """Return the verdicts on the bore as it is."""
     if i.survey_largest_mm is None:
         return [NOT_SURVEYED]
@@ -50,7 +44,7 @@ def _bore(i: Any) -> list[Condition]:
     return conditions
 
 
-def leave_alone(i: Any) -> Way:
+def leave_alone(i: Inputs) -> Assessment:
     """Return whether rings that seal can be left undisturbed.
 
     Where the pistons stay in, tests that show sealing rings stand in for what cannot be measured;
@@ -69,10 +63,10 @@ def leave_alone(i: Any) -> Way:
         bench = (shown, *(condition for condition in bench if not condition.missing))
         headline = shown.said
     against = tuple(speaks_against(i))
-    return Way(LEAVE_ALONE, (undamaged(i), *bench, *against, _pistons_stay(i)), headline)
+    return Assessment((undamaged(i), *bench, *against, _pistons_stay(i)), headline)
 
 
-def _gap_untold(i: Any) -> Condition:
+def _gap_untold(i: Inputs) -> Condition:
     """Return that the old rings' gap is not known, and what would tell that they seal."""
     if not i.piston_stays_in:
         return missing("the old rings' own gap is not known", OLD_GAP)
@@ -80,13 +74,13 @@ def _gap_untold(i: Any) -> Condition:
     return missing(f"{said} they seal", *SEALING_TESTS)
 
 
-def _not_glazed(i: Any) -> Condition:
+def _not_glazed(i: Inputs) -> Condition:
     if i.surface == GLAZED:
         return broken("the bore is glazed: rings do not seal on it and it uses oil")
     return unscored(i)
 
 
-def _pistons_stay(i: Any) -> Condition:
+def _pistons_stay(i: Inputs) -> Condition:
     if i.piston_stays_in is None:
         return unknown("whether the pistons stay in is not told", ("piston_stays_in",))
     if not i.piston_stays_in:
@@ -116,11 +110,11 @@ RING_SIDE = (("top_feeler_mm",), ("top_groove_mm", "top_width_mm"))
 PIN = ("pin_mm", "piston_pin_bore_mm")
 
 
-def re_ring(i: Any) -> Way:
+def re_ring(i: Inputs) -> Assessment:
     """Return whether new rings in the bore, honed or deglazed, would do."""
     conditions = [undamaged(i)]
     if i.survey_largest_mm is None:
-        return Way(_re_ring_name(i), (*conditions, NOT_SURVEYED))
+        return Assessment((*conditions, NOT_SURVEYED))
     for check, untold in RERING_CHECKS.items():
         conditions += judged(i.findings, check, untold)
     side = unknown("side clearance of a new ring in its groove is not known", *RING_SIDE)
@@ -133,14 +127,10 @@ def re_ring(i: Any) -> Way:
         *judged(i.findings, "pin_in_piston", pin, close=BROKEN),
     ]
     headline = "everything that new rings ask of bore, piston and pin is a plain pass"
-    return Way(_re_ring_name(i), tuple(conditions), headline)
+    return Assessment(tuple(conditions), headline)
 
 
-def _re_ring_name(i: Any) -> str:
-    return DEGLAZE if i.bore_kind in NEVER_BORED else HONE
-
-
-def _scores_go(i: Any) -> list[Condition]:
+def _scores_go(i: Inputs) -> list[Condition]:
     """Return whether the hone takes the scores out."""
     if i.scores is not None:
         return judged(i.findings, "re_ring_score", None, close=BROKEN)
@@ -149,15 +139,15 @@ def _scores_go(i: Any) -> list[Condition]:
     return [unscored(i)]
 
 
-def select_piston(i: Any) -> Way:
+def select_piston(i: Inputs) -> Assessment:
     """Return whether a piston on offer fits the sound bore."""
     if i.bore_kind not in NEVER_BORED:
-        return Way(SELECT, (broken("an iron bore is honed or bored to its piston"),))
+        return Assessment((broken("an iron bore is honed or bored to its piston"),))
     headline = f"the bore is sound, and piston {i.best} sits most central in the new fit"
-    return Way(SELECT, (undamaged(i), *_bore(i), unscored(i), *_offer(i)), headline)
+    return Assessment((undamaged(i), *_bore(i), unscored(i), *_offer(i)), headline)
 
 
-def _offer(i: Any) -> list[Condition]:
+def _offer(i: Inputs) -> list[Condition]:
     if i.best is None:
         said = "no piston with its measured size is on offer, or the new fit is not told"
         return [unknown(said, ("pistons", "clearance_low_mm", "clearance_high_mm"))]

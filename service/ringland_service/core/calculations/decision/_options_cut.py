@@ -1,22 +1,21 @@
-"""The ways that change the bore: overbore, sleeve, replate, replace."""
-
-from typing import Any
+"""The repair options that change the bore: overbore, sleeve, replate, replace."""
 
 from ringland_service.core.calculations.decision._conditions import (
     HOLDS,
+    Assessment,
     Condition,
-    Way,
     broken,
     holds,
     judged,
     unknown,
 )
-from ringland_service.core.calculations.decision.damage import DAMAGE, structural, undamaged
+from ringland_service.core.calculations.decision._decision_inputs import Inputs
+from ringland_service.core.calculations.decision._looked_at import structural, undamaged
+from ringland_service.core.calculations.decision.damage import DAMAGE
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
 from ringland_service.core.declare import Want
 from ringland_service.core.metrology.conformity import at_most
 
-OVERBORE, SLEEVE, REPLATE, REPLACE = "overbore", "sleeve", "replate", "replace"
 WALL = Want("how much wall boring leaves", (("liner_od_mm", "liner_kind"),))
 SLEEVE_FIT = Want(
     "the sleeve's interference and the heat that it goes in by, for the order",
@@ -25,13 +24,12 @@ SLEEVE_FIT = Want(
 ON_OFFER = ("pistons", "clearance_low_mm", "clearance_high_mm", "hone_stock_mm")
 
 
-def overbore(i: Any) -> Way:
+def overbore(i: Inputs) -> Assessment:
     """Return whether boring to a piston on offer mends the cylinder."""
     if i.bore_kind in NEVER_BORED:
         message, right = NEVER_BORED[i.bore_kind]
-        return Way(OVERBORE, (broken(f"{message}; ways on: {right}"),))
-    return Way(
-        OVERBORE,
+        return Assessment((broken(f"{message}; ways on: {right}"),))
+    return Assessment(
         (
             undamaged(i),
             *_clean_up(i),
@@ -44,13 +42,13 @@ def overbore(i: Any) -> Way:
     )
 
 
-def _cleans_up(i: Any) -> str:
+def _cleans_up(i: Inputs) -> str:
     if i.chosen is None:
         return ""
     return f"piston {i.chosen} is the smallest that cleans up {i.clean_up_mm:.3f} mm"
 
 
-def _clean_up(i: Any) -> list[Condition]:
+def _clean_up(i: Inputs) -> list[Condition]:
     if i.clean_up_mm is None:
         said = "the clean-up diameter is not known without the unworn bore"
         return [unknown(said, ("unworn_mm",))]
@@ -67,7 +65,7 @@ def _clean_up(i: Any) -> list[Condition]:
     ]
 
 
-def _wall(i: Any) -> list[Condition]:
+def _wall(i: Inputs) -> list[Condition]:
     """Return whether the wall bears it; untold, the order's stop line guards it."""
     if i.chosen is None:
         return []
@@ -75,7 +73,7 @@ def _wall(i: Any) -> list[Condition]:
     return judged(i.findings, "liner_wall", holds(stop, WALL), close=HOLDS)
 
 
-def _gasket(i: Any) -> list[Condition]:
+def _gasket(i: Inputs) -> list[Condition]:
     """Return whether the head gasket clears the bore; less than usual room asks for another."""
     if i.gasket_bore_mm is None or i.finish_high_mm is None:
         return []
@@ -87,33 +85,33 @@ def _gasket(i: Any) -> list[Condition]:
     return [c if c.state == HOLDS else holds(f"{c.said}: take a wider gasket") for c in close]
 
 
-def sleeve(i: Any) -> Way:
+def sleeve(i: Inputs) -> Assessment:
     """Return whether a new sleeve may mend it."""
     said = "a new sleeve carries the standard piston"
     if i.bore_kind in NEVER_BORED:
         said = "an iron sleeve changes clearance, heat path and weight: where the maker allows it"
-    return Way(SLEEVE, (_body_whole(i), holds(said, SLEEVE_FIT)), said)
+    return Assessment((_body_whole(i), holds(said, SLEEVE_FIT)), said)
 
 
-def replate(i: Any) -> Way:
+def replate(i: Inputs) -> Assessment:
     """Return whether new plating may mend it."""
     if i.bore_kind not in ("plated_aluminium", "chromed"):
-        return Way(REPLATE, (broken("only a plated bore is plated again"),))
+        return Assessment((broken("only a plated bore is plated again"),))
     said = (
         "replating to standard or repair size, proven by eddy-current probe or ball micrometer "
         "at the ports and at mid-bore"
     )
-    return Way(REPLATE, (_body_whole(i), holds(said)), said)
+    return Assessment((_body_whole(i), holds(said)), said)
 
 
-def replace(_: Any) -> Way:
-    """Return the way that is always left."""
+def replace(_: Inputs) -> Assessment:
+    """Return the option that is always left."""
     said = "another cylinder, measured like this one before it is fitted"
-    return Way(REPLACE, (holds(said),), said)
+    return Assessment((holds(said),), said)
 
 
-def _body_whole(i: Any) -> Condition:
-    if structural(i):
+def _body_whole(i: Inputs) -> Condition:
+    if i.damage is not None and structural(i):
         said = f"{DAMAGE[i.damage]}: the cylinder itself is broken, not its surface alone"
         return broken(said)
     return holds("the cylinder itself is whole, as far as told")

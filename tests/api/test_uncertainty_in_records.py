@@ -124,7 +124,7 @@ REFUSED = [
 ]
 
 
-@pytest.mark.parametrize(("doubt", "code", "where"), REFUSED)
+@pytest.mark.parametrize(("uncertainty", "code", "where"), REFUSED)
 def test_refused_uncertainty_is_pointed_at(
     client: FlaskClient, uncertainty: dict[str, Any], code: str, where: str
 ) -> None:

@@ -15,7 +15,7 @@ JOBS: dict[str, dict[str, Any]] = {
 
 # A job of a few numbers, whose card can be worked out by hand.
 CLEARANCE = {
-    "about": {"job": "26-099", "complaint": "knocks when cold"},
+    "about": {"job": "26-099", "owner_says": "knocks when cold"},
     "cylinder": {
         "bore_largest": {"value": 73.052, "unit": "mm", "uncertainty": 0.006},
         "bore_smallest": {"value": 73.040, "unit": "mm", "uncertainty": 0.006},
@@ -38,11 +38,16 @@ JOBS |= {
     "example": example(BY_NAME["job-card"].inputs),
     "nothing": {},
     "hostile": {
-        "about": {"job": HOSTILE[:60], "machine": HOSTILE, "complaint": HOSTILE, "notes": "x" * 800}
+        "about": {
+            "job": HOSTILE[:60],
+            "machine": HOSTILE,
+            "owner_says": HOSTILE,
+            "notes": "x" * 800,
+        }
     },
 }
 ORDER = example(BY_NAME["order-card"].inputs)
-LEAST = ("work", "bore_kind", "cycle", "piston", "clearance_low", "clearance_high")
+LEAST = ("work", "bore_kind", "cycle", "piston_size", "clearance_low", "clearance_high")
 ORDERS: dict[str, dict[str, Any]] = {
     "full": ORDER,
     "least": {name: ORDER[name] for name in LEAST},

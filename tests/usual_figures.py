@@ -35,7 +35,7 @@ CONSTANTS: tuple[tuple[str, str], ...] = (
     ("calculations.order_card.order_choices", "LIGHT_REMOVAL_MM"),
     ("calculations.order_card.order_choices", "FINE_STOCK_MM"),
     ("calculations.decision.hone_and_re_ring", "LIGHT_REMOVAL_MM"),
-    ("calculations.geometry._squish_gaskets", "SOLDER_DOUBT_MM"),
+    ("calculations.geometry._squish_gaskets", "SOLDER_UNCERTAINTY_MM"),
     ("calculations.geometry._squish_gaskets", "OVER_FLOOR_MM"),
     ("calculations.head.cam_check", "LOSS_PER_DEG_MM"),
     ("formulas.cranking", "OIL_SHARE_OF_CLEARANCE"),

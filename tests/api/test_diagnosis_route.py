@@ -108,7 +108,7 @@ BAD: list[tuple[dict[str, Any], int, str, str]] = [
 
 
 @pytest.mark.parametrize(
-    ("more", "status", "pointer", "label"), BAD, ids=lambda value: str(value)[:40]
+    ("more", "status", "pointer", "words"), BAD, ids=lambda value: str(value)[:40]
 )
 def test_bad_requests_say_what_is_wrong(
     client: FlaskClient, more: dict[str, Any], status: int, pointer: str, words: str

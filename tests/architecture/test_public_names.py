@@ -25,7 +25,7 @@ from ringland_service.core.declare.kinds import KINDS
 from ringland_service.core.metrology.instruments import TYPICAL
 
 TERMS = tomllib.loads((Path(__file__).parent / "terms.toml").read_text("utf-8"))
-WORDS, FORBIDDEN = set(TERMS["label"].split()), set(TERMS["forbidden"])
+WORDS, FORBIDDEN = set(TERMS["words"].split()), set(TERMS["forbidden"])
 SAME, ALIKE = TERMS["same_thing"], TERMS["same_name"]
 
 

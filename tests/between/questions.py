@@ -12,7 +12,7 @@ from reference_cases import cases
 from cards import JOBS, ORDERS
 from ringland_service.api.openapi.document import document
 from ringland_service.core.calculations import BY_NAME
-from ringland_service.core.declare import Declared
+from ringland_service.core.declare import Operation
 
 DEMO = Path(__file__).parents[2] / "demo_data"
 
@@ -29,7 +29,7 @@ class Asked:
         return f"{self.calculation}: {self.origin}"
 
     @property
-    def declaration(self) -> Declared:
+    def declaration(self) -> Operation:
         """The calculation asked."""
         return BY_NAME[self.calculation]
 

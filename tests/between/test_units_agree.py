@@ -14,7 +14,7 @@ from between_tally import Tally
 from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.shapes.bounds import bounds
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Operation, input_fields
+from ringland_service.core.declare import Operation, asked
 from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
@@ -44,7 +44,7 @@ def in_other_units(calculation: Operation, body: Json, chance: random.Random) ->
 
 
 def _record(record: type, values: Json, chance: random.Random) -> Json:
-    known = {field.public(name): field for name, field in input_fields(record).items()}
+    known = {field.public(name): field for name, field in asked(record).items()}
     return {n: _value(known[n], v, chance) if n in known else v for n, v in values.items()}
 
 
@@ -95,16 +95,16 @@ def _side(kind: Kind | None, side: Any, chance: random.Random) -> Any:
 
 
 def assert_alike(
-    client: FlaskClient, input_fields: Asked, chance: random.Random, tally: Tally
+    client: FlaskClient, asked: Asked, chance: random.Random, tally: Tally
 ) -> None:
-    first = post(client, input_fields.calculation, input_fields.body)
-    again = in_other_units(input_fields.declaration, input_fields.body, chance)
-    other = post(client, input_fields.calculation, again)
+    first = post(client, asked.calculation, asked.body)
+    again = in_other_units(asked.declaration, asked.body, chance)
+    other = post(client, asked.calculation, again)
     try:
         apart = difference(first, other)
     except AssertionError as error:
-        raise AssertionError(f"{error}\nfirst {input_fields.body}\nagain {again}") from error
-    tally.add(apart, str(input_fields))
+        raise AssertionError(f"{error}\nfirst {asked.body}\nagain {again}") from error
+    tally.add(apart, str(asked))
 
 
 @pytest.mark.parametrize("calculation", OTHERS, ids=lambda c: c.name)
@@ -119,5 +119,5 @@ KNOWN = [one for one in every() if one.calculation not in ABOUT_UNITS]
 
 
 @pytest.mark.parametrize("asked", KNOWN, ids=str)
-def test_known_questions(client: FlaskClient, input_fields: Asked, tally: Tally) -> None:
-    assert_alike(client, input_fields, random.Random(str(input_fields)), tally)
+def test_known_questions(client: FlaskClient, asked: Asked, tally: Tally) -> None:
+    assert_alike(client, asked, random.Random(str(asked)), tally)

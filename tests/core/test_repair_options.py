@@ -25,7 +25,7 @@ each = pytest.mark.parametrize("option", OPTIONS, ids=NAMES)
 ORDER = order_card.Inputs(
     work="bore_and_hone",
     bore_kind="iron",
-    piston_mm=68.461,
+    piston_size_mm=68.461,
     clearance_low_mm=0.03,
     clearance_high_mm=0.04,
     interference_mm=0.11,

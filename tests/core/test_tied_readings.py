@@ -231,10 +231,12 @@ def test_a_depth_at_the_end_of_the_skirt_travel_stays_in_it() -> None:
         pin_axis_mm=(68.03, 68.01, 68.0),
         thrust_axis_mm=(68.05, None, None),
     )
-    inputs = fit.inputs(survey=read, piston_mm=67.95, skirt_from_mm=30.0, skirt_to_mm=60.0)
+    inputs = fit.inputs(
+        bore_survey=read, piston_size_mm=67.95, skirt_from_mm=30.0, skirt_to_mm=60.0
+    )
     uncertainties: dict[Path, Stated] = {
-        ("survey", "depth_mm"): Stated(uncertainty=0.5),
-        ("survey", "pin_axis_mm"): Stated(uncertainty=0.004),
+        ("bore_survey", "depth_mm"): Stated(uncertainty=0.5),
+        ("bore_survey", "pin_axis_mm"): Stated(uncertainty=0.004),
         ("skirt_from_mm",): Stated(uncertainty=0.5),
         ("skirt_to_mm",): Stated(uncertainty=0.5),
     }

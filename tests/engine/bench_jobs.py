@@ -26,8 +26,8 @@ CARD = BY_NAME["job-card"]
 SAID_BY = {
     "gauge_error_pct": ("reading_kpa", "readings_kpa", "stroke_readings_kpa"),
     "weather_kpa_diff": ("altitude_m",),
-    "leak_gauge_error_pct": ("supply_kpa", "cylinder_kpa"),
-    "squish_uncertainty_mm": ("solder_at_pin_axis_mm",),
+    "leak_gauge_error_pct": ("supply_pressure_kpa", "cylinder_pressure_kpa"),
+    "solder_uncertainty_mm": ("solder_mm",),
     "clay_uncertainty_mm": ("clay_intake_mm", "clay_exhaust_mm"),
 }
 # Which instruments of the bench read a kind of quantity; the last one what is below 5 mm.
@@ -70,7 +70,7 @@ class _Bench:
     def measuring(self) -> Json:
         """Return the instruments, and perhaps the uncertainty of temperatures."""
         described = [
-            {"id": name, "max_error": {"value": value, "unit": unit}}
+            {"id": name, "max_permissible_error": {"value": value, "unit": unit}}
             for name, (value, unit) in FIGURES.items()
         ]
         micrometer = {"id": "micrometer", "kind": "outside_micrometer"}
@@ -86,11 +86,12 @@ class _Bench:
         if self.chance.random() < 0.4:
             return {"id": "bore gauge", "kind": "bore_gauge"}
         error = round(self.chance.uniform(0.001, 0.004), 4)
-        figures = {"max_error": error, "setting_error": 0.002, "repeat": 0.001, "resolution": 0.001}
+        figures = {"max_permissible_error": error, "zero_setting_error": 0.002}
+        figures |= {"repeatability": 0.001, "resolution": 0.001}
         if self.chance.random() < 0.5:
             figures["short_range_error"] = error / 3.0
         told = {name: {"value": value, "unit": "mm"} for name, value in figures.items()}
-        set_in = {"set_in": "micrometer"} if self.chance.random() < 0.7 else {}
+        set_in = {"zero_set_in": "micrometer"} if self.chance.random() < 0.7 else {}
         return {"id": "bore gauge", **told, **set_in}
 
     def told(self, record: type, values: Mapping[str, Any]) -> Json:

@@ -13,7 +13,7 @@ import numpy as np
 from draws import is_number, members
 from whole_chain import ON_CARD, CardComponent, Chain
 
-from ringland_service.core.declare import asked, declared
+from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.declare.fields import QuantityField, ResultField
 from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import common as quantities
@@ -63,7 +63,7 @@ def _usual_temperatures(chain: Chain) -> Iterator[CardComponent]:
     u = chain.request.measuring.temperature_uncertainty_k
     usual: dict[str, dict[int, Component]] = {}
     for place, one in enumerate(chain.workings):
-        for name, of in asked(one.step.calculation.inputs).items():
+        for name, of in input_fields(one.step.calculation.inputs).items():
             is_one = isinstance(of, QuantityField) and of.type is quantities.PART_TEMPERATURE
             if is_one and name not in one.takes and getattr(one.inputs, name) is not None:
                 move = Component(name, 1.0, (Effect((name,), 1.0),))

@@ -12,7 +12,7 @@ from ringland_service.api.shapes.examples import example
 from ringland_service.core.calculations import BY_NAME, CALCULATIONS
 from ringland_service.core.declare import Calculation
 from ringland_service.core.metrology.propagation import moved
-from ringland_service.engine import slopes
+from ringland_service.engine import sensitivities
 from ringland_service.engine.request import Request
 from ringland_service.engine.response import DomainError
 from ringland_service.engine.scalar import answer
@@ -46,9 +46,9 @@ def weighed(calculation: Calculation, data: Mapping[str, Any]) -> list[Any]:
 def both_ways(
     calculation: Calculation, data: Mapping[str, Any], monkeypatch: pytest.MonkeyPatch
 ) -> Iterator[tuple[Any, Any]]:
-    monkeypatch.setattr(slopes, "WORTH_A_COLUMN", ALWAYS)
+    monkeypatch.setattr(sensitivities, "WORTH_A_COLUMN", ALWAYS)
     together = weighed(calculation, data)
-    monkeypatch.setattr(slopes, "WORTH_A_COLUMN", NEVER)
+    monkeypatch.setattr(sensitivities, "WORTH_A_COLUMN", NEVER)
     return zip(together, weighed(calculation, data), strict=True)
 
 
@@ -108,7 +108,7 @@ def test_a_survey_takes_no_call_a_reading(monkeypatch: pytest.MonkeyPatch) -> No
         calls.append(given)
         return moved(*given)
 
-    monkeypatch.setattr(slopes, "moved", counted)
+    monkeypatch.setattr(sensitivities, "moved", counted)
     survey = {
         "depth": {"values": [8.0, 25.0, 45.0], "unit": "mm"},
         "pin_axis": {"values": [68.061, 68.049, 68.034], "unit": "mm"},

@@ -12,15 +12,15 @@ from typing import Any
 from unittest import mock
 
 import draws
-from ringland_service.engine.answer import Response
 
-from ringland_service.core.declare import Calculation, Composite, Step, asked
+from ringland_service.core.declare import Calculation, Composite, Step, input_fields
 from ringland_service.core.declare.fields import SectionField
 from ringland_service.core.metrology.propagation import Component, moved
 from ringland_service.engine import composite
-from ringland_service.engine.composite import CompositeAnswer, answer_composite
+from ringland_service.engine.composite import CompositeResponse, answer_composite
 from ringland_service.engine.known import Known, source_key
 from ringland_service.engine.request import Request
+from ringland_service.engine.response import Response
 from ringland_service.engine.scalar import answer, with_limit_sides
 
 ON_CARD = -1
@@ -70,7 +70,7 @@ class Chain:
 
     card: Composite
     request: Request
-    found: CompositeAnswer
+    found: CompositeResponse
     workings: list[Working]
 
     @property
@@ -116,7 +116,7 @@ def fields_of(inputs: Any) -> dict[str, Any]:
     """Return what a card is told, by the name of the field in any section."""
     found: dict[str, Any] = {}
     record: type = type(inputs)
-    for name, of in asked(record).items():
+    for name, of in input_fields(record).items():
         value = getattr(inputs, name)
         if value is not None:
             found[name] = value
@@ -148,7 +148,7 @@ def chain_of(card: Composite, request: Request) -> Chain:
     done: list[Working] = []
 
     def chosen(step: Step, name: str, known: Mapping[str, Known]) -> str | None:
-        if name == next(iter(asked(step.calculation.inputs))):
+        if name == next(iter(input_fields(step.calculation.inputs))):
             begun.append(Working(step, frozenset(known)))
         key = source_key(step, name, known)
         if key is not None and name not in step.fixed:

@@ -17,8 +17,8 @@ def _cylinder(of: Drawn, job: Job) -> Values:
     thrust = [round(bore + one, 3) for one in worn]
     pin = [round(bore + 0.6 * one + of.real(0.0, 0.003), 3) for one in worn]
     found: Values = {
-        "survey": {"depth_mm": depth, "pin_axis_mm": pin, "thrust_axis_mm": thrust},
-        "unworn_bore_mm": round(bore - of.real(0.0, 0.006), 3),
+        "bore_survey": {"depth_mm": depth, "pin_axis_mm": pin, "thrust_axis_mm": thrust},
+        "unworn_mm": round(bore - of.real(0.0, 0.006), 3),
         "damage": "none",
         "surface": "glazed",
         "ridge": "none",
@@ -47,14 +47,14 @@ def _piston(of: Drawn, job: Job) -> Values:
         pin_worn_mm=pin - of.real(0.002, 0.012),
     )
     return {
-        "piston_mm": piston,
-        "fit": "used",
+        "piston_size_mm": piston,
+        "piston_condition": "used",
         "piston_kind": kind,
         **of.some(
-            piston_new_mm=piston + of.real(0.01, 0.03),
+            piston_size_new_mm=piston + of.real(0.01, 0.03),
             piston_temperature_c=of.real(12, 28, 1),
-            height_above_skirt_bottom_mm=of.real(8, 14, 1),
-            rering_piston_mm=piston + of.real(0.01, 0.03),
+            measuring_height_mm=of.real(8, 14, 1),
+            new_rings_piston_mm=piston + of.real(0.01, 0.03),
         ),
         **({"pin_mm": pin, "small_end": "plain", **fits} if fits else {}),
     }
@@ -62,13 +62,13 @@ def _piston(of: Drawn, job: Job) -> Values:
 
 def _rings(of: Drawn, job: Job) -> Values:
     width, radial, bore = of.real(1.2, 2.5), of.real(2.0, 3.5), job["engine"]["bore_mm"]
-    groove = {"top_ring_width_mm": width, "top_groove_width_mm": width + of.real(0.03, 0.1)}
+    groove = {"top_width_mm": width, "top_groove_mm": width + of.real(0.03, 0.1)}
     root = bore - 2.0 * radial - of.real(0.2, 0.6)
-    thickness = {"second_ring_thickness_mm": radial, "second_groove_root_mm": root}
+    thickness = {"second_thickness_mm": radial, "second_groove_root_mm": root}
     return {
-        **of.some(top_measured_mm=of.real(0.15, 0.45), second_measured_mm=of.real(0.2, 0.5)),
+        **of.some(top_gap_mm=of.real(0.15, 0.45), second_gap_mm=of.real(0.2, 0.5)),
         **of.some(old_gap_mm=of.real(0.4, 0.9), gap_when_new_mm=of.real(0.2, 0.35)),
-        **of.some(top_feeler_mm=of.real(0.03, 0.1), rering_gap_mm=of.real(0.2, 0.4)),
+        **of.some(top_feeler_mm=of.real(0.03, 0.1), new_rings_gap_mm=of.real(0.2, 0.4)),
         "old_gap_pin_axis_mm": bore + of.real(0.02, 0.04),
         "old_gap_thrust_axis_mm": bore + of.real(0.02, 0.05),
         **(groove if of.often() else {}),
@@ -83,7 +83,7 @@ def _plan(of: Drawn, job: Job) -> Values:
     sizes = [bore + step - of.real(0.035, 0.045) for step in steps]
     fit = {"clearance_low_mm": low, "clearance_high_mm": low + of.real(0.01, 0.02)}
     found: Values = {
-        "pistons": [{"mark": chr(65 + k), "piston_mm": one} for k, one in enumerate(sizes)],
+        "pistons": [{"mark": chr(65 + k), "piston_size_mm": one} for k, one in enumerate(sizes)],
         **fit,
         "hone_stock_mm": of.real(0.04, 0.08),
     }
@@ -91,20 +91,20 @@ def _plan(of: Drawn, job: Job) -> Values:
         return found
     if of.often(0.3):
         return {"new_bore_mm": bore + of.real(0.25, 0.5)}
-    return found | of.some(makers_largest_oversize_mm=1.0)
+    return found | of.some(largest_oversize_mm=1.0)
 
 
 def _squish(of: Drawn, job: Job) -> Values:
     solder = of.reals(2, 0.9, 1.5, 2)
     gaskets = {"base_gasket_fitted_mm": 0.5, "base_gaskets_mm": [0.2, 0.3, 0.4, 0.5]}
-    found = {"solder_at_pin_axis_mm": solder, **of.some(squish_uncertainty_mm=0.04)}
+    found = {"solder_mm": solder, **of.some(solder_uncertainty_mm=0.04)}
     return found | ({"squish_wanted_mm": 0.9, **gaskets} if of.often() else {})
 
 
 def _sleeve(of: Drawn, _: Job) -> Values:
     bore = of.real(60.0, 90.0)
     sleeve = {"cylinder_bore_mm": bore, "sleeve_od_mm": bore + of.real(0.05, 0.12)}
-    expansion = {"alpha_cylinder_per_k": 2.2e-5, "alpha_sleeve_per_k": 1.1e-5}
+    expansion = {"cylinder_alpha_per_k": 2.2e-5, "sleeve_alpha_per_k": 1.1e-5}
     return sleeve | expansion | {"drop_in_clearance_mm": 0.05, "running_temperature_c": 130.0}
 
 

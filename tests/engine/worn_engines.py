@@ -34,7 +34,7 @@ def _engine(of: Drawn, two_stroke: bool) -> Values:
         "cycle": "two_stroke" if two_stroke else "four_stroke",
         "valve_gear": "ports" if two_stroke else "overhead_valves",
         "decompressor": "none",
-        "cylinders": of.chance.choice([1, 2, 3]),
+        "cylinder_count": of.chance.choice([1, 2, 3]),
         "bore_kind": PLATED if two_stroke and of.often() else of.chance.choice(IRON),
         "bore_mm": bore,
         "stroke_mm": stroke,
@@ -81,8 +81,8 @@ def _compression(of: Drawn, job: Job) -> Values:
     """Return one reading a cylinder, or the strokes of one, or its last reading."""
     told: Values = {"decompressor_state": "none", "throttle_open": True, "engine_warm": True}
     dry = of.real(550, 1100, 0)
-    if job["engine"]["cylinders"] > 1:
-        read = of.reals(job["engine"]["cylinders"], 0.8 * dry, dry, 0)
+    if job["engine"]["cylinder_count"] > 1:
+        read = of.reals(job["engine"]["cylinder_count"], 0.8 * dry, dry, 0)
         told |= {"readings_kpa": read, "layout": "in_line"}
         dry = min(read)
     elif of.often():
@@ -90,8 +90,8 @@ def _compression(of: Drawn, job: Job) -> Values:
     else:
         told |= {"reading_kpa": dry}
     if of.often():
-        told |= {"gauge_error_pct": of.real(1, 5, 1), "repeat_kpa_diff": of.real(4, 12, 1)}
-    wet = {"wet_kpa": round(1.15 * dry), "oil_ml": 1.0}
+        told |= {"gauge_error_pct": of.real(1, 5, 1), "repeatability_kpa_diff": of.real(4, 12, 1)}
+    wet = {"wet_kpa": round(1.15 * dry), "wet_oil_ml": 1.0}
     return told | of.some(weather_kpa_diff=2.0) | (wet if of.often() else {})
 
 
@@ -99,11 +99,11 @@ def _leak_down(of: Drawn, _: Job) -> Values:
     supply = of.real(500, 700, 0)
     dial = {"leak_gauge_error_pct": 1.6, "gauge_full_scale_kpa": 1000.0}
     return {
-        "supply_kpa": supply,
-        "cylinder_kpa": round(supply * of.real(0.6, 0.95)),
+        "supply_pressure_kpa": supply,
+        "cylinder_pressure_kpa": round(supply * of.real(0.6, 0.95)),
         "restrictor_mm": 1.0,
         "piston_at": "firing_tdc",
-        **of.some(other_restrictor_mm=1.5, other_supply_kpa=of.real(400, 700, 0)),
+        **of.some(other_restrictor_mm=1.5, other_supply_pressure_kpa=of.real(400, 700, 0)),
         **of.some(bar_mm=300.0, held_at_deg=3.0, second_deg=of.real(6, 12, 0)),
         **(dial if of.often(0.4) else {}),
     }
@@ -111,25 +111,25 @@ def _leak_down(of: Drawn, _: Job) -> Values:
 
 def _head_face(of: Drawn, job: Job) -> Values:
     return {
-        "straightedge_gaps_mm": of.reals(6, 0.01, 0.08),
+        "lines_mm": of.reals(6, 0.01, 0.08),
         "face_length_mm": of.real(80, 160, 1),
-        "chamber_area_at_face_mm2": math.pi / 4 * job["engine"]["bore_mm"] ** 2 * 0.85,
+        "chamber_area_mm2": math.pi / 4 * job["engine"]["bore_mm"] ** 2 * 0.85,
         **of.some(wanted_ratio=of.real(7.0, 10.5, 1), skim_allowance_mm=0.02),
     }
 
 
 def _valve(of: Drawn, _: Job) -> Values:
     stem, outer, width = of.real(4.4, 6.9), of.real(22.0, 34.0, 2), of.real(1.0, 1.9, 2)
-    sunk = {"sink_mm": of.real(0.05, 0.4), "spring_rate_n_per_mm": of.real(15, 30, 1)}
-    sunk |= {"seat_load_nominal_n": 140.0, "lash_before_mm": of.real(0.1, 0.3, 2)}
+    sunk = {"sink_cut_mm": of.real(0.05, 0.4), "spring_rate_n_per_mm": of.real(15, 30, 1)}
+    sunk |= {"seat_load_nominal_n": 140.0, "lash_found_mm": of.real(0.1, 0.3, 2)}
     sunk |= {"ratio_lash_per_stem_rise": of.real(0.8, 1.4, 2), "valves_cut": 1}
     return {
-        "which_valve": of.chance.choice(["intake", "exhaust"]),
-        "valve_fit": "used",
-        "stem_mm": stem,
+        "valve_kind": of.chance.choice(["intake", "exhaust"]),
+        "valve_condition": "used",
+        "stem_size_mm": stem,
         "guide_bore_mm": stem + of.real(0.02, 0.09),
-        "contact_outer_dia_mm": outer,
-        "contact_inner_dia_mm": outer - 2.0 * width,
+        "seat_outer_diameter_mm": outer,
+        "seat_inner_diameter_mm": outer - 2.0 * width,
         "cut_seat_angle_deg": 45.0,
         **(sunk if of.often() else {}),
     }
@@ -145,15 +145,19 @@ def _spring(of: Drawn, _: Job) -> Values:
 
 
 def _lash(of: Drawn, job: Job) -> Values:
-    screw = {"screw_pitch_mm": 0.75, "screw_at": "cam_end", "rocker_ratio": of.real(1.0, 1.5, 2)}
+    screw = {
+        "screw_pitch_mm": 0.75,
+        "adjuster": "screw_at_cam",
+        "rocker_ratio": of.real(1.0, 1.5, 2),
+    }
     # A valve cut deeper says itself what its lash will be.
-    if of.often() and "sink_mm" not in job.get("valve", {}):
-        return {"lash_measured_mm": of.real(0.04, 0.2, 2), "lash_wanted_mm": 0.12, **screw}
+    if of.often() and "sink_cut_mm" not in job.get("valve", {}):
+        return {"found_mm": of.real(0.04, 0.2, 2), "target_mm": 0.12, **screw}
     valves = [
-        {"name": name, "old_shim_mm": of.real(2.3, 2.9), "measured_lash_mm": of.real(0.05, 0.3, 2)}
+        {"name": name, "shim_mm": of.real(2.3, 2.9), "found_mm": of.real(0.05, 0.3, 2)}
         for name in ("intake", "exhaust")
     ]
-    steps = {"shim_step_mm": 0.05, "shim_least_mm": 1.2, "shim_most_mm": 3.5}
+    steps = {"shim_step_mm": 0.05, "shim_thinnest_mm": 1.2, "shim_thickest_mm": 3.5}
     return {"valves": valves, "lash_low_mm": 0.1, "lash_high_mm": 0.2, **steps}
 
 
@@ -170,22 +174,27 @@ def _bottom(of: Drawn, _: Job) -> Values:
         "big_end_side_mm": of.real(0.2, 0.6, 2),
         "small_end_tip_rock_mm": of.real(0.5, 1.5, 2),
         "big_end_width_mm": of.real(14, 20, 1),
-        "rod_fit": "used",
+        "rod_condition": "used",
     }
 
 
 def _hone(of: Drawn, _: Job) -> Values:
     travel, strokes = of.real(60, 110, 1), of.real(60, 110, 0)
     return {
-        "spindle_rpm": of.real(140, 220, 0),
-        "hone_travel_mm": travel,
-        "full_cycles_rpm": strokes,
+        "spindle_speed_rpm": of.real(140, 220, 0),
+        "travel_mm": travel,
+        "strokes_per_minute_rpm": strokes,
     }
 
 
 def _torque(of: Drawn, _: Job) -> Values:
     wrench = {"wrench_length_mm": of.real(250, 320, 0), "adapter_extension_mm": 45.0}
-    thread = {"thread_dia_mm": 8.0, "pitch_mm": 1.25, "nut_factor": 0.17, "proof_stress_mpa": 640.0}
+    thread = {
+        "thread_diameter_mm": 8.0,
+        "pitch_mm": 1.25,
+        "nut_factor": 0.17,
+        "proof_stress_mpa": 640.0,
+    }
     return {"final_torque_nm": of.real(18, 26, 1), **wrench, **thread}
 
 
@@ -204,11 +213,11 @@ OF_ANY: dict[str, Section] = {
     "hone": _hone,
     "torque": _torque,
     "running_in": _running_in,
-    "oil": lambda of, _: {"oil_added_ml": of.real(100, 600, 0), "hours": of.real(5, 40, 1)},
+    "oil": lambda of, _: {"added_ml": of.real(100, 600, 0), "hours": of.real(5, 40, 1)},
     "hot": lambda of, _: {"bore_hot_c": of.real(90, 130, 0), "piston_hot_c": of.real(110, 180, 0)},
 }
 OF_TWO_STROKES: dict[str, Section] = {
-    "fuel": lambda of, _: {"fuel_l": of.real(2, 9, 1), "ratio_fuel_to_oil": 40.0},
+    "fuel": lambda of, _: {"fuel_l": of.real(2, 9, 1), "ratio": 40.0},
     "crankcase": lambda of, _: {"start_kpa": 45.0, "end_kpa": of.real(40, 45, 1), "minutes": 5.0},
 }
 OF_FOUR_STROKES: dict[str, Section] = {

@@ -126,7 +126,7 @@ UNCLEAR = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "symbol", "label"), UNCLEAR)
+@pytest.mark.parametrize(("kind", "symbol", "words"), UNCLEAR)
 def test_unclear_word_is_refused_with_what_would_be_right(
     kind: str, symbol: str, words: str
 ) -> None:

@@ -136,7 +136,7 @@ REFUSED: list[tuple[Calculation, dict[str, Any], str]] = [
 ]
 
 
-@pytest.mark.parametrize(("of", "changes", "label"), REFUSED)
+@pytest.mark.parametrize(("of", "changes", "words"), REFUSED)
 def test_refused_in_words_of_the_trade(
     of: Calculation, changes: dict[str, Any], words: str
 ) -> None:

@@ -110,7 +110,7 @@ def asked(calculation: Calculation, values: dict[str, Any], **more: Any) -> Resp
     return answer(calculation, Request(calculation.inputs(**values), **more))
 
 
-@pytest.mark.parametrize(("calculation", "values", "label"), REFUSED)
+@pytest.mark.parametrize(("calculation", "values", "words"), REFUSED)
 def test_refused_in_words(calculation: Calculation, values: dict[str, Any], words: str) -> None:
     with pytest.raises(DomainError, match=words):
         asked(calculation, values)

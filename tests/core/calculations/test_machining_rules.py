@@ -102,7 +102,7 @@ def ask(calculation: Calculation, inputs: dict[str, Any], **uncertainties: float
     return answer(calculation, Request(inputs=calculation.inputs(**inputs), uncertainties=stated))
 
 
-@pytest.mark.parametrize(("calculation", "inputs", "label"), REFUSED)
+@pytest.mark.parametrize(("calculation", "inputs", "words"), REFUSED)
 def test_refused(calculation: Calculation, inputs: dict[str, Any], words: str) -> None:
     with pytest.raises(DomainError, match=words) as refused:
         ask(calculation, inputs)

@@ -147,8 +147,8 @@ def test_a_clear_lead_is_settled() -> None:
 @pytest.mark.parametrize(
     ("bore_use", "codes"), [("used", {"bottom_wider_than_top"}), ("fresh", set[str]())]
 )
-def test_a_wide_bottom_warns_in_a_used_bore_only(use: str, codes: set[str]) -> None:
-    found = ask(SURVEY, two((68.0, 68.006), (68.0, 68.0), 8.0, 85.0) | {"bore_use": use})
+def test_a_wide_bottom_warns_in_a_used_bore_only(bore_use: str, codes: set[str]) -> None:
+    found = ask(SURVEY, two((68.0, 68.006), (68.0, 68.0), 8.0, 85.0) | {"bore_use": bore_use})
     assert {w.code for w in found.warnings} & {"bottom_wider_than_top"} == codes
 
 

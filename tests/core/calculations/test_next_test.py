@@ -73,7 +73,7 @@ PAIRS: list[tuple[tuple[str, ...], dict[str, Any], str, tuple[str, ...]]] = [
 ]
 
 
-@pytest.mark.parametrize(("evidence", "engine", "label", "parts"), PAIRS, ids=str)
+@pytest.mark.parametrize(("evidence", "engine", "words", "parts"), PAIRS, ids=str)
 def test_the_test_that_parts_the_leaders(
     evidence: tuple[str, ...], engine: dict[str, Any], words: str, parts: tuple[str, ...]
 ) -> None:

@@ -140,7 +140,7 @@ POINTS: list[tuple[int, dict[str, Any], str]] = [
 ]
 
 
-@pytest.mark.parametrize(("point", "inputs", "label"), POINTS)
+@pytest.mark.parametrize(("point", "inputs", "words"), POINTS)
 def test_a_point_says(point: int, inputs: dict[str, Any], words: str) -> None:
     assert words in lines_of(inputs)[point].text
 

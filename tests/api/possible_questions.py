@@ -70,7 +70,7 @@ def compression_level(draw: Draw) -> Values:
             draw,
             {
                 "expected_kpa": draw(real(200, 2900)),
-                "limit_altitude_m": draw(real(0, 3000)),
+                "expected_altitude_m": draw(real(0, 3000)),
                 "gauge_error_pct": draw(real(0.5, 10)),
                 "repeatability_kpa_diff": draw(real(0.5, 40)),
             },

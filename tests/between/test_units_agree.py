@@ -14,7 +14,7 @@ from between_tally import Tally
 from ringland_service.api.reading.common_fields import kinds_judged
 from ringland_service.api.shapes.bounds import bounds
 from ringland_service.core.calculations import CALCULATIONS
-from ringland_service.core.declare import Operation, asked
+from ringland_service.core.declare import Operation, input_fields
 from ringland_service.core.declare.fields import (
     Field,
     QuantityField,
@@ -44,7 +44,7 @@ def in_other_units(calculation: Operation, body: Json, chance: random.Random) ->
 
 
 def _record(record: type, values: Json, chance: random.Random) -> Json:
-    known = {field.public(name): field for name, field in asked(record).items()}
+    known = {field.public(name): field for name, field in input_fields(record).items()}
     return {n: _value(known[n], v, chance) if n in known else v for n, v in values.items()}
 
 
@@ -94,9 +94,7 @@ def _side(kind: Kind | None, side: Any, chance: random.Random) -> Any:
     return _in_unit(kind, side, chance.choice(symbols(kind)))
 
 
-def assert_alike(
-    client: FlaskClient, asked: Asked, chance: random.Random, tally: Tally
-) -> None:
+def assert_alike(client: FlaskClient, asked: Asked, chance: random.Random, tally: Tally) -> None:
     first = post(client, asked.calculation, asked.body)
     again = in_other_units(asked.declaration, asked.body, chance)
     other = post(client, asked.calculation, again)

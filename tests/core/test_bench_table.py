@@ -53,7 +53,8 @@ def test_row(
     parts = [verdict.Part(max_permissible_error=quantified(error, kind)) for error in errors]
     parts += [verdict.Part(resolution=quantified(step, kind)) for step in steps]
     parts += [
-        verdict.Part(standard_deviation=quantified(s, kind), readings=float(n)) for s, n in repeats
+        verdict.Part(standard_deviation=quantified(s, kind), readings_averaged=float(n))
+        for s, n in repeats
     ]
     given = verdict.Inputs(
         value=quantified(value, kind), high=quantified(2.0 * value, kind), parts=tuple(parts)

@@ -84,14 +84,14 @@ def test_every_kind_of_work_has_its_parts() -> None:
 @pytest.mark.parametrize("decision", repair_options.DECISIONS)
 def test_every_part_of_a_job_answers_every_decision(decision: str) -> None:
     option = repair_options.TAKEN_BY[decision]
-    parts = parts_to_order.compute(parts_to_order.Inputs(decision=decision, cylinders=2)).parts
+    parts = parts_to_order.compute(parts_to_order.Inputs(way=decision, cylinder_count=2)).parts
     assert bool(parts) == (option is not None and option.usual_parts is not None)
     if option is not None and option.outside is not None:
         assert parts[0].part == option.outside.part
         assert (parts[0].pieces == 2) == option.outside.one_each
     read = re_check.compute(
         re_check.Inputs(
-            decision=decision,
+            way=decision,
             finish_low_mm=68.491,
             finish_high_mm=68.501,
             clearance_low_mm=0.03,
@@ -103,9 +103,9 @@ def test_every_part_of_a_job_answers_every_decision(decision: str) -> None:
     assert ("finish bore" in said) == (option is not None and option.cuts is not Cut.NOTHING)
     assert ("clearance" in said) == (option is not None and option.new_fit)
     assert ("new top ring" in said) == (option is not None and option.new_rings)
-    checks = before_assembly.compute(before_assembly.Inputs(decision=decision)).checks
+    checks = before_assembly.compute(before_assembly.Inputs(way=decision)).checks
     assert any(check.startswith("head:") for check in checks) == (option is None or option.mends)
-    known = {"cylinder_decision.decision": decision, "bore_kind": "iron"}
+    known = {"cylinder_decision.way": decision, "bore_kind": "iron"}
     without = ruled_out.of_the_decision(known)
     assert bool(without) == (option is not None and option.cuts is Cut.NOTHING)
 

@@ -10,6 +10,7 @@ from typing import Any
 import GTC
 import numpy as np
 import pytest
+import uncertainties
 from hypothesis import given
 from hypothesis import strategies as st
 from uncertainties import umath
@@ -126,8 +127,8 @@ def _at_20c(lib: Any, v: dict[str, Any]) -> dict[str, Any]:
     return {"bore_at_20c_mm": bore, "corrected_clearance_mm": bore - piston}
 
 
-Uncertaintyed = dict[str, tuple[float, float]]
-SMOOTH: list[tuple[str, Callable[[Any, dict[str, Any]], dict[str, Any]], Uncertaintyed]] = [
+WithUncertainty = dict[str, tuple[float, float]]
+SMOOTH: list[tuple[str, Callable[[Any, dict[str, Any]], dict[str, Any]], WithUncertainty]] = [
     (
         "displacement",
         _displacement,
@@ -186,7 +187,7 @@ EXACT = {"displacement": {"cylinder_count": 2.0}, "cranking-pressure": {"n_mid":
 
 @pytest.mark.parametrize(("name", "formula", "given"), SMOOTH, ids=[row[0] for row in SMOOTH])
 def test_agreement_with_uncertainties_and_gtc(
-    name: str, formula: Any, given: Uncertaintyed
+    name: str, formula: Any, given: WithUncertainty
 ) -> None:
     """Two general-purpose libraries, by automatic differentiation, on the same arithmetic.
 
@@ -196,10 +197,10 @@ def test_agreement_with_uncertainties_and_gtc(
     assert isinstance(calculation, Calculation)
     exact = EXACT.get(name, {})
     inputs = calculation.inputs(**{n: value for n, (value, _) in given.items()}, **exact)
-    uncertainties: dict[FieldPath, Stated] = {
+    stated: dict[FieldPath, Stated] = {
         (n,): Stated(uncertainty=2.0 * u) for n, (_, u) in given.items()
     }
-    found = answer(calculation, Request(inputs=inputs, uncertainties=uncertainties))
+    found = answer(calculation, Request(inputs=inputs, uncertainties=stated))
     theirs = formula(umath, {n: uncertainties.ufloat(*pair) for n, pair in given.items()} | exact)
     gtc = formula(GTC, {n: GTC.ureal(*pair) for n, pair in given.items()} | exact)
     # A clearance is a small difference of two sizes: the rounding of 72 mm leaves it 3e-9.

@@ -83,7 +83,7 @@ def _plan(of: Drawn, job: Job) -> Values:
     sizes = [bore + step - of.real(0.035, 0.045) for step in steps]
     fit = {"clearance_low_mm": low, "clearance_high_mm": low + of.real(0.01, 0.02)}
     found: Values = {
-        "pistons": [{"mark": chr(65 + k), "piston_size_mm": one} for k, one in enumerate(sizes)],
+        "pistons": [{"mark": chr(65 + k), "size_mm": one} for k, one in enumerate(sizes)],
         **fit,
         "hone_stock_mm": of.real(0.04, 0.08),
     }

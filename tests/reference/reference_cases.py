@@ -2,6 +2,7 @@
 
 import tomllib
 from dataclasses import dataclass, field
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -124,8 +125,9 @@ def files() -> list[Path]:
     return sorted(FOLDER.glob("*.toml"))
 
 
+@cache
 def cases() -> list[Case]:
-    """Return all cases of all files."""
+    """Return all cases of all files; they are read once, for nobody changes them."""
     found = []
     for path in files():
         data = tomllib.loads(path.read_text("utf-8"))

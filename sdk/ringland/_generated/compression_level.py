@@ -85,7 +85,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         "altitude": "quantity",
         "air_pressure": "quantity",
         "weather_report": "quantity",
-        "limit_altitude": "quantity",
+        "expected_altitude": "quantity",
         "gauge_error": "quantity",
         "repeatability": "quantity",
         "hose_error": "quantity",
@@ -103,7 +103,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
         altitude: QuantityLike | None = None,
         air_pressure: QuantityLike | None = None,
         weather_report: QuantityLike | None = None,
-        limit_altitude: QuantityLike | None = None,
+        expected_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
         repeatability: QuantityLike | None = None,
         hose_error: QuantityLike | None = None,
@@ -151,7 +151,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             air pressure on the spot, absolute
         weather_report : QuantityLike, optional
             air pressure of the weather report, absolute, brought to sea level; needs the altitude
-        limit_altitude : QuantityLike, optional
+        expected_altitude : QuantityLike, optional
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
@@ -218,7 +218,7 @@ class CompressionLevel(Calculation[CompressionLevelResult]):
             "altitude": altitude,
             "air_pressure": air_pressure,
             "weather_report": weather_report,
-            "limit_altitude": limit_altitude,
+            "expected_altitude": expected_altitude,
             "gauge_error": gauge_error,
             "repeatability": repeatability,
             "hose_error": hose_error,

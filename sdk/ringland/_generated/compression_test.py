@@ -85,7 +85,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         "wet": "quantity",
         "wet_oil": "quantity",
         "expected": "quantity",
-        "limit_altitude": "quantity",
+        "expected_altitude": "quantity",
         "gauge_error": "quantity",
         "repeatability": "quantity",
         "hose_error": "quantity",
@@ -129,7 +129,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
         n_low: float | None = None,
         n_mid: float | None = None,
         n_high: float | None = None,
-        limit_altitude: QuantityLike | None = None,
+        expected_altitude: QuantityLike | None = None,
         gauge_error: QuantityLike | None = None,
         repeatability: QuantityLike | None = None,
         hose_error: QuantityLike | None = None,
@@ -217,7 +217,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             compression exponent of a usual engine on the starter
         n_high : float, optional
             compression exponent of a fast, warm and tight engine
-        limit_altitude : QuantityLike, optional
+        expected_altitude : QuantityLike, optional
             altitude that the limit is stated for; absent, sea level
         gauge_error : QuantityLike, optional
             maximum error of the gauge, ± share of the reading
@@ -329,7 +329,7 @@ class CompressionTest(Calculation[CompressionTestResult]):
             "n_low": n_low,
             "n_mid": n_mid,
             "n_high": n_high,
-            "limit_altitude": limit_altitude,
+            "expected_altitude": expected_altitude,
             "gauge_error": gauge_error,
             "repeatability": repeatability,
             "hose_error": hose_error,

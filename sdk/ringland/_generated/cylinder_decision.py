@@ -362,7 +362,7 @@ class CylinderWaysResult:
         "sleeve",
         "replace",
         "not_settled",
-        "find_out",
+        "find_out_the_kind",
     ]
     reason: str
     fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None

@@ -269,7 +269,7 @@ class JobCardCompression(TypedDict):
         compression exponent of a usual engine on the starter
     n_high : float
         compression exponent of a fast, warm and tight engine
-    limit_altitude : QuantityLike
+    expected_altitude : QuantityLike
         altitude that the limit is stated for; absent, sea level
     gauge_error : QuantityLike
         maximum error of the gauge, ± share of the reading
@@ -315,7 +315,7 @@ class JobCardCompression(TypedDict):
     n_low: NotRequired[float]
     n_mid: NotRequired[float]
     n_high: NotRequired[float]
-    limit_altitude: NotRequired[QuantityLike]
+    expected_altitude: NotRequired[QuantityLike]
     gauge_error: NotRequired[QuantityLike]
     repeatability: NotRequired[QuantityLike]
     hose_error: NotRequired[QuantityLike]
@@ -2581,7 +2581,7 @@ class CylinderWaysResult:
         "sleeve",
         "replace",
         "not_settled",
-        "find_out",
+        "find_out_the_kind",
     ]
     reason: str
     fault_shown: Literal["shown", "not_shown", "contradicted"] | None = None
@@ -2929,7 +2929,7 @@ class JobCard(Calculation[JobCardResult]):
             "wet": "quantity",
             "wet_oil": "quantity",
             "expected": "quantity",
-            "limit_altitude": "quantity",
+            "expected_altitude": "quantity",
             "gauge_error": "quantity",
             "repeatability": "quantity",
             "hose_error": "quantity",

@@ -131,7 +131,7 @@ def test_half_a_degree_turns_a_verdict() -> None:
         ("level_read_alike", False, "level_not_read_alike"),
         ("overfilled", True, "overfilled"),
         ("fuel_in_oil", True, "fuel_in_oil"),
-        ("running_in", True, "not_run_in_yet"),
+        ("not_run_in_yet", True, "not_run_in_yet"),
     ],
 )
 def test_what_is_not_oil_use(field: str, value: bool, code: str) -> None:

@@ -132,7 +132,7 @@ def clearance_u(
     )
     uncertainties = {path: Stated(instrument="gauge") for path in bores}
     uncertainties[("piston_size_mm",)] = Stated(instrument="micrometer")
-    measuring = Measuring({"gauge": gauge, "micrometer": micrometer}, each, kelvin)
+    measuring = Measuring({"gauge": gauge, "micrometer": micrometer}, each, 2.0 * kelvin)
     return float(
         2 * ask(FIT, inputs, uncertainties=uncertainties, measuring=measuring).u["clearance_max_mm"]
     )

@@ -103,7 +103,7 @@ def surveyed(inputs: dict[str, Any]) -> Response:
     """Return the answer to a survey by the ordinary bore gauge, three readings each."""
     fields = ("pin_axis_mm", "thrust_axis_mm", "unworn_mm")
     uncertainties = {(name,): Stated(instrument="gauge") for name in fields if name in inputs}
-    measuring = Measuring({"gauge": GAUGE}, 3, 1.0)
+    measuring = Measuring({"gauge": GAUGE}, 3, 2.0)
     maker = {"bore_largest": Limit(high=68.1), "out_of_round": Limit(high=0.05)}
     return ask(SURVEY, inputs, uncertainties=uncertainties, measuring=measuring, limits=maker)
 

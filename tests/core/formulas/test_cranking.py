@@ -203,7 +203,7 @@ def test_nothing_to_compress() -> None:
 
 
 def test_gain_over_nothing() -> None:
-    with pytest.raises(OutOfBounds, match="reading_kpa: must be above zero"):
+    with pytest.raises(OutOfBounds, match="dry_kpa: must be above zero"):
         cranking.gain_percent(np.array([660.0, 0.0]), 930.0)
     with pytest.raises(OutOfBounds, match="volume_only_gain_percent: must be above zero"):
         cranking.excess_gain_percent(660.0, 930.0, -100.0)

@@ -95,8 +95,9 @@ def _piston_expansion_unknown(i: WarmPiston) -> Truth:
 
 def _wrong_bore(i: Paired) -> bool:
     # Every other kind of piston goes into whichever bore it fits.
-    bores = BORES_OF_PISTON.get(i.piston_kind) if i.piston_kind is not None else None
-    return bores is not None and i.bore_kind != "unknown" and i.bore_kind not in bores
+    if i.piston_kind not in BORES_OF_PISTON or i.bore_kind == "unknown":
+        return False
+    return i.bore_kind not in BORES_OF_PISTON[i.piston_kind]
 
 
 def _wrong_cycle(i: OfOneCycle) -> bool:

@@ -220,7 +220,7 @@ SHOP_WORK: dict[str, str] = {
     shop.REPLATE: "new plating",
 }
 
-NOT_SETTLED, FIND_OUT = "not_settled", "find_out"
+NOT_SETTLED, FIND_OUT = "not_settled", "find_out_the_kind"
 UNDECIDED: dict[str, str] = {
     NOT_SETTLED: "not settled: the first way that may do is still open",
     FIND_OUT: "find out the kind of bore first; no machining decision before",

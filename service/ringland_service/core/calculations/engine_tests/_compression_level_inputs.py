@@ -29,7 +29,7 @@ class Inputs:
     weather_report_kpa_abs: Number | None = field_like(
         air_pressure.Inputs, "weather_report_kpa_abs"
     )
-    limit_altitude_m: Number | None = quantity(
+    expected_altitude_m: Number | None = quantity(
         quantities.ALTITUDE,
         "altitude that the limit is stated for; absent, sea level",
         example=0.0,

@@ -126,7 +126,7 @@ def compute(inputs: Inputs) -> Outputs:
     """Compare the reading with the expected one and bring it to other air pressures."""
     reading, expected = inputs.reading_kpa, inputs.expected_kpa
     here = condition.air_here_kpa(inputs)
-    there = condition.air_pressure_here_kpa(inputs.limit_altitude_m, None)
+    there = condition.air_pressure_here_kpa(inputs.expected_altitude_m, None)
     ratio = None if expected is None else readings.level_ratio(reading, expected)
     gradeable = _gradeable(inputs)
     gauge = _gauge_u_kpa(inputs)

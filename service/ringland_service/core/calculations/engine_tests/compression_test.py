@@ -48,7 +48,7 @@ class Inputs:
     n_low: Number | None = field_like(CRANKING, "n_low")
     n_mid: Number | None = field_like(CRANKING, "n_mid")
     n_high: Number | None = field_like(CRANKING, "n_high")
-    limit_altitude_m: Number | None = field_like(LEVEL, "limit_altitude_m")
+    expected_altitude_m: Number | None = field_like(LEVEL, "expected_altitude_m")
     gauge_error_pct: Number | None = field_like(LEVEL, "gauge_error_pct")
     repeatability_kpa_diff: Number | None = field_like(LEVEL, "repeatability_kpa_diff")
     hose_error_pct: Number | None = field_like(LEVEL, "hose_error_pct")

@@ -276,8 +276,8 @@ NOTICES = (
     ),
     Notice(
         "limit_at_sea_level",
-        "limit_altitude_m",
-        lambda i, _: i.limit_altitude_m is None,
+        "expected_altitude_m",
+        lambda i, _: i.expected_altitude_m is None,
         "a limit is taken to be stated for sea level, as no other altitude is given for it",
     ),
 )

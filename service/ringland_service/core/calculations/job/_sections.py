@@ -135,7 +135,7 @@ Compression = partial_record(
             "n_low",
             "n_mid",
             "n_high",
-            "limit_altitude_m",
+            "expected_altitude_m",
             "gauge_error_pct",
             "repeatability_kpa_diff",
             "hose_error_pct",

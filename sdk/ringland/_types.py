@@ -7,7 +7,7 @@ from typing import TypeAlias
 
 from ringland._errors import InvalidInput
 
-_NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,15})?|\.[0-9]{1,15})(?:[eE][+-]?[0-9]{1,2})?"
+_NUMBER = r"[+-]?(?:[0-9]{1,12}(?:\.[0-9]{0,20})?|\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,2})?"
 _UNCERTAINTY = r"(?:±|\+/-)"
 _UNIT = rf"(?:(?!{_UNCERTAINTY}).)*?"
 _TEXT = re.compile(

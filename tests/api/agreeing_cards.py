@@ -127,7 +127,7 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
     "readings beside the number of cylinders": (
         {"engine": FOUR | {"cylinder_count": 3}, "compression": {"readings": kpa(900, 880)}},
         {"engine": FOUR | {"cylinder_count": 2}, "compression": {"readings": kpa(900, 880, 870)}},
-        {"/compression/readings", "/engine/cylinders"},
+        {"/compression/readings", "/engine/cylinder_count"},
     ),
     "two-stroke beside overhead valves": (
         {"engine": TWO | {"valve_gear": "ports"}},
@@ -243,7 +243,7 @@ CASES: dict[str, tuple[dict[str, Any], dict[str, Any], set[str]]] = {
     "order beside the number of cylinders": (
         {"engine": {"cylinder_count": 2}, "order": {"cylinder_number": 2}},
         {"engine": {"cylinder_count": 2}, "order": {"cylinder_number": 3}},
-        {"/order/cylinder_number", "/engine/cylinders"},
+        {"/order/cylinder_number", "/engine/cylinder_count"},
     ),
 }
 
@@ -258,7 +258,7 @@ FLAT: dict[str, tuple[str, dict[str, Any], dict[str, Any], set[str]]] = {
         "cylinder-spread",
         {"readings": kpa(900, 880), "cylinder_count": 3},
         {"readings": kpa(900, 880, 860), "cylinder_count": 2},
-        {"/readings", "/cylinders"},
+        {"/readings", "/cylinder_count"},
     ),
     "clearance and range": (
         "cylinder-decision",
@@ -278,7 +278,7 @@ FLAT: dict[str, tuple[str, dict[str, Any], dict[str, Any], set[str]]] = {
             "bore_survey": SURVEY,
             "bore_largest": mm(68.12, uncertainty=0.02),
         },
-        {"/bore_largest", "/survey"},
+        {"/bore_largest", "/bore_survey"},
     ),
     "complaint and cooling": (
         "diagnosis",

@@ -41,7 +41,7 @@ def test_rows_count_alike_in_every_form(client: FlaskClient) -> None:
     assert [entry["row"] for entry in columns["problems"]] == [2, 5]
     (unusual,) = columns["warnings"]
     assert unusual["rows"] == [1, 4]
-    table = "bore [mm],cylinders\n\n140,1\n2,1\n68,1\n\n141,1\n,1\n"
+    table = "bore [mm],cylinder_count\n\n140,1\n2,1\n68,1\n\n141,1\n,1\n"
     answer = client.post("/v1/displacement/batch?stroke=66mm", data=table, content_type=CSV)
     cells = list(csv.DictReader(io.StringIO(answer.text)))
     assert [row["row"] for row in cells] == ["1", "2", "3", "4", "5"]

@@ -91,7 +91,9 @@ def test_lists_take_lines_alone(client: FlaskClient) -> None:
 
 
 def test_csv_answers_as_the_same_columns_in_json(client: FlaskClient) -> None:
-    text = "bore [mm],bore U [mm],cylinders,limit.class_limit.high [cc]\n68,0.004,1,240\n2,,1,\n"
+    text = (
+        "bore [mm],bore U [mm],cylinder_count,limit.class_limit.high [cc]\n68,0.004,1,240\n2,,1,\n"
+    )
     found = strict(sent(client, text))
     columns = {
         "bore": column(68, 2, uncertainty=[0.004, None]),
@@ -125,8 +127,8 @@ def test_csv_as_spreadsheets_write_it(client: FlaskClient, text: str) -> None:
     [
         ("", 422, "a header and at least one row"),
         ("bore [mm]\n", 422, "a header and at least one row"),
-        ("bore [mm],cylinders\n68\n", 422, "row 1 has 1 cells, the header 2"),
-        ("bore [mm],cylinders\n68,1\n68,1,1\n", 422, "row 2 has 3 cells"),
+        ("bore [mm],cylinder_count\n68\n", 422, "row 1 has 1 cells, the header 2"),
+        ("bore [mm],cylinder_count\n68,1\n68,1,1\n", 422, "row 2 has 3 cells"),
         ("bore [mm],bore [mm]\n68,68\n", 400, "stands twice"),
         ("Bore [mm]\n68\n", 400, "not of the form 'bore [mm]'"),
         ("bore mm\n68\n", 400, "not of the form 'bore [mm]'"),
@@ -155,7 +157,7 @@ def test_csv_column_and_address_clash(client: FlaskClient) -> None:
 
 
 def test_csv_bad_cells_are_problems_of_their_rows(client: FlaskClient) -> None:
-    found = strict(sent(client, "bore [mm],cylinders\n68,1\nabc,1\n68,x\nNaN,1\n1_0,1\n"))
+    found = strict(sent(client, "bore [mm],cylinder_count\n68,1\nabc,1\n68,x\nNaN,1\n1_0,1\n"))
     assert [entry["row"] for entry in found["problems"]] == [2, 3, 4, 5]
     assert "'abc'" in found["problems"][0]["detail"]
     assert found["answered"] == 1

@@ -13,7 +13,7 @@ FIT: dict[str, Any] = {
     "cycle": "four_stroke",
     "measuring_height": {"value": 12, "unit": "mm"},
 }
-FIT_QUERY = {"piston": "67.936mm", "bore_largest": "68.076mm", "cycle": "four_stroke"}
+FIT_QUERY = {"piston_size": "67.936mm", "bore_largest": "68.076mm", "cycle": "four_stroke"}
 LEVEL = {
     "reading": {"value": 880, "unit": "kPa"},
     "expected": {"value": 1072, "unit": "kPa"},
@@ -30,9 +30,9 @@ def mm(number: float) -> dict[str, Any]:
 
 def uncertain(**changed: Any) -> dict[str, Any]:
     """Return the fit with U = 0.006 mm on the bore and 0.008 mm on the piston: U = 0.010 mm."""
-    piston = {**FIT["piston"], "uncertainty": 0.008}
+    piston = {**FIT["piston_size"], "uncertainty": 0.008}
     bore = {**FIT["bore_largest"], "uncertainty": 0.006}
-    return {**FIT, "piston": piston, "bore_largest": bore, **changed}
+    return {**FIT, "piston_size": piston, "bore_largest": bore, **changed}
 
 
 def judged(found: Any, check: str = "piston_clearance_max") -> Any:
@@ -171,8 +171,8 @@ def test_one_instrument_shares_its_setting_error(client: FlaskClient) -> None:
     bore = {**FIT["bore_largest"], "instrument": "a"}
 
     def uncertainty(measuring: dict[str, Any], of_piston: str) -> float:
-        piston = {**FIT["piston"], "instrument": of_piston}
-        asked = {**FIT, "bore_largest": bore, "piston": piston, **measuring}
+        piston = {**FIT["piston_size"], "instrument": of_piston}
+        asked = {**FIT, "bore_largest": bore, "piston_size": piston, **measuring}
         found: float = judged(post(client, "piston-clearance", asked))["uncertainty"]["value"]
         return found
 

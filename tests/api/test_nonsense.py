@@ -56,13 +56,13 @@ REFUSED: list[tuple[str, dict[str, Any], str, str]] = [
     (
         "piston-clearance",
         {"bore_largest": mm(68.496), "piston_size": mm(68.711)},
-        "#/piston",
+        "#/piston_size",
         "the piston is more than 0.05 mm larger than the bore",
     ),
     (
         "cylinder-decision",
         {"bore_kind": "iron", "bore_survey": SOUND, "piston_size": mm(68.461)},
-        "#/piston",
+        "#/piston_size",
         "the piston is more than 0.05 mm larger than the bore",
     ),
     (

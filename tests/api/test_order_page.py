@@ -39,7 +39,7 @@ def test_order_card_leaves_room_for_what_is_missing(client: FlaskClient) -> None
 
 
 def test_sizes_to_work_to_carry_no_uncertainty(client: FlaskClient) -> None:
-    asked = {**ORDER, "piston": {**ORDER["piston"], "uncertainty": 0.004}}
+    asked = {**ORDER, "piston_size": {**ORDER["piston_size"], "uncertainty": 0.004}}
     assert post(client, "order-card", asked)["result"]["finish_low"]["uncertainty"] > 0
     assert "68.491 mm to 68.501 mm" in read(client, "order-card", asked).told("dd")
 
@@ -66,7 +66,7 @@ def test_an_order_is_shown_whatever_it_lacks(result: Any) -> None:
 
 def test_get_of_an_order_card_is_a_page(client: FlaskClient) -> None:
     query = {"work": "bore_and_hone", "bore_kind": "iron", "cycle": "two_stroke"}
-    query |= {"piston": "68.461 mm", "clearance_low": "0.030 mm", "clearance_high": "0.040 mm"}
+    query |= {"piston_size": "68.461 mm", "clearance_low": "0.030 mm", "clearance_high": "0.040 mm"}
     answer = client.get("/v1/order-card.html", query_string=query)
     assert answer.status_code == 200, answer.text
     assert answer.headers["ETag"]

@@ -114,7 +114,7 @@ def test_head_of_a_job_card(client: FlaskClient) -> None:
     page = read(client, "job-card", CLEARANCE)
     assert page.told("h1") == ["Job card 26-099"]
     assert page.told("title") == ["Job card 26-099"]
-    assert (page.told("dt"), page.told("dd")) == (["complaint"], ["knocks when cold"])
+    assert (page.told("dt"), page.told("dd")) == (["owner says"], ["knocks when cold"])
     full = read(client, "job-card", JOBS["orchard_pump"])
     assert {"Decision for the cylinder", "The bore", "On the bench", "All other figures"} <= set(
         full.told("h2")

@@ -176,7 +176,7 @@ def test_no_unit_is_suggested_where_the_choice_is_the_users(
     [
         ("displacement.txt?bore=68mm&stroke=66mm&pick=displacment", "displacement"),
         (
-            "piston-clearance.txt?bore_largest=68mm&piston=67.9mm&pick=clearence_max",
+            "piston-clearance.txt?bore_largest=68mm&piston_size=67.9mm&pick=clearence_max",
             "clearance_max",
         ),
     ],

@@ -106,7 +106,7 @@ def test_an_instrument_shared_with_another_field_cancels_in_the_difference(
         assert found["inputs"]["scores"][0]["local"]["uncertainty"] == pytest.approx(
             2 * 0.003 / 3**0.5
         )
-        return float(found["result"]["score"]["uncertainty"])
+        return float(found["result"]["score_diameter"]["uncertainty"])
 
     assert uncertainty("a", "a") == pytest.approx(2 * 0.003 / 3**0.5, rel=1e-6)
     assert uncertainty("a", "b") == pytest.approx(2 * 0.003 / 3**0.5 * 5**0.5, rel=1e-6)
@@ -114,13 +114,13 @@ def test_an_instrument_shared_with_another_field_cancels_in_the_difference(
 
 BENCH = {"instruments": [{"id": "gauge", "kind": "bore_gauge"}, {"id": "b", "kind": "burette"}]}
 REFUSED = [
-    ({"uncertainty": U, "instrument": "gauge"}, "uncertainty_twice", "piston/uncertainty"),
-    ({"instrument": "nobody"}, "unknown_instrument", "piston/instrument"),
-    ({"instrument": "b"}, "wrong_instrument", "piston/instrument"),
-    ({"uncertainty": 0}, "out_of_bounds", "piston/uncertainty"),
-    ({"uncertainty": -0.01}, "out_of_bounds", "piston/uncertainty"),
+    ({"uncertainty": U, "instrument": "gauge"}, "uncertainty_twice", "size/uncertainty"),
+    ({"instrument": "nobody"}, "unknown_instrument", "size/instrument"),
+    ({"instrument": "b"}, "wrong_instrument", "size/instrument"),
+    ({"uncertainty": 0}, "out_of_bounds", "size/uncertainty"),
+    ({"uncertainty": -0.01}, "out_of_bounds", "size/uncertainty"),
     # A tenth of the span of the bounds, a quarter of the value.
-    ({"uncertainty": 17.2}, "out_of_bounds", "piston/uncertainty"),
+    ({"uncertainty": 17.2}, "out_of_bounds", "size/uncertainty"),
 ]
 
 

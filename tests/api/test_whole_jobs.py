@@ -61,7 +61,7 @@ FIRST: dict[str, Any] = {
     "hone_and_re_ring.worn_zone_gap_high": 0.57646,
     "clean_up.symmetric": 68.094,
     "clean_up.one_sided": 68.176,
-    "clean_up.score": 68.26,
+    "clean_up.score_diameter": 68.26,
     "clean_up.clean_up": 68.26,
     "oversize_choice.finish_bores": [68.247, 68.496, 68.746, 68.997],
     "oversize_choice.bore_tos": [68.187, 68.436, 68.686, 68.937],

@@ -20,7 +20,7 @@ ONCE = {"no_uncertainty_stated", "readings_within_uncertainty"}
 def as_columns(rows: list[Row], **more: Any) -> Rows:
     """Rows as the door hands them over: columns with None where nothing is given."""
     columns = {name: [row[name] for row in rows] for name in rows[0]}
-    request = more.pop("question", Request(inputs=None))
+    request = more.pop("request", Request(inputs=None))
     return Rows(count=len(rows), columns=columns, shared={}, request=request, **more)
 
 

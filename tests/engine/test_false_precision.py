@@ -132,8 +132,8 @@ def test_a_jump_is_no_slope() -> None:
     fit = BY_NAME["piston-clearance"]
     data = example(fit.inputs)
     assert data["skirt_from"]["value"] in data["bore_survey"]["depth"]["values"]
-    alone = expanded_of(answered(fit, stated(data, {"piston": 0.004}), {}))["clearance_max"]
-    both = stated(data, {"piston": 0.004, "skirt_from": 1.0})
+    alone = expanded_of(answered(fit, stated(data, {"piston_size": 0.004}), {}))["clearance_max"]
+    both = stated(data, {"piston_size": 0.004, "skirt_from": 1.0})
     assert expanded_of(answered(fit, both, {}))["clearance_max"] == pytest.approx(alone, rel=1e-6)
     only = answered(fit, stated(data, {"skirt_from": 1.0}), {})
     assert "clearance_max" not in expanded_of(only)

@@ -29,7 +29,7 @@ EDGES = {
     # A reading nearer to nothing than the step by which a slope is taken.
     "no pressure": (
         "wet-gain",
-        {"dry_kpa": 2e-16, "wet_kpa": 930.0},
+        {"reading_kpa": 2e-16, "wet_kpa": 930.0},
         {"wet_kpa": 0.025},
     ),
 }

@@ -115,6 +115,6 @@ def test_a_survey_takes_no_call_a_reading(monkeypatch: pytest.MonkeyPatch) -> No
         "thrust_axis": {"values": [68.094, 68.076, 68.052], "unit": "mm"},
     }
     piston = {"value": 68.0, "unit": "mm", "uncertainty": 0.005}
-    request = parsed(fit, {"bore_survey": survey, "piston": piston, "cycle": "four_stroke"})
+    request = parsed(fit, {"bore_survey": survey, "piston_size": piston, "cycle": "four_stroke"})
     answer(fit, request)
     assert len(calls) == 1

@@ -38,7 +38,7 @@ def test_the_service_says_how_many_rows_it_takes(ringland_client: Client) -> Non
     pistons: list[float | None] = [67.95] * count
     pistons[most] = None
     found = ringland_client.piston_clearance.batch(
-        columns={"piston": (pistons, "mm")},
+        columns={"piston_size": (pistons, "mm")},
         shared={"bore_largest": "68 mm", "cycle": "four_stroke"},
     )
     assert (found.rows, found.answered, found.refused, found.not_reached) == (

@@ -133,7 +133,7 @@ def ask(client: Client) -> float:
         if not isinstance(one, ServiceError):
             print(one.result.measure_next[0].why, batch.rows)
     clearance = client.piston_clearance(
-        piston="51.95 mm",
+        piston_size="51.95 mm",
         bore_survey={
             "depth": ([10.0], "mm"),
             "thrust_axis": ([52.0], "mm"),

@@ -6,7 +6,7 @@ import textwrap
 from collections.abc import Mapping, Sequence
 
 GAP = "  "
-LEAST_LONG = 36
+LEAST_LONG = 28
 SHORT = 26
 AT_THE_HEAD = 2
 BOUND = "\N{NO-BREAK SPACE}"

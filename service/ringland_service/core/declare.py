@@ -7,6 +7,7 @@ import dataclasses
 from collections.abc import Callable, Collection, Mapping, Sequence
 from typing import Any
 
+from ringland_service.core.candidates import Candidates
 from ringland_service.core.holding import Agreement, Check, Notice, Rule, Want, Way
 from ringland_service.core.records import (
     NO_EXAMPLE,
@@ -144,6 +145,9 @@ class Calculation(Declared):
         Takes the inputs, returns further influences on them that no single field states.
     figures : tuple of Figure
         Common-practice figures that stand in where a field is left out.
+    extremes : callable or None
+        Takes the inputs; returns, by the name of each result that rests on a largest or a smallest
+        of several readings, what it is the largest or smallest of (of a list of results a tuple).
     one_for_one : callable or None
         Takes the inputs; names results that move one for one with inputs, and with which: their
         uncertainty is that of those inputs, to the last digit.
@@ -162,6 +166,7 @@ class Calculation(Declared):
     notices: tuple[Notice, ...] = ()
     influences: Callable[[Any], list[Influence]] | None = None
     figures: tuple[Figure, ...] = ()
+    extremes: Callable[[Any], Mapping[str, Candidates | tuple[Candidates, ...]]] | None = None
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
     columns_in: tuple[str, ...] = ()
@@ -248,10 +253,13 @@ class Composite(Declared):
     derive : callable or None
         Takes the known values by name; returns further ones, each with the name of the field
         that it was taken from (and whose doubt it keeps).
+    derived_extremes : callable or None
+        Takes the known values; returns what such a value is the largest or smallest of.
     """
 
     steps: tuple[Step, ...]
     derive: Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]] | None = None
+    derived_extremes: Callable[[Mapping[str, Any]], Mapping[str, Candidates]] | None = None
 
     @property
     def checks(self) -> tuple[Check, ...]:

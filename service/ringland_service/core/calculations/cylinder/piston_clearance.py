@@ -6,6 +6,7 @@ from ringland_service.core import condition, kinds, lengths, quantities
 from ringland_service.core.calculations.cylinder import _bore_told_twice as told_twice
 from ringland_service.core.calculations.cylinder import _piston_fit as parts
 from ringland_service.core.calculations.cylinder._bore_expansion import expansion_of_bore
+from ringland_service.core.calculations.cylinder._piston_extremes import of_fit
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -278,6 +279,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=of_fit,
     figures=(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),

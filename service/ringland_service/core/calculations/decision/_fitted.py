@@ -7,6 +7,8 @@ from dataclasses import fields
 from typing import Any
 
 from ringland_service.core.calculations.cylinder import piston_clearance
+from ringland_service.core.calculations.cylinder._piston_extremes import of_fit
+from ringland_service.core.candidates import Candidates
 from ringland_service.core.declare import record, same
 from ringland_service.core.materials import UNKNOWN
 from ringland_service.core.survey import Survey
@@ -38,5 +40,14 @@ TAKEN = tuple(field.name for field in fields(Fitted))
 
 def clearance(inputs: Any, piston_mm: float) -> piston_clearance.Outputs:
     """Return the clearance of a piston in the bore of the inputs, at 20 °C."""
+    return piston_clearance.compute(_fit(inputs, piston_mm))
+
+
+def extremes(inputs: Any, piston_mm: float) -> dict[str, Candidates]:
+    """Return what that piston's clearances are the largest and the smallest of, in a survey."""
+    return of_fit(_fit(inputs, piston_mm))
+
+
+def _fit(inputs: Any, piston_mm: float) -> piston_clearance.Inputs:
     taken = {name: getattr(inputs, name) for name in TAKEN}
-    return piston_clearance.compute(FIT(piston_mm=piston_mm, **taken))
+    return FIT(piston_mm=piston_mm, **taken)

@@ -10,6 +10,7 @@ from ringland_service.core.calculations.decision._returned import (
     NOTICES,
     RULES,
 )
+from ringland_service.core.candidates import Candidates, largest, smallest
 from ringland_service.core.declare import Calculation, choice, quantity, readings, record, result
 from ringland_service.core.formulas import machining
 from ringland_service.core.numbers import Number
@@ -140,6 +141,14 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the extremes of the work returned are taken from."""
+    returned = inputs.returned_readings_mm
+    if returned is None:
+        return {}
+    return {"returned_min_mm": smallest(returned), "returned_max_mm": largest(returned)}
+
+
 def influences(inputs: Inputs) -> list[Influence]:
     """Return the doubt of a size, of one gauge and setting, on all returned readings alike."""
     returned, doubt = inputs.returned_readings_mm, inputs.size_uncertainty_mm
@@ -162,6 +171,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     influences=influences,
     columns=False,
     checks=CHECKS,

@@ -4,6 +4,7 @@ from typing import Any
 
 from ringland_service.core import kinds, lengths
 from ringland_service.core import machining_quantities as sizes
+from ringland_service.core.candidates import Candidates, largest
 from ringland_service.core.declare import (
     Calculation,
     Notice,
@@ -16,6 +17,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import machining
+from ringland_service.core.numbers import Number
 from ringland_service.core.verdicts import beyond
 
 PLANE = "plane geometry"
@@ -144,19 +146,31 @@ def _share_of(side: str, worn_share: float) -> float:
     return shares.get(side, max(worn_share, opposite))
 
 
-def _score_clean_up_mm(reference_mm: float, score: Score, worn_share: float) -> float:
-    share = _share_of(score.side, worn_share)
-    found = machining.score_clean_up_mm(reference_mm, score.local_mm, score.depth_radial_mm, share)
-    return float(found)
+def _of_scores_mm(inputs: Inputs) -> list[Number]:
+    """Return the diameter that cleans up each score."""
+    reference, worn_share = inputs.unworn_reference_mm, _worn_share(inputs)
+    return [
+        machining.score_clean_up_mm(
+            reference, one.local_mm, one.depth_radial_mm, _share_of(one.side, worn_share)
+        )
+        for one in inputs.scores or ()
+    ]
+
+
+def _worn_share(inputs: Inputs) -> float:
+    return WORST_SHARE if inputs.wear_side_share is None else inputs.wear_side_share
+
+
+def _one_sided_mm(inputs: Inputs) -> Number:
+    share = _worn_share(inputs)
+    return machining.worn_side_clean_up_mm(inputs.unworn_reference_mm, inputs.bore_max_mm, share)
 
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out what each kind of damage needs, and take the largest."""
-    reference, largest = inputs.unworn_reference_mm, inputs.bore_max_mm
-    share = WORST_SHARE if inputs.wear_side_share is None else inputs.wear_side_share
-    each = tuple(_score_clean_up_mm(reference, score, share) for score in inputs.scores or ())
-    one_sided = float(machining.worn_side_clean_up_mm(reference, largest, share))
-    needs = {"largest_bore": largest, "one_sided_wear": one_sided}
+    each = tuple(map(float, _of_scores_mm(inputs)))
+    one_sided = float(_one_sided_mm(inputs))
+    needs = {"largest_bore": inputs.bore_max_mm, "one_sided_wear": one_sided}
     if each:
         needs["score"] = max(each)
     # Of equal needs the first, and so the plainest, is named.
@@ -164,12 +178,19 @@ def compute(inputs: Inputs) -> Outputs:
     return Outputs(
         clean_up_mm=max(needs.values()),
         governed_by=governing,
-        symmetric_mm=largest,
+        symmetric_mm=inputs.bore_max_mm,
         one_sided_mm=one_sided,
-        wear_side_share_used=share,
+        wear_side_share_used=_worn_share(inputs),
         score_mm=max(each) if each else None,
         score_diameters_mm=each or None,
     )
+
+
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the clean-up diameter, and that of the scores, are the largest of."""
+    scores = _of_scores_mm(inputs)
+    found = {"clean_up_mm": largest([inputs.bore_max_mm, _one_sided_mm(inputs), *scores])}
+    return found | ({"score_mm": largest(scores)} if scores else {})
 
 
 def _any_score(i: Any, holds: Any) -> bool:
@@ -187,6 +208,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     rules=(
         Rule(

@@ -6,6 +6,7 @@ from typing import Any
 import numpy as np
 
 from ringland_service.core import condition, kinds, quantities
+from ringland_service.core.calculations.engine_tests._spread_extremes import extremes
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -203,6 +204,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     influences=influences,
     columns=False,
     checks=(

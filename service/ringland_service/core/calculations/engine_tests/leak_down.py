@@ -6,6 +6,7 @@ from ringland_service.core import condition, kinds
 from ringland_service.core import engine_test_quantities as tests
 from ringland_service.core.calculations.engine_tests import _leak_notices as told
 from ringland_service.core.calculations.engine_tests import _leak_words as words
+from ringland_service.core.candidates import Candidates, largest, smallest, spread
 from ringland_service.core.declare import (
     NO_EXAMPLE,
     Calculation,
@@ -206,6 +207,16 @@ def _held_kpa(inputs: Inputs) -> list[float]:
     return [kpa - (inputs.gauge_difference_kpa_diff or 0.0) for kpa in read if kpa is not None]
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the leak and what is kept are the smallest, the largest and the range of."""
+    supply, held = inputs.supply_kpa, _held_kpa(inputs)
+    return {
+        "kept_kpa": largest(held),
+        "leak_pct": smallest([leak.leak_percent(supply, kept) for kept in held]),
+        "leak_spread_pct": spread([100 * kept / supply for kept in held]),
+    }
+
+
 def _gauge_error_kpa(inputs: Inputs) -> float | None:
     if inputs.gauge_residual_kpa_diff is not None:
         return inputs.gauge_residual_kpa_diff
@@ -245,6 +256,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     influences=influences,
     checks=(
         Check(

@@ -7,6 +7,7 @@ from ringland_service.core import geometry_quantities as faces
 from ringland_service.core import head_quantities as sizes
 from ringland_service.core import kinds, quantities
 from ringland_service.core.calculations.head._flatness_notices import NOTICES, RULES
+from ringland_service.core.candidates import Candidates, largest, smallest
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -181,6 +182,28 @@ def _chamber(i: Inputs, skim_mm: float) -> dict[str, float]:
     return found
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the flatness, and all that the skim does with it, is taken from."""
+    gaps = inputs.straightedge_gaps_mm
+    skims = [facing.skim_mm(gap, inputs.skim_allowance_mm) for gap in gaps]
+    found = {
+        "flatness_mm": largest(gaps, floor=0.0),
+        "skim_mm": largest(skims),
+        "skim_in_all_mm": largest([skim + (inputs.skim_done_mm or 0.0) for skim in skims]),
+    }
+    area, clearance, swept = inputs.chamber_area_at_face_mm2, inputs.clearance_cc, inputs.swept_cc
+    if area is None:
+        return found
+    losses = [facing.volume_of_cut_cc(skim, area) for skim in skims]
+    found["chamber_loss_cc"] = largest(losses)
+    if clearance is not None:
+        afters = [clearance - loss for loss in losses]
+        found["clearance_after_cc"] = smallest(afters)
+        if swept is not None:
+            found["ratio_after"] = largest([geometry.compression_ratio(swept, a) for a in afters])
+    return found
+
+
 def _flat_enough(inputs: Inputs, _: Outputs) -> Limit:
     """Return the limit for the face's length; the plain one where it is not given."""
     plain, more = LIMITS["flatness.to_100_mm"].limit(), LIMITS["flatness.each_further_100_mm"]
@@ -210,6 +233,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     checks=(
         Check(

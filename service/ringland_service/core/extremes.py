@@ -1,0 +1,272 @@
+"""The bias of a largest, a smallest or a range of readings, and the interval that allows for it.
+
+Where the true values of k readings tie, the largest reading is the one that noise pushed up most:
+it lies above the largest true value by the largest of k errors, and a range of readings lies above
+the true range by the range of k errors. Uncertainty of the first order, that of the leading
+reading alone, knows nothing of that.
+
+A result is the largest of *candidates* (a smallest is turned round; a range is the largest of all
+differences of two readings). With the true values t and the errors e of the candidates,
+
+- largest t ≥ result − largest of the errors: noise can only push the result up;
+- largest t ≤ largest of (candidate + 1.96·u of the candidate).
+
+So the interval reaches, on the side that noise can only push, to the 97.5 % quantile of the largest
+(or the range) of k errors, and on the other to 1.96·u. Together it covers the true value in at
+least 95 %.
+
+What moves all candidates alike cannot part them: errors are compared with that of the leading
+candidate, and only the part that is left, s² = u²(leading − candidate)/2, makes the bias. Beside it
+the shared part widens the interval as ever: of normal errors with mean m and quantile q of the
+largest of k the side reaches to m·s + √((1.96·u)² − (1.96² − (q − m)²)·s²).
+
+A candidate counts in full while it lies behind the leading one by no more than 1.5·u(leading −
+candidate), beyond what noise has pushed the leading one; farther behind it counts by the density of
+a normal error, exp(−2x − x²/2) for x·s more. So k falls smoothly to 1, and with it the bias to
+none, as readings part: just beyond twice u(leading − candidate), the expanded uncertainty of their
+difference, nothing is left of it that U does not hold.
+
+References
+----------
+Order statistics of the normal distribution: F(x) = Φ(x)^k of the largest; of the range F(w) =
+k ∫ φ(x) [Φ(x + w) − Φ(x)]^(k − 1) dx; integrated numerically. Pearson and Hartley, Biometrika
+Tables for Statisticians (from memory). Correlated errors by Slepian's inequality (from memory).
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from ringland_service.core.candidates import DOWN, UP, Candidates
+from ringland_service.core.numbers import Number
+from ringland_service.core.uncertainty import as_known
+
+# 97.5 % of one normal error lie below this many standard deviations.
+ONE_SIDE = 1.959963984540
+# k, mean of the largest of k errors (of the range twice that), 97.5 % quantile of the largest and
+# of the range. Between the rows interpolated over the logarithm of what is compared, to 0.001.
+QUANTILES: tuple[tuple[int, float, float, float], ...] = (
+    (2, 0.5642, 2.2390, 3.1698),
+    (3, 0.8463, 2.3909, 3.6823),
+    (4, 1.0294, 2.4943, 3.9840),
+    (5, 1.1630, 2.5723, 4.1970),
+    (6, 1.2672, 2.6347, 4.3609),
+    (7, 1.3522, 2.6865, 4.4936),
+    (8, 1.4236, 2.7307, 4.6049),
+    (9, 1.4850, 2.7693, 4.7004),
+    (10, 1.5388, 2.8034, 4.7840),
+    (12, 1.6292, 2.8616, 4.9250),
+    (14, 1.7034, 2.9101, 5.0408),
+    (16, 1.7660, 2.9515, 5.1389),
+    (18, 1.8200, 2.9877, 5.2238),
+    (20, 1.8675, 3.0197, 5.2986),
+    (25, 1.9653, 3.0866, 5.4535),
+    (30, 2.0428, 3.1404, 5.5768),
+    (40, 2.1608, 3.2237, 5.7661),
+)
+_K, _MEAN, _LARGEST, _RANGE = np.array(QUANTILES).T
+ROOT2 = float(np.sqrt(2.0))
+# Of a range the differences compared are counted: of one alone, its sign settled, none is pushed.
+_COUNTS = {
+    False: (np.log([1.0, *_K]), np.array([0.0, *_MEAN]), np.array([ONE_SIDE, *_LARGEST])),
+    True: (
+        np.log([1.0, *(_K * (_K - 1.0))]),
+        np.array([0.0, *(2.0 * _MEAN)]) / ROOT2,
+        np.array([ONE_SIDE * ROOT2, *_RANGE]) / ROOT2,
+    ),
+}
+
+# In full up to so many u of the difference; from another that counts so much a lead is open.
+FULL = 1.5
+OPEN = 1.1
+NONE_LEFT = 40.0
+# Below this share of u a difference is rounding: the two move alike.
+ALIKE = 1e-6
+
+
+@dataclass(frozen=True)
+class Push:
+    """How noise pushes a result; each member a number or a column.
+
+    Attributes
+    ----------
+    shift : float or array
+        How far the true value lies from the result on average, with its sign.
+    relief : float or array
+        By how much the square of 1.96·u is too large on that side, since the largest of several
+        errors strays less than one error does.
+    u : float or array
+        Standard uncertainty of the candidates that count, the largest.
+    other : float or array
+        How far the interval reaches on the side that noise does not push.
+    open : bool or array
+        Whether another candidate counts: which of them leads is not settled.
+    """
+
+    shift: Any
+    relief: Any
+    u: Any = 0.0
+    other: Any = 0.0
+    open: Any = False
+
+
+def push(of: Candidates, contributions: Any) -> Push | None:
+    """Return how noise pushes an extreme.
+
+    Parameters
+    ----------
+    of : Candidates
+        At the measured values.
+    contributions : array
+        What each component of the uncertainty, along the first axis, contributes to each candidate,
+        with its sign.
+
+    Returns
+    -------
+    Push or None
+        None without uncertainty, and of fewer than two candidates.
+    """
+    if not len(contributions) or of.values.shape[-1] < 2:
+        return None
+    moved = np.asarray(contributions)
+    shape = np.broadcast_shapes(of.values.shape, moved.shape[1:])
+    values, moved = np.broadcast_to(of.values, shape), np.broadcast_to(moved, (len(moved), *shape))
+    among = np.ones(values.shape, dtype=bool) if of.among is None else of.among
+    most = np.max(values, axis=-1, where=among, initial=-np.inf)[..., None]
+    behind = np.where(among, np.where(among, most, 0.0) - values, np.inf)
+    u = np.sqrt(np.sum(moved * moved, axis=0))
+    lead = _leading(behind, u)
+    difference = np.sqrt(np.sum((_at(moved, lead) - moved) ** 2, axis=0))
+    largest_u = np.maximum(u, _at(u, lead))
+    own = np.minimum(difference / ROOT2, largest_u)
+    parted = among & (own > ALIKE * largest_u)
+    is_lead = np.arange(values.shape[-1]) == lead
+    shift: Any = np.zeros(most.shape)
+    for _ in range(2):
+        # What noise has pushed the leading one by does not part it from the others.
+        counts = np.where(is_lead, 0.0, _counts(behind - shift, difference, own, parted))
+        count = 1.0 + np.sum(counts, axis=-1)
+        weighs = np.minimum(counts / (OPEN - 1.0), 1.0)
+        widest = np.max(np.where(is_lead, u, weighs * u), axis=-1)
+        # Pairs have readings in common, so that they part unlike each other; the most counts.
+        s = np.max(weighs * own, axis=-1) if of.paired else _mean(own, counts)
+        mean, quantile = _of_largest(count, of.paired)
+        shift = (mean * s)[..., None]
+    return Push(
+        -of.side * mean * s,
+        (ONE_SIDE**2 - (quantile - mean) ** 2) * s**2,
+        widest,
+        np.max(np.where(among, ONE_SIDE * u - behind, -np.inf), axis=-1),
+        count >= OPEN,
+    )
+
+
+def _mean(own: Any, counts: Any) -> Any:
+    """Return the root of the mean square of what each candidate that counts has of its own."""
+    count = np.sum(counts, axis=-1)
+    return np.sqrt(np.sum(counts * own**2, axis=-1) / np.where(count > 0.0, count, 1.0))
+
+
+def _of_largest(count: Any, paired: bool) -> tuple[Any, Any]:
+    """Return mean and 97.5 % quantile of the largest of so many errors, in terms of their u."""
+    known, *rows = _COUNTS[paired]
+    mean, quantile = (np.interp(np.log(count), known, row) for row in rows)
+    return mean, quantile
+
+
+def _leading(behind: Any, u: Any) -> Any:
+    """Return the place of the leading candidate; of equals that of the most uncertain one."""
+    equal = behind <= ALIKE * u
+    equal |= behind == 0.0
+    return np.argmax(np.where(equal, u, -1.0), axis=-1)[..., None]
+
+
+def _at(values: Any, place: Any) -> Any:
+    """Return the value of each row at its place, with an axis of its own."""
+    place = np.broadcast_to(place, (*values.shape[:-1], 1))
+    return np.take_along_axis(values, place, axis=-1)
+
+
+def _counts(behind: Any, difference: Any, own: Any, parted: Any) -> Any:
+    """Return how much each candidate counts, from 1 to nothing."""
+    far = np.where(parted, np.maximum(behind - FULL * difference, 0.0), np.inf)
+    x = np.minimum(far / np.where(parted, own, 1.0), NONE_LEFT)
+    return np.exp(-2.0 * x - x * x / 2.0)
+
+
+@dataclass(frozen=True)
+class Interval:
+    """A 95 % interval, each member a number or a column.
+
+    Attributes
+    ----------
+    low, high : float or array
+        In the unit of the result.
+    given : bool or array
+        Whether the interval says more than the expanded uncertainty U = 2u does.
+    lean : float or array
+        ``UP`` where noise makes the result read too high, ``DOWN`` too low, 0 where both.
+    """
+
+    low: Any
+    high: Any
+    given: Any
+    lean: Any
+
+
+def member(of: Interval, place: int) -> Interval | None:
+    """Return the interval of one member of a list; None where it has none."""
+    if not of.given[place]:
+        return None
+    return Interval(float(of.low[place]), float(of.high[place]), True, of.lean)
+
+
+def interval(
+    value: Number,
+    u: Number,
+    pushes: Sequence[Push],
+    floor: float | None = None,
+    ceiling: float | None = None,
+) -> Interval:
+    """Return the 95 % interval of a result that noise pushes.
+
+    Parameters
+    ----------
+    value, u : float or array
+        The result, and its standard uncertainty of the first order.
+    pushes : sequence of Push
+        At least one.
+    floor, ceiling : float or None
+        What the result is by definition at least, and at most.
+
+    Returns
+    -------
+    Interval
+    """
+    below, above = (_reach(u, pushes, side) for side in (DOWN, UP))
+    wide = np.maximum(below, above) > 2.0 * u * (1.0 + ALIKE)
+    low, high, wide = np.broadcast_arrays(value - as_known(below), value + as_known(above), wide)
+    down, up = (any(np.any(p.shift * side > 0.0) for p in pushes) for side in (DOWN, UP))
+    return Interval(
+        (low if floor is None else np.maximum(low, floor))[()],
+        (high if ceiling is None else np.minimum(high, ceiling))[()],
+        wide[()],
+        0.0 if down and up else UP if down else DOWN,
+    )
+
+
+def _reach(u: Any, pushes: Sequence[Push], side: float) -> Any:
+    """Return how far the interval reaches to a side."""
+    reach: Any = 0.0
+    relief: Any = 0.0
+    widest, other = u, reach
+    for one in pushes:
+        this_way = one.shift * side > 0.0
+        reach = reach + np.where(this_way, abs(one.shift), 0.0)
+        relief = relief + np.where(this_way, one.relief, 0.0)
+        widest = np.where(this_way, np.maximum(widest, one.u), widest)
+        other = np.where(this_way, other, np.maximum(other, one.other))
+    normal = np.sqrt(np.maximum((ONE_SIDE * widest) ** 2 - relief, 0.0))
+    return np.maximum(reach + normal, other)[()]

@@ -13,6 +13,7 @@ import pytest
 import uncertainties
 from hypothesis import given
 from hypothesis import strategies as st
+from ringland_service.core.undecided import undecided
 from uncertainties import umath
 
 from ringland_service.core.calculations import BY_NAME
@@ -26,7 +27,6 @@ from ringland_service.core.uncertainty import (
     propagate,
     value_at,
 )
-from ringland_service.core.undecided import undecided
 from ringland_service.engine.question import Path as FieldPath
 from ringland_service.engine.question import Question, Stated
 from ringland_service.engine.single import answer

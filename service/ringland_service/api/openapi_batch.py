@@ -9,7 +9,7 @@ from ringland_service.api.list_text import ListField, list_example
 from ringland_service.api.openapi_envelope import envelope_schema
 from ringland_service.api.openapi_fields import Components, record, ref
 from ringland_service.api.openapi_problem import faults_schema
-from ringland_service.api.openapi_shapes import NUMBER_OR_NULL
+from ringland_service.api.openapi_shapes import INTERVALS, NUMBER_OR_NULL
 from ringland_service.api.openapi_shapes import object_of as _object
 from ringland_service.api.query import has_text
 from ringland_service.api.row_budget import most_rows
@@ -45,6 +45,10 @@ def _answer() -> dict[str, Any]:
             "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
+            "interval": {
+                **INTERVALS,
+                "description": "of 95 %, where the row is judged from it; in the unit of margin",
+            },
             "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
         }
     )

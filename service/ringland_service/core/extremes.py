@@ -216,6 +216,10 @@ class Interval:
     lean: Any
 
 
+# What a result reads, by the way that noise pushes it.
+READS = {UP: "too high", DOWN: "too low", 0.0: "too high or too low"}
+
+
 def member(of: Interval, place: int) -> Interval | None:
     """Return the interval of one member of a list; None where it has none."""
     if not of.given[place]:

@@ -6,7 +6,7 @@ from typing import Any
 
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.errors import CoreError
-from ringland_service.core.extremes import Interval, Push
+from ringland_service.core.extremes import READS, Interval, Push
 from ringland_service.core.kinds import Kind
 from ringland_service.core.limits import Limit
 from ringland_service.core.notices import Warned
@@ -50,6 +50,19 @@ class Verdict:
     def to_judge(self) -> str:
         """What would make a value that is not judged one that can be."""
         return next((u.to_judge for u in self.check.unjudged if u.why == self.why), "")
+
+    @property
+    def bias(self) -> str:
+        """What the verdict is judged from, and which way noise pushes it; empty where by the rule.
+
+        Of a single question.
+        """
+        if self.interval is None:
+            return ""
+        return (
+            "judged from its 95 % interval: it rests on the largest or smallest of readings that"
+            f" lie within their uncertainty, so noise makes it read {READS[self.interval.lean]}"
+        )
 
     @property
     def advice(self) -> str:

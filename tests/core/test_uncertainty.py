@@ -13,7 +13,6 @@ import pytest
 import uncertainties
 from hypothesis import given
 from hypothesis import strategies as st
-from ringland_service.core.undecided import undecided
 from uncertainties import umath
 
 from ringland_service.core.calculations import BY_NAME
@@ -316,9 +315,3 @@ def test_two_cylinders_that_read_alike_are_told() -> None:
         inputs = spread.inputs(readings_kpa=readings, repeat_kpa_diff=10.0)
         codes = {w.code for w in answer(spread, Question(inputs=inputs)).warnings}
         assert ("readings_within_doubt" in codes) == told
-
-
-def test_a_smooth_result_is_decided() -> None:
-    compute, inputs = of(lambda a, b: a * b), Values((3.0, 4.0))
-    assert undecided(compute, inputs, [single(0, 0.1, 1.0)], ["y"]) == {"y": False}
-    assert undecided(compute, inputs, [single(0, 0.1, 1.0)], ["none"]) == {}

@@ -9,12 +9,13 @@ from drawn_questions import Row
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.answer import Answer, Refused
 from ringland_service.engine.columns import ColumnAnswer
+from ringland_service.engine.intervals import ends
 from ringland_service.engine.question import Path, Question, Stated
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
 # A batch says these once for all its rows.
-ONCE = {"no_uncertainty_stated", "readings_within_doubt"}
+ONCE = {"no_uncertainty_stated"}
 
 
 def as_columns(rows: list[Row], **more: Any) -> Rows:
@@ -78,6 +79,12 @@ def assert_results(found: ColumnAnswer, row: int, alone: Answer) -> None:
     assert {n for n in alone.u if hasattr(alone.outputs, n)} <= found.u.keys()
     for name, column in found.u.items():
         assert alike(column[row], alone.u.get(name), 1e-9), (name, column[row], alone.u.get(name))
+    told = {
+        name: ends(one) for name, one in alone.intervals.items() if hasattr(alone.outputs, name)
+    }
+    assert told.keys() <= found.intervals.keys()
+    for name, column in found.intervals.items():
+        assert column[row] == pytest.approx(told.get(name), rel=1e-9), name
 
 
 def assert_verdicts(found: ColumnAnswer, row: int, alone: Answer) -> None:
@@ -90,3 +97,5 @@ def assert_verdicts(found: ColumnAnswer, row: int, alone: Answer) -> None:
             assert judged.value[row] == pytest.approx(one.value, rel=1e-12, abs=1e-12)
             assert judged.margin[row] == pytest.approx(one.judged.margin, rel=1e-9, abs=1e-9)
             assert alike(judged.probability[row], one.judged.probability, 1e-6)
+            between = None if one.interval is None else ends(one.interval)
+            assert judged.interval[row] == pytest.approx(between, rel=1e-9), name

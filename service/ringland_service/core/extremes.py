@@ -18,13 +18,14 @@ least 95 %.
 What moves all candidates alike cannot part them: errors are compared with that of the leading
 candidate, and only the part that is left, s² = u²(leading − candidate)/2, makes the bias. Beside it
 the shared part widens the interval as ever: of normal errors with mean m and quantile q of the
-largest of k the side reaches to m·s + √((1.96·u)² − (1.96² − (q − m)²)·s²).
+largest of k the side reaches to m·s + √((1.96·u)² − (1.96² − (q − m)²)·s²), which is q·u where
+nothing is shared.
 
-A candidate counts in full while it lies behind the leading one by no more than 1.5·u(leading −
-candidate), beyond what noise has pushed the leading one; farther behind it counts by the density of
-a normal error, exp(−2x − x²/2) for x·s more. So k falls smoothly to 1, and with it the bias to
-none, as readings part: just beyond twice u(leading − candidate), the expanded uncertainty of their
-difference, nothing is left of it that U does not hold.
+All candidates count where the nearest of them lies behind the leading one by no more than
+2·u(leading − candidate), the expanded uncertainty of their difference: then which of them leads is
+open. Farther behind, k falls to 1 as k^w, w from 1 to 0 at 2.5·u(leading − candidate). So the bias
+goes smoothly to none as the leading reading parts from the next. An interval is given where it
+says more than U = 2·u does.
 
 References
 ----------
@@ -78,10 +79,8 @@ _COUNTS = {
     ),
 }
 
-# In full up to so many u of the difference; from another that counts so much a lead is open.
-FULL = 1.5
-OPEN = 1.1
-NONE_LEFT = 40.0
+# A lead is open up to so many u of the difference, and settled from so many.
+OPEN, SETTLED = 2.0, 2.5
 # Below this share of u a difference is rounding: the two move alike.
 ALIKE = 1e-6
 
@@ -120,8 +119,8 @@ def push(of: Candidates, contributions: Any) -> Push | None:
     of : Candidates
         At the measured values.
     contributions : array
-        What each component of the uncertainty, along the first axis, contributes to each candidate,
-        with its sign.
+        What each component of the uncertainty contributes to each candidate, with its sign; the
+        components along a first axis, the others those of the values, of length 1 where alike.
 
     Returns
     -------
@@ -131,49 +130,49 @@ def push(of: Candidates, contributions: Any) -> Push | None:
     if not len(contributions) or of.values.shape[-1] < 2:
         return None
     moved = np.asarray(contributions)
-    shape = np.broadcast_shapes(of.values.shape, moved.shape[1:])
-    values, moved = np.broadcast_to(of.values, shape), np.broadcast_to(moved, (len(moved), *shape))
+    square = np.einsum("c...k,c...k->...k", moved, moved)
+    values, square = np.broadcast_arrays(of.values, square)
     among = np.ones(values.shape, dtype=bool) if of.among is None else of.among
     most = np.max(values, axis=-1, where=among, initial=-np.inf)[..., None]
     behind = np.where(among, np.where(among, most, 0.0) - values, np.inf)
-    u = np.sqrt(np.sum(moved * moved, axis=0))
+    u = np.sqrt(square)
     lead = _leading(behind, u)
-    difference = np.sqrt(np.sum((_at(moved, lead) - moved) ** 2, axis=0))
+    moved = np.broadcast_to(moved, (len(moved), *values.shape))
+    together = np.einsum("c...k,c...->...k", moved, _at(moved, lead)[..., 0])
+    difference = np.sqrt(np.maximum(square + _at(square, lead) - 2.0 * together, 0.0))
     largest_u = np.maximum(u, _at(u, lead))
     own = np.minimum(difference / ROOT2, largest_u)
-    parted = among & (own > ALIKE * largest_u)
     is_lead = np.arange(values.shape[-1]) == lead
-    shift: Any = np.zeros(most.shape)
-    for _ in range(2):
-        # What noise has pushed the leading one by does not part it from the others.
-        counts = np.where(is_lead, 0.0, _counts(behind - shift, difference, own, parted))
-        count = 1.0 + np.sum(counts, axis=-1)
-        weighs = np.minimum(counts / (OPEN - 1.0), 1.0)
-        widest = np.max(np.where(is_lead, u, weighs * u), axis=-1)
-        # Pairs have readings in common, so that they part unlike each other; the most counts.
-        s = np.max(weighs * own, axis=-1) if of.paired else _mean(own, counts)
-        mean, quantile = _of_largest(count, of.paired)
-        shift = (mean * s)[..., None]
+    parted = among & (own > ALIKE * largest_u)
+    weights = _weights(behind, difference, parted)
+    open_ = np.max(weights, axis=-1)
+    s, widest = _spread_of(own, weights), np.max(np.where(is_lead, u, weights * u), axis=-1)
+    if of.paired:
+        # A difference has the errors of two readings.
+        s = np.minimum(ROOT2 * s, widest)
+    count = 1.0 + np.sum(parted, axis=-1)
+    known, *rows = _COUNTS[of.paired]
+    mean, quantile = (np.interp(open_ * np.log(count), known, row) for row in rows)
     return Push(
         -of.side * mean * s,
         (ONE_SIDE**2 - (quantile - mean) ** 2) * s**2,
         widest,
         np.max(np.where(among, ONE_SIDE * u - behind, -np.inf), axis=-1),
-        count >= OPEN,
+        open_ >= 1.0,
     )
 
 
-def _mean(own: Any, counts: Any) -> Any:
-    """Return the root of the mean square of what each candidate that counts has of its own."""
-    count = np.sum(counts, axis=-1)
-    return np.sqrt(np.sum(counts * own**2, axis=-1) / np.where(count > 0.0, count, 1.0))
+def _weights(behind: Any, difference: Any, parted: Any) -> Any:
+    """Return how open it is that each candidate leads: 1 where it ties, 0 where it is settled."""
+    reach = np.where(parted, difference, 1.0)
+    far = np.where(parted, behind / reach, SETTLED)
+    return np.clip((SETTLED - far) / (SETTLED - OPEN), 0.0, 1.0)
 
 
-def _of_largest(count: Any, paired: bool) -> tuple[Any, Any]:
-    """Return mean and 97.5 % quantile of the largest of so many errors, in terms of their u."""
-    known, *rows = _COUNTS[paired]
-    mean, quantile = (np.interp(np.log(count), known, row) for row in rows)
-    return mean, quantile
+def _spread_of(own: Any, weights: Any) -> Any:
+    """Return the root of the mean square of what each candidate that may lead has of its own."""
+    total = np.sum(weights, axis=-1)
+    return np.sqrt(np.sum(weights * own**2, axis=-1) / np.where(total > 0.0, total, 1.0))
 
 
 def _leading(behind: Any, u: Any) -> Any:
@@ -187,13 +186,6 @@ def _at(values: Any, place: Any) -> Any:
     """Return the value of each row at its place, with an axis of its own."""
     place = np.broadcast_to(place, (*values.shape[:-1], 1))
     return np.take_along_axis(values, place, axis=-1)
-
-
-def _counts(behind: Any, difference: Any, own: Any, parted: Any) -> Any:
-    """Return how much each candidate counts, from 1 to nothing."""
-    far = np.where(parted, np.maximum(behind - FULL * difference, 0.0), np.inf)
-    x = np.minimum(far / np.where(parted, own, 1.0), NONE_LEFT)
-    return np.exp(-2.0 * x - x * x / 2.0)
 
 
 @dataclass(frozen=True)

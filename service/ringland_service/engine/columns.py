@@ -282,7 +282,8 @@ def put_answer(found: ColumnAnswer, single: Answer, row: int) -> None:
         if hasattr(single.outputs, name):
             found.put(found.u, name, [row], [doubted])
     for name, one in single.intervals.items():
-        found.put(found.intervals, name, [row], [ends(one)])
+        if hasattr(single.outputs, name):
+            found.put(found.intervals, name, [row], [ends(one)])
     for verdict in single.verdicts:
         _put_verdict(found, verdict, [row])
     for warned in single.warnings:

@@ -33,6 +33,7 @@ def _finding(verdict: Verdict, remark: str | None) -> Finding:
         close,
         verdict.judged.probability if verdict.why is None else None,
         verdict.check.doubt_fails,
+        verdict.interval is not None,
     )
 
 

@@ -5,14 +5,16 @@ What noise pushes in one part of a composite it pushes in the parts that rest on
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields, replace
+from functools import cache
 from typing import Any
 
 import numpy as np
 
 from ringland_service.core.candidates import Candidates
-from ringland_service.core.declare import Calculation
+from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.errors import OutOfBounds
 from ringland_service.core.extremes import Interval, Push, interval, push
+from ringland_service.core.fields import QuantityField
 from ringland_service.core.uncertainty import (
     Influence,
     Move,
@@ -53,10 +55,10 @@ def own_pushes(
     known = candidates(calculation, inputs)
     if not known:
         return {}
-    contributions = _contributions(calculation, inputs, influences)
+    moves = contributions(calculation, inputs, influences)
     found: dict[str, dict[str, Push]] = {}
     for name, each in known.items():
-        pairs = zip(each, contributions[name], strict=True)
+        pairs = zip(each, moves[name], strict=True)
         pushes = [push(of, c if _is_column(of, c) else c[:, 0]) for of, c in pairs]
         given = [one for one in pushes if one is not None]
         if given:
@@ -65,12 +67,13 @@ def own_pushes(
     return found
 
 
-def _contributions(
+def contributions(
     calculation: Calculation, inputs: Any, influences: Sequence[Influence]
 ) -> dict[str, list[Any]]:
     """Return what influences contribute to the candidates, by result and place in a list.
 
-    All moves are worked out in one call, a row a move; those of a column each beside its rows.
+    An array has the influences along its first axis, then rows, then candidates. All moves are
+    worked out in one call, each beside the rows of a column.
     """
     merged = _merged(influences)
     steps = [step_of(one) for one in merged]
@@ -87,8 +90,8 @@ def _contributions(
     return found
 
 
-def _is_column(of: Candidates, contributions: Any) -> bool:
-    return bool(of.values.ndim > 1 or contributions.shape[1] > 1)
+def _is_column(of: Candidates, moves: Any) -> bool:
+    return bool(of.values.ndim > 1 or moves.shape[1] > 1)
 
 
 def _rows(cells: Sequence[Any]) -> Any:
@@ -131,7 +134,10 @@ def _in_a_row(pushes: Sequence[Push | None]) -> Push:
 def carried_pushes(
     calculation: Calculation, inputs: Any, outputs: Any, pushed: Sequence[Pushed]
 ) -> dict[str, dict[str, Push]]:
-    """Return how what noise pushed in earlier parts pushes each result of this one."""
+    """Return how what noise pushed in earlier parts pushes each result of this one.
+
+    So too each input that is judged itself.
+    """
     if not pushed:
         return {}
     found: dict[str, dict[str, Push]] = {}
@@ -140,7 +146,26 @@ def carried_pushes(
         for name, shift in share.items():
             if np.any(shift):
                 found.setdefault(name, {})[one.source] = Push(shift, one.relief * shift**2)
+        for move in one.moves.moves:
+            if move.path in _inputs_judged(calculation):
+                shift = one.moves.u * move.by
+                found.setdefault(str(move.path[0]), {})[one.source] = Push(
+                    shift, one.relief * shift**2
+                )
     return found
+
+
+@cache
+def _inputs_judged(calculation: Calculation) -> frozenset[tuple[str, ...]]:
+    """Return the paths of the inputs that a check judges as they stand."""
+    outputs = declared(calculation.outputs)
+    return frozenset((c.value,) for c in calculation.checks if c.value not in outputs)
+
+
+def _floor(calculation: Calculation, name: str) -> float | None:
+    """Return none, where an input cannot lie below it."""
+    of = asked(calculation.inputs).get(name)
+    return 0.0 if isinstance(of, QuantityField) and of.type.low >= 0.0 else None
 
 
 def together(own: Pushes, carried: Pushes) -> Pushes:
@@ -153,6 +178,8 @@ def intervals(
 ) -> dict[str, Interval]:
     """Return the interval of each result where it says more than its expanded uncertainty.
 
+    And of each input that noise pushed in an earlier part.
+
     Raises
     ------
     OutOfBounds
@@ -163,15 +190,17 @@ def intervals(
     known = candidates(calculation, inputs)
     found: dict[str, Interval] = {}
     for name, by_source in pushes.items():
-        value = getattr(outputs, name)
+        of_result = hasattr(outputs, name)
+        value = getattr(outputs if of_result else inputs, name)
         if value is None:
             continue
         of = known[name][0] if name in known else Candidates(None)
+        floor = of.floor if of_result else _floor(calculation, name)
         one = interval(
             np.asarray(value) if isinstance(value, tuple) else value,
             u.get(name, 0.0),
             list(by_source.values()),
-            of.floor,
+            floor,
             of.ceiling,
         )
         if not (np.all(np.isfinite(one.low)) and np.all(np.isfinite(one.high))):

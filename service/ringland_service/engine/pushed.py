@@ -27,7 +27,7 @@ def pushes_of(step: Step, part: Answer) -> Iterator[tuple[str, str, Push]]:
         for source, push in by_source.items():
             if source != name:
                 yield name, source, push
-            elif np.any(push.open):
+            elif np.any(push.shift):
                 yield from _own(name, f"{NOISE}{step.part}.{name}", push)
 
 

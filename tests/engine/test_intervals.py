@@ -14,15 +14,15 @@ from reference_cases import Case, cases
 from ringland_service.core.calculations import BY_NAME, EVERY
 from ringland_service.core.declare import Calculation, Composite, declared
 from ringland_service.core.extremes import interval, push
-from ringland_service.core.fields import ResultField
+from ringland_service.core.fields import NumberField, QuantityField, ResultField
 from ringland_service.core.limits import Limit
 from ringland_service.core.survey import Survey
 from ringland_service.core.uncertainty import Influence, Move
 from ringland_service.engine.answer import Answer
 from ringland_service.engine.columns import answer_rows
 from ringland_service.engine.composite import CompositeAnswer, answer_composite
-from ringland_service.engine.intervals import candidates, contributions
-from ringland_service.engine.question import Path, Question, Stated
+from ringland_service.engine.intervals import candidates, contributions, own_pushes
+from ringland_service.engine.question import Path, Question, Stated, fields_given, places
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.single import answer
 
@@ -149,6 +149,29 @@ def test_each_extreme_is_that_of_its_candidates(case: Case) -> None:
             among = np.ones(one.values.shape, bool) if one.among is None else one.among
             if one.values.size:
                 assert one.side * one.values[among].max() == pytest.approx(value, rel=1e-12), name
+
+
+def every_reading(inputs: Any) -> list[Influence]:
+    """Return an influence on each number that is given, and one on all of them."""
+    moves = [
+        Move(place, max(abs(float(value)), 1.0))
+        for path, field, given in fields_given(inputs)
+        if isinstance(field, (QuantityField, NumberField))
+        for place, value in places(path, given)
+    ]
+    each = [Influence(str(move.path), 1e-4 * move.scale, (move,)) for move in moves]
+    return [*each, Influence("all", 1e-4, tuple(moves))]
+
+
+@pytest.mark.parametrize("case", cases_with_extremes(), ids=str)
+def test_any_input_may_be_uncertain(case: Case) -> None:
+    of, inputs = case.declaration, case.question().inputs
+    assert isinstance(of, Calculation)
+    found = own_pushes(of, inputs, of.compute(inputs), every_reading(inputs))
+    for by_source in found.values():
+        for pushed in by_source.values():
+            assert np.all(np.isfinite(pushed.shift))
+            assert np.all(pushed.relief >= 0.0)
 
 
 def test_every_extreme_declares_its_candidates() -> None:

@@ -1,6 +1,8 @@
 """C39: the smallest diameter that cuts all wear and scores out of a bore."""
 
-from typing import Any
+from typing import Any, cast
+
+import numpy as np
 
 from ringland_service.core import kinds, lengths
 from ringland_service.core import machining_quantities as sizes
@@ -139,11 +141,11 @@ class Outputs:
     )
 
 
-def _share_of(side: str, worn_share: float) -> float:
+def _share_of(side: str, worn_share: Number) -> Number:
     """Return the share of the wear on a score's side."""
     opposite = 1.0 - worn_share
     shares = {"worn_side": worn_share, "opposite": opposite}
-    return shares.get(side, max(worn_share, opposite))
+    return shares.get(side, cast(Number, np.maximum(worn_share, opposite)))
 
 
 def _of_scores_mm(inputs: Inputs) -> list[Number]:

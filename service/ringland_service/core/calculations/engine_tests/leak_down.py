@@ -204,7 +204,8 @@ def compute(inputs: Inputs) -> Outputs:
 def _held_kpa(inputs: Inputs) -> list[float]:
     """Return the readings of the cylinder on the zero of the supply's gauge."""
     read = [getattr(inputs, name) for name in READINGS]
-    return [kpa - (inputs.gauge_difference_kpa_diff or 0.0) for kpa in read if kpa is not None]
+    apart = inputs.gauge_difference_kpa_diff
+    return [kpa - (0.0 if apart is None else apart) for kpa in read if kpa is not None]
 
 
 def extremes(inputs: Inputs) -> dict[str, Candidates]:

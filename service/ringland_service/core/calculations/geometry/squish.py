@@ -84,7 +84,7 @@ def extremes(i: Inputs) -> dict[str, Candidates | tuple[Candidates, ...]]:
     solder, fitted = i.solder_at_pin_axis_mm, i.base_gasket_fitted_mm
     if not solder:
         return {}
-    doubt = gaskets.doubt_mm(i)
+    doubt = gaskets.doubt_mm(i) if i.squish_doubt_mm is None else i.squish_doubt_mm
     found: dict[str, Candidates | tuple[Candidates, ...]] = {
         "smallest_squish_mm": smallest(solder),
         "smallest_less_doubt_mm": smallest([point - doubt for point in solder]),

@@ -186,10 +186,11 @@ def extremes(inputs: Inputs) -> dict[str, Candidates]:
     """Return what the flatness, and all that the skim does with it, is taken from."""
     gaps = inputs.straightedge_gaps_mm
     skims = [facing.skim_mm(gap, inputs.skim_allowance_mm) for gap in gaps]
+    done = 0.0 if inputs.skim_done_mm is None else inputs.skim_done_mm
     found = {
         "flatness_mm": largest(gaps, floor=0.0),
         "skim_mm": largest(skims),
-        "skim_in_all_mm": largest([skim + (inputs.skim_done_mm or 0.0) for skim in skims]),
+        "skim_in_all_mm": largest([skim + done for skim in skims]),
     }
     area, clearance, swept = inputs.chamber_area_at_face_mm2, inputs.clearance_cc, inputs.swept_cc
     if area is None:

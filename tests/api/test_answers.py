@@ -19,14 +19,16 @@ MEMBERS = [
     "inputs",
     "result",
     "uncertainties",
+    "intervals",
     "verdicts",
     "warnings",
     "cautions",
     "basis",
 ]
 VERDICT = {
-    "check", "words", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
-    "without_uncertainty", "probability_within", "margin", "rule", "doubt_fails", "to_settle",
+    "check", "words", "of", "value", "uncertainty", "interval", "bias", "limit", "verdict", "why",
+    "to_judge", "without_uncertainty", "probability_within", "margin", "rule", "doubt_fails",
+    "to_settle",
 }  # fmt: skip
 
 
@@ -42,7 +44,9 @@ def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Declared
         assert verdict["verdict"] in ("pass", "fail", "too_close_to_call", "not_judged")
         assert (verdict["why"] is None) == (verdict["verdict"] != "not_judged")
         assert (verdict["to_judge"] is None) == (verdict["why"] is None)
-        assert verdict["rule"] in ("simple", "guard_2u", "guard_1645u")
+        assert verdict["rule"] in ("simple", "guard_2u", "guard_1645u", "interval_95")
+        assert (verdict["rule"] == "interval_95") == (verdict["interval"] is not None)
+        assert (verdict["bias"] is None) == (verdict["interval"] is None)
         assert verdict["limit"]["standing"] in (
             "maker", "common_practice", "standard", "computed",
         )  # fmt: skip

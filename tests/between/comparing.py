@@ -8,7 +8,14 @@ Json = dict[str, Any]
 SAME, SAME_UNCERTAINTY = 1e-9, 1e-6
 # Differences of numbers that all but cancel are held against this instead of their own size.
 SMALL = 0.01
-LOOSE = {"uncertainty", "uncertainties", "probability_within", "needed_uncertainty"}
+LOOSE = {
+    "uncertainty",
+    "uncertainties",
+    "interval",
+    "intervals",
+    "probability_within",
+    "needed_uncertainty",
+}
 
 
 def difference(one: Any, other: Any, where: str = "", loose: bool = False) -> float:
@@ -79,7 +86,7 @@ def less_uncertainty(value: Any) -> Any:
     if isinstance(value, dict):
         # The word without uncertainty stays, and has to be the same.
         follow = ("probability_within", "to_settle", "rule", "verdict", "why", "to_judge")
-        apart = ("uncertainty", "uncertainties", *follow)
+        apart = ("uncertainty", "uncertainties", "interval", "intervals", "bias", *follow)
         return {n: less_uncertainty(v) for n, v in value.items() if n not in apart}
     return [less_uncertainty(one) for one in value] if isinstance(value, list) else value
 

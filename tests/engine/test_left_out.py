@@ -63,7 +63,7 @@ def test_the_uncertainty_is_that_of_all_shims(question: Question) -> None:
     influences = stated_influences(question)
     outputs = of.compute(question.inputs)
     whole = propagate(of.compute, question.inputs, influences, outputs)
-    u, _, _ = doubt(of, question.inputs, outputs, influences)
+    u, _, _, _ = doubt(of, question.inputs, outputs, influences)
     for name, value in whole.items():
         assert u[name] == pytest.approx(value, rel=1e-6, abs=1e-12), name
     assert {n for n in u if hasattr(outputs, n) and n not in vars(question.inputs)} <= whole.keys()
@@ -94,7 +94,7 @@ def test_a_long_stock_costs_what_its_few_chosen_ones_do() -> None:
     influences = stated_influences(Question(inputs=inputs, doubts=doubts))
     assert len(influences) == 62
     counted = dataclasses.replace(of, compute=compute)
-    u, moved, _ = doubt(counted, inputs, of.compute(inputs), influences)
+    u, moved, _, _ = doubt(counted, inputs, of.compute(inputs), influences)
     assert u["lash_after_mm"] > 0
     assert len(moved) == 62
     assert runs <= 2 * 4

@@ -19,6 +19,14 @@ from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
 from ringland_service.core.metrology.propagation import Influence, budget, combined
 from ringland_service.engine.agreeing import insist_agree
 from ringland_service.engine.answer import Answer, Refused, Shares
+from ringland_service.engine.intervals import (
+    Pushes,
+    carried_pushes,
+    intervals,
+    open_leads,
+    own_pushes,
+    together,
+)
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.question import (
     Path,
@@ -66,15 +74,17 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     outputs = calculation.compute(inputs)
     insist_finite(outputs)
     influences = all_influences(question, calculation)
-    u, moved, shares = doubt(calculation, inputs, outputs, influences)
+    u, moved, shares, own = doubt(calculation, inputs, outputs, influences)
     shown = as_stated(question.doubts, moved)
     u |= _one_for_one(calculation, inputs, shown)
+    pushes = together(own, carried_pushes(calculation, inputs, outputs, question.pushed))
+    given = intervals(calculation, inputs, outputs, u, pushes)
     unstated = left_out(calculation, question, outputs, u, moved)
     left = kept(calculation, question, outputs, moved)
-    passed = tuple(verdicts(calculation, question, left.outputs, u))
+    passed = tuple(verdicts(calculation, question, left.outputs, u, given))
     warnings = (
         *noticed(calculation, inputs, outputs, moved, None if question.defaults else left.gone),
-        *doubt_notices(calculation, inputs, outputs, influences, passed),
+        *doubt_notices(calculation, passed, open_leads(own)),
         *left.needs,
         *needs_limits(calculation, question, {v.check.name for v in passed}, left.outputs),
         *needs_errors(question),
@@ -82,6 +92,7 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
     )
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
+    given = {name: one for name, one in given.items() if name not in left.gone}
     return Answer(
         calculation,
         left.inputs,
@@ -93,18 +104,21 @@ def _answer(calculation: Calculation, question: Question) -> Answer:
         shown,
         unstated,
         shares,
+        given,
+        pushes,
     )
 
 
 def doubt(
     calculation: Calculation, inputs: Any, outputs: Any, influences: Sequence[Influence]
-) -> tuple[dict[str, Any], dict[Path, Any], Shares]:
+) -> tuple[dict[str, Any], dict[Path, Any], Shares, Pushes]:
     """Return u of each result and single input by name, and of each input moved by its path.
 
-    Last what each influence contributes to each result.
+    Then what each influence contributes to each result, and how noise pushes those that are
+    a largest or a smallest of readings.
     """
     if not influences:
-        return {}, {}, ()
+        return {}, {}, (), {}
     moved = on_inputs(influences)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
     working = _working(calculation, inputs, influences)
@@ -116,7 +130,8 @@ def doubt(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
     names = [influence.name for influence in working]
-    return u, moved, tuple(zip(names, shares, strict=True))
+    pushes = own_pushes(calculation, inputs, outputs, working)
+    return u, moved, tuple(zip(names, shares, strict=True)), pushes
 
 
 def _one_for_one(

@@ -5,7 +5,14 @@ from typing import Any
 from ringland_service.api.openapi.batch import batch_components
 from ringland_service.api.openapi.fields import Components, pascal, ref
 from ringland_service.api.openapi.problem import problem_component
-from ringland_service.api.openapi.shapes import NUMBER_OR_NULL, NUMBERS_OR_NULL, column
+from ringland_service.api.openapi.shapes import (
+    INTERVAL,
+    INTERVAL_OR_NULL,
+    INTERVALS,
+    NUMBER_OR_NULL,
+    NUMBERS_OR_NULL,
+    column,
+)
 from ringland_service.api.openapi.shapes import object_of as _object
 from ringland_service.core.declare import (
     Calculation,
@@ -18,7 +25,15 @@ from ringland_service.core.declare import (
 from ringland_service.core.declare import declared as declared_fields
 from ringland_service.core.declare import fields as declared
 from ringland_service.core.declare.fields import Field, ResultField
-from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, RULES, WORDS
+from ringland_service.core.metrology.conformity import (
+    BY_INTERVAL,
+    CLOSE,
+    FAIL,
+    INTERVAL_RULE,
+    PASS,
+    RULES,
+    WORDS,
+)
 from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.core.metrology.unjudged import WHY
 from ringland_service.engine.standing_in import may_be_absent
@@ -34,6 +49,13 @@ def _shared() -> Components:
     side = {"anyOf": [ref("QuantityValue"), number, {"type": "null"}]}
     value = {"anyOf": [ref("QuantityValue"), number]}
     return {
+        "Interval": INTERVAL,
+        "Intervals": {
+            "type": "object",
+            "description": "95 % intervals of results without a unit, by name, of several parts by"
+            " part and name; a list for a list",
+            "additionalProperties": {"anyOf": [ref("Interval"), INTERVALS]},
+        },
         "QuantityValue": {
             "type": "object",
             "description": "a quantity in an answer; digits are the suggested decimals",
@@ -43,6 +65,7 @@ def _shared() -> Components:
                 "unit": text,
                 "digits": {"type": "integer"},
                 "uncertainty": {"type": "number", "description": "expanded (k = 2), same unit"},
+                "interval": ref("Interval"),
             },
         },
         "QuantityList": {
@@ -54,6 +77,7 @@ def _shared() -> Components:
                 "unit": text,
                 "digits": {"type": "integer"},
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
+                "intervals": INTERVALS,
             },
         },
         "Limit": _object(
@@ -81,6 +105,12 @@ def _shared() -> Components:
                 },
                 "value": value,
                 "uncertainty": side,
+                "interval": INTERVAL_OR_NULL,
+                "bias": {
+                    "type": ["string", "null"],
+                    "description": "which way noise pushes the value, where the verdict is judged"
+                    " from its interval",
+                },
                 "limit": ref("Limit"),
                 "verdict": {"type": "string", "enum": list(WORDS)},
                 "why": {
@@ -99,7 +129,11 @@ def _shared() -> Components:
                 },
                 "probability_within": NUMBER_OR_NULL,
                 "margin": value,
-                "rule": {"type": "string", "enum": list(RULES)},
+                "rule": {
+                    "type": "string",
+                    "enum": [*RULES, BY_INTERVAL],
+                    "description": f"{BY_INTERVAL}: {INTERVAL_RULE}; not a rule to ask for",
+                },
                 "doubt_fails": {"type": ["string", "null"]},
                 "to_settle": _nullable(ref("ToSettle")),
             },
@@ -206,6 +240,7 @@ def answer_component(calculation: Declared, components: Components) -> str:
         "inputs": shown_record(calculation.inputs),
         "result": _results(calculation, components),
         "uncertainties": _uncertainties(calculation),
+        "intervals": ref("Intervals"),
         "verdicts": {"type": "array", "items": ref("Verdict")},
         "warnings": {"type": "array", "items": ref("Warning")},
         "cautions": {"type": "array", "items": text},

@@ -5,7 +5,7 @@ from typing import Any
 from ringland_service.api.openapi.envelope import envelope_schema
 from ringland_service.api.openapi.fields import Components, record, ref
 from ringland_service.api.openapi.problem import faults_schema
-from ringland_service.api.openapi.shapes import NUMBER_OR_NULL
+from ringland_service.api.openapi.shapes import INTERVALS, NUMBER_OR_NULL
 from ringland_service.api.openapi.shapes import object_of as _object
 from ringland_service.api.reading.batch_status import STATUSES
 from ringland_service.api.reading.envelope import kinds_judged
@@ -45,6 +45,10 @@ def _answer() -> dict[str, Any]:
             "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
+            "interval": {
+                **INTERVALS,
+                "description": "of 95 %, where the row is judged from it; in the unit of margin",
+            },
             "probability_within": {"type": "array", "items": NUMBER_OR_NULL},
         }
     )

@@ -6,6 +6,17 @@ NUMBER_OR_NULL = {"type": ["number", "null"]}
 NUMBERS_OR_NULL = {"type": "array", "items": NUMBER_OR_NULL}
 
 
+INTERVAL = {
+    "type": "object",
+    "description": "95 % interval, same unit: it rests on the largest or smallest of readings that"
+    " lie within their uncertainty, which noise pushes one way",
+    "required": ["low", "high"],
+    "properties": {"low": {"type": "number"}, "high": {"type": "number"}},
+}
+INTERVAL_OR_NULL = {"anyOf": [{"$ref": "#/components/schemas/Interval"}, {"type": "null"}]}
+INTERVALS = {"type": "array", "items": INTERVAL_OR_NULL}
+
+
 def object_of(
     properties: dict[str, Any], optional: dict[str, Any] | None = None, **more: Any
 ) -> dict[str, Any]:
@@ -33,6 +44,11 @@ def column() -> dict[str, Any]:
                 "type": "array",
                 "description": "expanded (k = 2); a list where the result is one",
                 "items": {"anyOf": [NUMBER_OR_NULL, NUMBERS_OR_NULL]},
+            },
+            "intervals": {
+                "type": "array",
+                "description": "of 95 %; a list where the result is one",
+                "items": {"anyOf": [*INTERVAL_OR_NULL["anyOf"], INTERVALS]},
             },
         },
     }

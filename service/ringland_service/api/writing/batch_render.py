@@ -11,7 +11,7 @@ import numpy as np
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.shapes.members import members as shown_members
-from ringland_service.api.writing.expanded import bare, expanded, expanded_in
+from ringland_service.api.writing.expanded import bare, expanded, expanded_in, told_interval
 from ringland_service.api.writing.flat_table import cell, column_cell
 from ringland_service.api.writing.render import members, shown_digits, shown_unit
 from ringland_service.core.declare import Calculation, declared
@@ -67,7 +67,15 @@ def results(found: ColumnAnswer, system: str) -> dict[str, Any]:
                 _of_any_kind(value, u, field, system)
                 for value, u in zip(values, found.u[name], strict=True)
             ]
+        if name in found.intervals:
+            shown[public]["intervals"] = _intervals(found.intervals[name], field.kind, system)
     return shown
+
+
+def _intervals(ends: list[Any], kind: Kind | None, system: str) -> list[Any]:
+    """Return a column of intervals; a list of them where the result is one."""
+    found: list[Any] = told_interval(ends, None if kind is None else shown_unit(kind, system))
+    return found
 
 
 def _of_any_kind(value: Quantified | None, u: Any, field: ResultField, system: str) -> float | None:
@@ -122,6 +130,7 @@ def verdicts(found: ColumnAnswer, system: str) -> dict[str, Any]:
             "why": rows.why,
             "margin": column(rows.margin, kind, digits, system, difference=True),
             "uncertainty": column(doubts, kind, digits, system, difference=True),
+            "interval": _intervals(rows.interval, kind, system),
             "probability_within": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],
@@ -218,6 +227,19 @@ def _result_columns(
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
             if name in remarks:
                 yield f"{name} uncertainty not stated", remarks[name]
+        if "intervals" in shown:
+            for end in ("low", "high"):
+                yield (
+                    _headed(f"{name} interval {end}", shown),
+                    [cell(_end(one, end)) for one in shown["intervals"]],
+                )
+
+
+def _end(interval: Any, end: str) -> Any:
+    """Return one end of an interval, or of each in a list; None where there is none."""
+    if isinstance(interval, list):
+        return [_end(one, end) for one in interval]
+    return None if interval is None else interval[end]
 
 
 def _remarks(found: ColumnAnswer) -> dict[str, list[str]]:

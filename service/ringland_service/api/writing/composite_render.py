@@ -4,7 +4,7 @@ from typing import Any
 
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.writing import render
-from ringland_service.api.writing.expanded import uncertainties
+from ringland_service.api.writing.expanded import intervals, uncertainties
 from ringland_service.core.declare import asked, declared
 from ringland_service.core.declare.fields import QuantityField
 from ringland_service.core.metrology.conformity import CLOSE
@@ -23,6 +23,7 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
             single.inputs,
             system,
             single.u,
+            single.intervals,
         )
         for part, single in found.parts.items()
     }
@@ -37,6 +38,11 @@ def answer(found: CompositeAnswer, system: str) -> dict[str, Any]:
             name: doubt
             for part, single in found.parts.items()
             for name, doubt in uncertainties(single.outputs, single.u, f"{part}.").items()
+        },
+        "intervals": {
+            name: one
+            for part, single in found.parts.items()
+            for name, one in intervals(single.outputs, single.intervals, f"{part}.").items()
         },
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],

@@ -1,6 +1,7 @@
-"""Expanded uncertainties (k = 2) of what an answer shows without a unit.
+"""Expanded uncertainties (k = 2) and 95 % intervals, and those of what is shown without a unit.
 
 A bare number stays a bare number on the wire; its uncertainty stands beside the results, by name.
+So does its interval.
 """
 
 from collections.abc import Mapping
@@ -13,6 +14,9 @@ import numpy as np
 from ringland_service.api.shapes.members import Shape, members
 from ringland_service.core.declare import declared
 from ringland_service.core.declare.fields import ResultField
+from ringland_service.core.metrology.extremes import Interval
+from ringland_service.engine.intervals import ends
+from ringland_service.units import Unit
 
 ONE = Fraction(1)
 
@@ -40,6 +44,28 @@ def bare(record: type) -> Mapping[str, str]:
         for name, field in declared(record).items()
         if isinstance(field, ResultField)
         if known[field.public(name)].shape in (Shape.PLAIN, Shape.LIST)
+    }
+
+
+def told_interval(found: Any, unit: Unit | None) -> Any:
+    """Return low and high as JSON in a unit; of a list those of each, None where there are none."""
+    if isinstance(found, list):
+        return [told_interval(one, unit) for one in found]
+    if found is None:
+        return None
+    low, high = found if unit is None else map(unit.from_canonical, found)
+    return {"low": float(low), "high": float(high)}
+
+
+def intervals(outputs: Any, given: Mapping[str, Interval], prefix: str = "") -> dict[str, Any]:
+    """Return the interval of each bare result that has one, by public name."""
+    if not given:
+        return {}
+    record: type = type(outputs)
+    return {
+        prefix + public: told_interval(ends(given[name]), None)
+        for name, public in bare(record).items()
+        if name in given and getattr(outputs, name) is not None
     }
 
 

@@ -31,6 +31,8 @@ COLUMNS = (
     UNSTATED,
     "of",
     "why",
+    "interval_low",
+    "interval_high",
 )
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
@@ -127,7 +129,13 @@ def _verdict(verdict: Mapping[str, Any]) -> Row:
         UNSTATED: verdict.get(REMARK),
         "of": verdict.get("of"),
         "why": verdict.get("why"),
+        **_ends(verdict["interval"]),
     }
+
+
+def _ends(interval: Mapping[str, float] | None) -> Row:
+    """Return both ends of a 95 % interval, where there is one."""
+    return {f"interval_{end}": one for end, one in (interval or {}).items()}
 
 
 def _plain_records(name: str, rows: Any) -> Iterator[Row]:
@@ -163,14 +171,17 @@ def _member_rows(part: str, member: Member, value: Any) -> Iterator[Row]:
         yield from _rows_of(_within(part, name), member.given(value))
     elif shape in (Shape.QUANTITIES, Shape.LIST):
         told = told_list(value)
-        doubts = told.get("uncertainties") or [None] * len(told["values"])
-        for i, (one, doubt) in enumerate(zip(told["values"], doubts, strict=True), 1):
+        none = [None] * len(told["values"])
+        doubts, between = told.get("uncertainties") or none, told.get("intervals") or none
+        each = zip(told["values"], doubts, between, strict=True)
+        for i, (one, doubt, interval) in enumerate(each, 1):
             row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": doubt}
-            yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}
+            yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)} | _ends(interval)
     else:
         told = told_value(value)
         row = {"part": part, "name": name, "value": told["value"], "unit": told.get("unit")}
-        yield row | {"uncertainty": told.get("uncertainty"), UNSTATED: told.get(REMARK)}
+        row |= {"uncertainty": told.get("uncertainty"), UNSTATED: told.get(REMARK)}
+        yield row | _ends(told.get("interval"))
 
 
 def _within(part: str, name: str) -> str:

@@ -16,13 +16,14 @@ REMARK = "remark"
 
 def printed(calculation: Declared, found: Mapping[str, Any]) -> dict[str, Any]:
     """Return an answer's JSON with what is to be printed beside each number."""
-    doubts, remarks = found.get("uncertainties", {}), unstated(found["warnings"])
+    remarks = unstated(found["warnings"])
+    beside = {name: found.get(name, {}) for name in ("uncertainties", "intervals")}
     result = dict(found["result"])
     if isinstance(calculation, Composite):
         for part in (step.part for step in calculation.steps if step.part in result):
-            result[part] = _beside(result[part], doubts, remarks, f"{part}.")
+            result[part] = _beside(result[part], beside, remarks, f"{part}.")
     else:
-        result = _beside(result, doubts, remarks, "")
+        result = _beside(result, beside, remarks, "")
     judged = _judged(calculation)
     verdicts = [_with_remark(v, remarks.get(judged.get(v["check"], ""))) for v in found["verdicts"]]
     return {**found, "result": result, "verdicts": verdicts}
@@ -34,24 +35,36 @@ def unstated(warnings: Any) -> dict[str, str]:
 
 
 def _beside(
-    result: Mapping[str, Any], doubts: Mapping[str, Any], remarks: Mapping[str, str], prefix: str
+    result: Mapping[str, Any],
+    beside: Mapping[str, Mapping[str, Any]],
+    remarks: Mapping[str, str],
+    prefix: str,
 ) -> dict[str, Any]:
+    """Return results with what stands beside each: ``uncertainties`` and ``intervals`` by name."""
     return {
-        name: _one(value, doubts.get(prefix + name), remarks.get(prefix + name))
+        name: _one(
+            value,
+            {of: by_name.get(prefix + name) for of, by_name in beside.items()},
+            remarks.get(prefix + name),
+        )
         for name, value in result.items()
     }
 
 
-def _one(value: Any, doubt: Any, remark: str | None) -> Any:
-    """Return a value with its uncertainty beside it, or with the remark instead."""
+SINGULAR = {"uncertainties": "uncertainty", "intervals": "interval"}
+
+
+def _one(value: Any, beside: Mapping[str, Any], remark: str | None) -> Any:
+    """Return a value with what stands beside it, or with the remark instead."""
+    known = {of: one for of, one in beside.items() if one is not None}
     if isinstance(value, Mapping):
         told = dict(value)
-    elif doubt is None and remark is None:
+    elif not known and remark is None:
         return value
     elif isinstance(value, list):
-        told = {"values": value, "uncertainties": doubt}
+        told = {"values": value, **known}
     else:
-        told = {"value": value, "uncertainty": doubt}
+        told = {"value": value, **{SINGULAR[of]: one for of, one in known.items()}}
     return _with_remark(told, remark)
 
 

@@ -4,7 +4,12 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from ringland_service.api.writing.expanded import expanded_in, uncertainties
+from ringland_service.api.writing.expanded import (
+    expanded_in,
+    intervals,
+    told_interval,
+    uncertainties,
+)
 from ringland_service.core.declare import Calculation, asked, declared
 from ringland_service.core.declare.fields import (
     AnyQuantityField,
@@ -17,8 +22,10 @@ from ringland_service.core.declare.fields import (
 )
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.significant import decimals, kind_and_digits, significant_digits
-from ringland_service.core.metrology.conformity import CLOSE
+from ringland_service.core.metrology.conformity import BY_INTERVAL, CLOSE
+from ringland_service.core.metrology.extremes import Interval
 from ringland_service.engine.answer import Answer, Verdict
+from ringland_service.engine.intervals import ends
 from ringland_service.units import Unit, canonical_unit, us_unit
 
 
@@ -35,9 +42,14 @@ def shown_digits(kind: Kind, digits: int | None, system: str) -> int:
 
 
 def quantity(
-    value: Any, kind: Kind, digits: int | None, system: str, u: Any = None
+    value: Any,
+    kind: Kind,
+    digits: int | None,
+    system: str,
+    u: Any = None,
+    interval: Interval | None = None,
 ) -> dict[str, Any]:
-    """Return a quantity as JSON; ``u`` is its standard uncertainty."""
+    """Return a quantity as JSON; ``u`` is its standard uncertainty, ``interval`` that of 95 %."""
     unit = shown_unit(kind, system)
     found: dict[str, Any] = {
         "value": float(unit.from_canonical(value)),
@@ -46,11 +58,18 @@ def quantity(
     }
     if u is not None:
         found["uncertainty"] = expanded_in(u, unit.ratio)
+    if interval is not None:
+        found["interval"] = told_interval(ends(interval), unit)
     return found
 
 
 def listed(
-    values: tuple[Any, ...], kind: Kind, digits: int | None, system: str, u: Any = None
+    values: tuple[Any, ...],
+    kind: Kind,
+    digits: int | None,
+    system: str,
+    u: Any = None,
+    interval: Interval | None = None,
 ) -> dict[str, Any]:
     """Return a list of quantities as JSON; None where a reading is missing."""
     unit = shown_unit(kind, system)
@@ -62,6 +81,8 @@ def listed(
     if u is not None:
         # A member that nothing uncertain moves has none, as a single value has.
         found["uncertainties"] = [expanded_in(v, unit.ratio) if v else None for v in u]
+    if interval is not None:
+        found["intervals"] = told_interval(ends(interval), unit)
     return found
 
 
@@ -91,7 +112,14 @@ def any_quantity(value: Quantified, u: Any = None, as_given: bool = False) -> di
     return found
 
 
-def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> Any:
+def shown(
+    field: Field,
+    value: Any,
+    inputs: Any,
+    system: str,
+    u: Any = None,
+    interval: Interval | None = None,
+) -> Any:
     """Return a field's value as JSON; ``u`` is its doubt, of an input with parts by part."""
     if isinstance(value, Quantified):
         of_value = u["value"] if isinstance(u, dict) else u
@@ -111,8 +139,8 @@ def shown(field: Field, value: Any, inputs: Any, system: str, u: Any = None) -> 
         return _plain(field, value)
     if isinstance(value, tuple):
         each = [u.get(place) for place in range(len(value))] if isinstance(u, dict) else u
-        return listed(value, kind, digits, system, each)
-    return quantity(value, kind, digits, system, u)
+        return listed(value, kind, digits, system, each, interval)
+    return quantity(value, kind, digits, system, u, interval)
 
 
 def _plain(field: Field, value: Any) -> Any:
@@ -126,15 +154,23 @@ def _plain(field: Field, value: Any) -> Any:
     return value
 
 
+NONE: Mapping[str, Interval] = {}
+
+
 def members(
-    record: type, values: Any, inputs: Any, system: str, u: Mapping[str, Any]
+    record: type,
+    values: Any,
+    inputs: Any,
+    system: str,
+    u: Mapping[str, Any],
+    given: Mapping[str, Interval] = NONE,
 ) -> dict[str, Any]:
-    """Return the given fields of a record as JSON, by public name."""
+    """Return the given fields of a record as JSON, by public name; ``given`` has intervals."""
     found: dict[str, Any] = {}
     for name, public, field in _public_fields(record):
         value = getattr(values, name)
         if value is not None:
-            found[public] = shown(field, value, inputs, system, u.get(name))
+            found[public] = shown(field, value, inputs, system, u.get(name), given.get(name))
     return found
 
 
@@ -162,6 +198,9 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         digits = shown_digits(found.kind, found.digits, system)
         return {"value": float(value / unit.factor), "unit": unit.symbol, "digits": digits}
 
+    def interval(value: Interval) -> Any:
+        return told_interval(ends(value), shown_unit(found.kind, system) if found.kind else None)
+
     judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
@@ -169,6 +208,8 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),
+        "interval": None if found.interval is None else interval(found.interval),
+        "bias": found.bias or None,
         "limit": {
             "low": side(found.limit.low),
             "high": side(found.limit.high),
@@ -182,7 +223,7 @@ def verdict(found: Verdict, system: str) -> dict[str, Any]:
         "without_uncertainty": judged.without if due else None,
         "probability_within": None if judged.probability is None else float(judged.probability),
         "margin": difference(judged.margin),
-        "rule": found.rule,
+        "rule": found.rule if found.interval is None else BY_INTERVAL,
         "doubt_fails": found.check.doubt_fails or None,
         "to_settle": {
             "needed_uncertainty": difference(judged.needed) if judged.margin else None,
@@ -220,8 +261,11 @@ def answer(found: Answer, system: str = "metric") -> dict[str, Any]:
         "inputs": members(
             calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
         ),
-        "result": members(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "result": members(
+            calculation.outputs, found.outputs, found.inputs, system, found.u, found.intervals
+        ),
         "uncertainties": uncertainties(found.outputs, found.u),
+        "intervals": intervals(found.outputs, found.intervals),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

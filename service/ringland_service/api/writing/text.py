@@ -86,32 +86,46 @@ def bare(value: Any, digits: int | None = None) -> str:
 
 def quantity(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
     """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
-    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_digits)
+    beside = [value.get("uncertainty")], [value.get("interval")]
+    return _measured(value, [value["value"]], *beside, bare_digits)
 
 
 def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
     """Return a list of quantities, or of bare numbers, each with its uncertainty."""
-    doubts = value.get("uncertainties") or [None] * len(value["values"])
-    return _measured(value, value["values"], doubts, bare_digits)
+    none = [None] * len(value["values"])
+    beside = value.get("uncertainties") or none, value.get("intervals") or none
+    return _measured(value, value["values"], *beside, bare_digits)
 
 
 def _measured(
-    value: Mapping[str, Any], numbers: Sequence[Any], doubts: Sequence[Any], bare_digits: int | None
+    value: Mapping[str, Any],
+    numbers: Sequence[Any],
+    doubts: Sequence[Any],
+    intervals: Sequence[Any],
+    bare_digits: int | None,
 ) -> str:
     digits = value.get("digits", 4 if bare_digits is None else bare_digits)
     if REMARK in value:
-        doubts = [None] * len(numbers)
-    each = ", ".join(_with_doubt(v, u, digits) for v, u in zip(numbers, doubts, strict=True))
+        doubts = intervals = [None] * len(numbers)
+    found = zip(numbers, doubts, intervals, strict=True)
+    each = ", ".join(_with_doubt(v, u, between, digits) for v, u, between in found)
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_doubt(value: Any, doubt: float | None, digits: int) -> str:
-    """Return a number with its expanded uncertainty, where it has one."""
+def _with_doubt(
+    value: Any, doubt: float | None, between: Mapping[str, float] | None, digits: int
+) -> str:
+    """Return a number with its expanded uncertainty and its 95 % interval, where it has them."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
     text = plain(value, digits)
-    return text if doubt is None else f"{text} ± {plain(doubt, doubt_digits(doubt, digits))}"
+    if doubt is not None:
+        text += f" ± {plain(doubt, doubt_digits(doubt, digits))}"
+    if between is None:
+        return text
+    enough = doubt_digits(between["high"] - between["low"], digits)
+    return f"{text} (95 %: {plain(between['low'], enough)} to {plain(between['high'], enough)})"
 
 
 def quantity_or_number(value: Any) -> tuple[Any, str]:
@@ -190,6 +204,8 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
         word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
+    if verdict["bias"] is not None:
+        parts.append(verdict["bias"])
     if verdict["probability_within"] is not None:
         parts.append(f"probability within {_probability(verdict['probability_within'])}")
     if verdict["to_settle"] is not None:
@@ -200,15 +216,15 @@ def verdict_text(verdict: Mapping[str, Any]) -> str:
 
 
 def value_text(verdict: Mapping[str, Any]) -> str:
-    """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
+    """Return the value judged, with its uncertainty (k = 2) and its interval, where it has them."""
     value, doubt = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
         return f"{judged_number(value)} ({verdict[REMARK]})"
     if doubt is None:
         return judged_number(value)
-    if isinstance(value, Mapping):
-        return quantity({**value, "uncertainty": quantity_or_number(doubt)[0]})
-    return f"{bare(value)} ± {plain(doubt, doubt_digits(doubt, 4))}"
+    told = value if isinstance(value, Mapping) else {"value": value}
+    beside = {"uncertainty": quantity_or_number(doubt)[0], "interval": verdict["interval"]}
+    return quantity({**told, **beside})
 
 
 def _probability(value: float) -> str:

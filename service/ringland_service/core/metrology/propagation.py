@@ -86,7 +86,7 @@ def moved(inputs: Any, influence: Influence, step: Any) -> Any:
     return inputs
 
 
-def _step(influence: Influence) -> float:
+def step_of(influence: Influence) -> float:
     """Return the step of the derivative: the same for one value and for a column of them."""
     return STEP * max(move.scale for move in influence.moves)
 
@@ -134,7 +134,7 @@ def contributions(
     shares: list[dict[str, Any]] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step, alike = _step(influence) * finer, direction(influence)
+        step, alike = step_of(influence) * finer, direction(influence)
         if alike not in rises:
             above, below = _either_side(compute, inputs, influence, step)
             rises[alike] = {name: above[name] - below[name] for name in above if name in below}
@@ -156,7 +156,7 @@ def _share(influence: Influence, rises: Mapping[str, Any], step: float) -> dict[
     return {name: rise * factor for name, rise in rises.items()}
 
 
-def _as_known(u: Any) -> Any:
+def as_known(u: Any) -> Any:
     """Return u to the digits that a slope over two close points has; the others are noise."""
     sizes = np.asarray(u, dtype=float)
     places = DIGITS - 1 - np.floor(np.log10(np.where(sizes > 0.0, sizes, 1.0)))
@@ -173,7 +173,7 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
         for name, value in share.items():
             total[name] = total.get(name, 0.0) + value * value
     moving = ((name, square) for name, square in total.items() if np.any(square))
-    known = {name: _as_known(np.sqrt(square)) for name, square in moving}
+    known = {name: as_known(np.sqrt(square)) for name, square in moving}
     # What rounds to nothing is none, in a single answer as in a row of a column.
     return {name: u for name, u in known.items() if np.any(u)}
 
@@ -220,7 +220,7 @@ def budget(
     bends: list[Bends] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for influence in influences:
-        step, alike = _step(influence), direction(influence)
+        step, alike = step_of(influence), direction(influence)
         if alike not in rises:
             above, below = _either_side(compute, inputs, influence, step)
             both = [name for name in here if name in above and name in below]
@@ -262,7 +262,7 @@ def _kinks(
     """
     kinks: dict[str, Any] = {}
     for influence, bent in bends:
-        above, below = _either_side(compute, inputs, influence, _step(influence) / FINER)
+        above, below = _either_side(compute, inputs, influence, step_of(influence) / FINER)
         for name, (found, bend) in bent.items():
             left = (above[name] + below[name] - 2.0 * here[name]) * FINER * FINER / bend
             kinks[name] = kinks.get(name, False) | (found & (np.abs(left - 1.0) > 0.5))

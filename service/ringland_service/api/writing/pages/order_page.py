@@ -69,7 +69,7 @@ def _sizes(result: Mapping[str, Any]) -> tuple[Size, ...]:
 
 def _size(value: Mapping[str, Any]) -> str:
     """Return a size to work to: never with ±, which could be read as a tolerance."""
-    return text.quantity({**value, "uncertainty": None})
+    return text.quantity({**value, "uncertainty": None, "interval": None})
 
 
 def page(calculation: Declared, found: Mapping[str, Any]) -> str:

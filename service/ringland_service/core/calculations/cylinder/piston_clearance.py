@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from ringland_service.core.calculations.cylinder import bore_told_twice as told_twice
 from ringland_service.core.calculations.cylinder import piston_fit as parts
+from ringland_service.core.calculations.cylinder.piston_extremes import of_fit
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -282,6 +283,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=of_fit,
     figures=(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),

@@ -106,5 +106,6 @@ CALCULATION = Composite(
     one_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
+    derived_extremes=steps.lowest_of,
     agreements=AGREEMENTS,
 )

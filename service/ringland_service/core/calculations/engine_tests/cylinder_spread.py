@@ -5,6 +5,7 @@ from typing import Any
 
 import numpy as np
 
+from ringland_service.core.calculations.engine_tests._spread_extremes import extremes
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -205,6 +206,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     influences=influences,
     columns=False,
     checks=(

@@ -112,7 +112,7 @@ class Inputs:
     held: Any = held()
 
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its doubt keep it.
+        """Hold the choice and the nearest gasket: copies with one value moved keep them.
 
         The engine fills in the request's own floor last; the choice is then made anew. A column
         is answered row by row, so it needs none.
@@ -121,7 +121,8 @@ class Inputs:
             return
         floor = gaskets.floor_mm(self)
         if self.held is None or self.held[0] != (floor, self.usual):
-            made = ((floor, self.usual), gaskets.chosen_place(self))
+            nearest = next(iter(gaskets.nearest_first(self)), gaskets.NONE)
+            made = ((floor, self.usual), gaskets.chosen_place(self), nearest)
             object.__setattr__(self, "held", made)
 
 

@@ -10,6 +10,7 @@ from ringland_service.core.calculations.geometry._squish_inputs import Inputs, i
 from ringland_service.core.calculations.geometry._squish_results import Outputs
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import geometry, squish
+from ringland_service.core.metrology.candidates import Candidates, smallest, spread
 from ringland_service.core.metrology.limits import LIMITS, Limit
 
 SETTLE = (
@@ -23,7 +24,7 @@ def compute(inputs: Inputs) -> Outputs:
     smallest, doubt = gaskets.smallest_mm(inputs) or 0.0, gaskets.doubt_mm(inputs)
     among = gaskets.candidates(inputs)
     nearest = gaskets.nearest_first(inputs)
-    place = inputs.held[1]
+    _, place, _ = inputs.held
     return Outputs(
         squish_mm=gaskets.squish_mm(inputs) or 0.0,
         smallest_squish_mm=smallest,
@@ -78,6 +79,34 @@ def _of_chosen(i: Inputs, smallest_mm: float, place: int) -> dict[str, Any]:
     }
 
 
+def extremes(i: Inputs) -> dict[str, Candidates | tuple[Candidates, ...]]:
+    """Return what the smallest point, now and with each gasket, and the side difference rest on."""
+    solder, fitted = i.solder_at_pin_axis_mm, i.base_gasket_fitted_mm
+    if not solder:
+        return {}
+    doubt = gaskets.doubt_mm(i) if i.squish_doubt_mm is None else i.squish_doubt_mm
+    found: dict[str, Candidates | tuple[Candidates, ...]] = {
+        "smallest_squish_mm": smallest(solder),
+        "smallest_less_doubt_mm": smallest([point - doubt for point in solder]),
+        "side_difference_mm": spread(solder),
+    }
+    if fitted is None or not i.base_gaskets_mm:
+        return found
+    afters = [
+        [squish.squish_with_gasket_mm(point, fitted, one) for point in solder]
+        for one in i.base_gaskets_mm
+    ]
+    less = tuple(smallest([point - doubt for point in after]) for after in afters)
+    found["less_doubt_afters_mm"] = less
+    _, chosen, nearest = i.held
+    if nearest != gaskets.NONE:
+        found["nearest_less_doubt_mm"] = less[nearest]
+    if chosen != gaskets.NONE:
+        found["smallest_after_mm"] = smallest(afters[chosen])
+        found["after_less_doubt_mm"] = less[chosen]
+    return found
+
+
 def _floor(inputs: Inputs, _: Outputs) -> Limit | None:
     return gaskets.floor(inputs)
 
@@ -96,6 +125,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     one_of=((("solder_at_pin_axis_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
     checks=(

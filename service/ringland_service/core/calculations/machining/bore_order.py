@@ -15,6 +15,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import machining
+from ringland_service.core.metrology.candidates import Candidates, largest, smallest
 from ringland_service.core.metrology.propagation import Influence, Move
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
@@ -146,6 +147,14 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the extremes of the work returned are taken from."""
+    returned = inputs.returned_readings_mm
+    if returned is None:
+        return {}
+    return {"returned_min_mm": smallest(returned), "returned_max_mm": largest(returned)}
+
+
 def influences(inputs: Inputs) -> list[Influence]:
     """Return the doubt of a size, of one gauge and setting, on all returned readings alike."""
     returned, doubt = inputs.returned_readings_mm, inputs.size_uncertainty_mm
@@ -168,6 +177,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     influences=influences,
     columns=False,
     checks=CHECKS,

@@ -1,6 +1,7 @@
 """How far two answers differ: numbers by their relative difference, all else exactly."""
 
 import json
+from collections.abc import Collection
 from typing import Any
 
 Json = dict[str, Any]
@@ -81,14 +82,21 @@ def without(answer: Json, *names: str) -> Json:
     return {name: value for name, value in answer.items() if name not in names}
 
 
-def less_uncertainty(value: Any) -> Any:
-    """Return a JSON value without uncertainties and what follows from them."""
+# The word without uncertainty stays, and has to be the same.
+FOLLOW = ("probability_within", "to_settle", "rule", "verdict", "why", "to_judge")
+OF_INTERVALS = ("interval", "intervals", "bias", *FOLLOW)
+
+
+def less_intervals(value: Any, apart: Collection[str] = OF_INTERVALS) -> Any:
+    """Return a JSON value without intervals and what follows from them."""
     if isinstance(value, dict):
-        # The word without uncertainty stays, and has to be the same.
-        follow = ("probability_within", "to_settle", "rule", "verdict", "why", "to_judge")
-        apart = ("uncertainty", "uncertainties", "interval", "intervals", "bias", *follow)
-        return {n: less_uncertainty(v) for n, v in value.items() if n not in apart}
-    return [less_uncertainty(one) for one in value] if isinstance(value, list) else value
+        return {n: less_intervals(v, apart) for n, v in value.items() if n not in apart}
+    return [less_intervals(one, apart) for one in value] if isinstance(value, list) else value
+
+
+def less_uncertainty(value: Any) -> Any:
+    """Return a JSON value without uncertainties, intervals and what follows from them."""
+    return less_intervals(value, ("uncertainty", "uncertainties", *OF_INTERVALS))
 
 
 def in_any_order(value: Any) -> Any:

@@ -86,8 +86,8 @@ def bare(value: Any, digits: int | None = None) -> str:
 
 def quantity(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
     """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
-    beside = [value.get("uncertainty")], [value.get("interval")]
-    return _measured(value, [value["value"]], *beside, bare_digits)
+    doubt, between = value.get("uncertainty"), value.get("interval")
+    return _measured(value, [value["value"]], [doubt], [between], bare_digits)
 
 
 def quantities(value: Mapping[str, Any], bare_digits: int | None = None) -> str:
@@ -113,19 +113,20 @@ def _measured(
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_doubt(
-    value: Any, doubt: float | None, between: Mapping[str, float] | None, digits: int
-) -> str:
+def _with_doubt(value: Any, doubt: float | None, between: Any, digits: int) -> str:
     """Return a number with its expanded uncertainty and its 95 % interval, where it has them."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
     text = plain(value, digits)
     if doubt is not None:
         text += f" ± {plain(doubt, doubt_digits(doubt, digits))}"
-    if between is None:
-        return text
-    enough = doubt_digits(between["high"] - between["low"], digits)
-    return f"{text} (95 %: {plain(between['low'], enough)} to {plain(between['high'], enough)})"
+    return text if between is None else f"{text} ({interval(between, digits)})"
+
+
+def interval(ends: Mapping[str, float], digits: int) -> str:
+    """Return a 95 % interval, to the digits that its width bears."""
+    enough = doubt_digits(ends["high"] - ends["low"], digits)
+    return f"95 %: {plain(ends['low'], enough)} to {plain(ends['high'], enough)}"
 
 
 def quantity_or_number(value: Any) -> tuple[Any, str]:

@@ -25,7 +25,7 @@ from ringland._asking import Shape
 from ringland._calculation import Calculation
 from ringland._generated._envelope import MEASURING, LimitAsked, MeasuringAsked, RatioLimitAsked
 from ringland._generated._words import Defaults, Rule, Standing, Units, VerdictWord
-from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
+from ringland._types import Interval, Quantity, QuantityLike, Readings, ReadingsLike
 """
 
 

@@ -125,10 +125,11 @@ def choices(document: Schema) -> dict[str, Any]:
     verdict, limit = components["Verdict"]["properties"], components["Limit"]["properties"]
     operation = next(iter(calculations(document).values()))
     units = next(p for p in operation["parameters"] if p["name"] == "units")
-    switch = request_of(operation, Types(components, {}))["properties"]["defaults"]
+    asked = request_of(operation, Types(components, {}))["properties"]
     return {
-        "Defaults": switch["enum"],
-        "Rule": verdict["rule"]["enum"],
+        "Defaults": asked["defaults"]["enum"],
+        "Rule": asked["rule"]["enum"],
+        "RuleApplied": verdict["rule"]["enum"],
         "Standing": limit["standing"]["enum"],
         "Units": units["schema"]["enum"],
         "VerdictWord": verdict["verdict"]["enum"],
@@ -163,8 +164,8 @@ def answer_parts(components: Schema, parts: list[str], aliases: Mapping[str, str
     imports = (
         "from dataclasses import dataclass\n"
         "from typing import Literal\n\n"
-        "from ringland._generated._words import Rule, Standing, VerdictWord\n"
-        "from ringland._types import Quantity, Readings\n"
+        "from ringland._generated._words import RuleApplied, Standing, VerdictWord\n"
+        "from ringland._types import Interval, Quantity, Readings\n"
     )
     classes = "\n\n\n".join(types.classes)
     return f"{head}\n{imports}\n\n{classes}\n"

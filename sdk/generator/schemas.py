@@ -9,7 +9,7 @@ from typing import Any
 
 Schema = Mapping[str, Any]
 PLAIN = {"string": "str", "integer": "int", "number": "float", "boolean": "bool", "null": "None"}
-KNOWN = {"QuantityValue": "Quantity", "QuantityList": "Readings"}
+KNOWN = {"QuantityValue": "Quantity", "QuantityList": "Readings", "Interval": "Interval"}
 # Warning would hide the builtin.
 RENAMED = {"Warning": "AnswerWarning"}
 # What the document leaves without words.

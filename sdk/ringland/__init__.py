@@ -59,7 +59,7 @@ if TYPE_CHECKING:
         Verdict,
     )
     from ringland._transport import Timeout
-    from ringland._types import Quantity, QuantityLike, Readings, ReadingsLike
+    from ringland._types import Interval, Quantity, QuantityLike, Readings, ReadingsLike
 
 __version__ = "0.1.0"
 
@@ -110,7 +110,7 @@ _HOMES = {
         "UnsupportedMedia",
     ),
     "_transport": ("Timeout",),
-    "_types": ("Quantity", "QuantityLike", "Readings", "ReadingsLike"),
+    "_types": ("Interval", "Quantity", "QuantityLike", "Readings", "ReadingsLike"),
 }
 _HOME = {name: home for home, names in _HOMES.items() for name in names}
 
@@ -126,6 +126,7 @@ __all__ = [
     "ConnectionFailed",
     "FieldError",
     "Impossible",
+    "Interval",
     "InvalidInput",
     "Limit",
     "MeasureNext",

@@ -8,6 +8,7 @@ from ringland._errors import UnreadableAnswer
 from ringland._generated._parts import AnswerWarning, Basis, Taken, TraceStep, Verdict
 from ringland._generated._words import VerdictWord
 from ringland._reading import read, untyped
+from ringland._types import Interval
 
 R = TypeVar("R")
 # Of one number, or of each of a list.
@@ -29,6 +30,8 @@ class Answer(Generic[R]):
     uncertainties : mapping
         Expanded uncertainty (k = 2) of each result without a unit that has one, by its name, of a
         whole job by ``part.name``; a tuple where the result is a list. A quantity carries its own.
+    intervals : mapping
+        The same for 95 % intervals; a quantity carries its own.
     inputs : mapping
         The inputs as understood, in the units of the answer.
     verdicts, warnings, cautions, basis, trace : tuple
@@ -44,6 +47,7 @@ class Answer(Generic[R]):
     formulas: str
     result: R
     uncertainties: Mapping[str, Uncertainty]
+    intervals: Mapping[str, Interval | tuple[Interval | None, ...]]
     inputs: Mapping[str, Any]
     verdicts: tuple[Verdict, ...]
     warnings: tuple[AnswerWarning, ...]
@@ -76,6 +80,7 @@ class _Envelope:
     calculation: str
     formulas: str
     uncertainties: Mapping[str, Any]
+    intervals: Mapping[str, Interval | tuple[Interval | None, ...]]
     verdicts: tuple[Verdict, ...]
     warnings: tuple[AnswerWarning, ...]
     cautions: tuple[str, ...]
@@ -122,6 +127,7 @@ class Column:
     decimals: int | None = None
     uncertainties: tuple[Any, ...] | None = None
     units: tuple[str | None, ...] | None = None
+    intervals: tuple[Interval | tuple[Interval | None, ...] | None, ...] | None = None
 
 
 @dataclass(frozen=True)
@@ -132,6 +138,7 @@ class VerdictColumns:
     why: tuple[str | None, ...]
     margin: Column
     uncertainty: Column
+    interval: tuple[Interval | None, ...]
     conformance_probability: tuple[float | None, ...]
 
 

@@ -170,10 +170,21 @@ def _one_column(parts: Sequence[tuple[Column | None, int]]) -> Column:
     known = next(column for column, _ in parts if column is not None)
     unit, units = _units(parts, known)
     uncertainties = [(None if c is None else c.uncertainties, rows) for c, rows in parts]
+    between = [(None if c is None else c.intervals, rows) for c, rows in parts]
     values = [(None if c is None else c.values, rows) for c, rows in parts]
-    uncertain = any(part is not None for part, _ in uncertainties)
-    joined_uncertainties = _concatenated(uncertainties) if uncertain else None
-    return Column(_concatenated(values), unit, known.decimals, joined_uncertainties, units)
+    return Column(
+        _concatenated(values),
+        unit,
+        known.decimals,
+        _where_any(uncertainties),
+        units,
+        _where_any(between),
+    )
+
+
+def _where_any(parts: Sequence[tuple[tuple[T, ...] | None, int]]) -> tuple[T | None, ...] | None:
+    """Return the parts as one; None where no part has any."""
+    return _concatenated(parts) if any(part is not None for part, _ in parts) else None
 
 
 def _units(
@@ -202,6 +213,7 @@ def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
         why=_concatenated([(v.why or None, rows) for v, rows in found]),
         margin=_one_column([(_given(v.margin), rows) for v, rows in found]),
         uncertainty=_one_column([(_given(v.uncertainty), rows) for v, rows in found]),
+        interval=_concatenated([(v.interval or None, rows) for v, rows in found]),
         conformance_probability=_concatenated(
             [(v.conformance_probability or None, r) for v, r in found]
         ),
@@ -209,7 +221,7 @@ def _verdicts(parts: Sequence[BatchAnswer], name: str) -> VerdictColumns:
 
 
 # Stands for the check in a part that lacks it; no real column is empty.
-ABSENT = VerdictColumns((), (), Column(()), Column(()), ())
+ABSENT = VerdictColumns((), (), Column(()), Column(()), (), ())
 
 
 def _given(column: Column) -> Column | None:

@@ -17,6 +17,14 @@ RIGHT = "write '68.0 mm', '68.0 mm +/- 0.004' or (68.0, 'mm')"
 
 
 @dataclass(frozen=True)
+class Interval:
+    """The 95 % interval of a result that noise pushes one way, in the unit of the result."""
+
+    low: float
+    high: float
+
+
+@dataclass(frozen=True)
 class Quantity:
     """A number with its unit.
 
@@ -31,6 +39,9 @@ class Quantity:
         Id of an instrument described in ``measuring``, instead of an uncertainty.
     decimals : int or None
         Decimals that the service suggests for display; not sent.
+    interval : Interval or None
+        In an answer: of 95 %, where the value rests on the largest or smallest of readings that
+        lie within their uncertainty; not sent.
     """
 
     value: float
@@ -38,6 +49,7 @@ class Quantity:
     uncertainty: float | None = None
     instrument: str | None = None
     decimals: int | None = None
+    interval: Interval | None = None
 
     @classmethod
     def parse(cls, text: str) -> "Quantity":
@@ -78,6 +90,8 @@ class Readings:
     decimals : int or None
     uncertainties : tuple of float or None, or None
         In an answer: of each value (k = 2), None where one is missing.
+    intervals : tuple of Interval or None, or None
+        In an answer: of 95 %, of each value that has one.
     """
 
     values: tuple[float | None, ...]
@@ -86,6 +100,7 @@ class Readings:
     instrument: str | None = None
     decimals: int | None = None
     uncertainties: tuple[float | None, ...] | None = None
+    intervals: tuple[Interval | None, ...] | None = None
 
 
 QuantityLike: TypeAlias = str | tuple[float, str] | Quantity | Mapping[str, object]

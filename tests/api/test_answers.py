@@ -19,14 +19,15 @@ MEMBERS = [
     "inputs",
     "result",
     "uncertainties",
+    "intervals",
     "verdicts",
     "warnings",
     "cautions",
     "basis",
 ]
 VERDICT = {
-    "check", "label", "of", "value", "uncertainty", "limit", "verdict", "why", "to_judge",
-    "without_uncertainty", "conformance_probability", "margin", "rule",
+    "check", "label", "of", "value", "uncertainty", "interval", "bias", "limit", "verdict", "why",
+    "to_judge", "without_uncertainty", "conformance_probability", "margin", "rule",
     "inconclusive_fails", "to_settle",
 }  # fmt: skip
 
@@ -43,7 +44,9 @@ def test_shape_is_the_same_everywhere(client: FlaskClient, calculation: Operatio
         assert verdict["verdict"] in ("pass", "fail", "too_close_to_call", "not_judged")
         assert (verdict["why"] is None) == (verdict["verdict"] != "not_judged")
         assert (verdict["to_judge"] is None) == (verdict["why"] is None)
-        assert verdict["rule"] in ("simple", "guard_2u", "guard_1645u")
+        assert verdict["rule"] in ("simple", "guard_2u", "guard_1645u", "interval_95")
+        assert (verdict["rule"] == "interval_95") == (verdict["interval"] is not None)
+        assert (verdict["bias"] is None) == (verdict["interval"] is None)
         assert verdict["limit"]["standing"] in (
             "maker", "common_practice", "standard", "computed",
         )  # fmt: skip

@@ -90,10 +90,13 @@ FIRST: dict[str, Any] = {
     "order_card.finish_high": 68.501,
     "order_card.bore_to": 68.436,
 }
-# value, U (k = 2), verdict, probability of conforming
-FIRST_VERDICTS: dict[str, tuple[float, float, str, float]] = {
+# value, U (k = 2), verdict, probability of conforming: none where readings tie, and the verdict is
+# judged from an interval. By hand: out-of-round of 0.032 and 0.028 mm, whose difference has U =
+# √2 · 0.0038; three bores of 56.016 to 56.018 mm.
+Verdicts = dict[str, tuple[float, float, str, float | None]]
+FIRST_VERDICTS: Verdicts = {
     "bore_largest": (68.094, 0.00682477, "too_close_to_call", 0.960652),
-    "out_of_round": (0.032, 0.00378594, "pass", 1.0),
+    "out_of_round": (0.032, 0.00378594, "pass", None),
     "taper_pin_axis": (0.05, 0.00378594, "too_close_to_call", 0.5),
     "taper_thrust_axis": (0.078, 0.00378594, "fail", 0.0),
     "piston_clearance_max": (0.141, 0.00834672, "fail", 0.0),
@@ -160,9 +163,9 @@ SECOND: dict[str, Any] = {
     "ring_clocking.pin_to_window": [8.0, 8.0],
     "premix.oil": 281.25,
 }
-SECOND_VERDICTS: dict[str, tuple[float, float, str, float]] = {
+SECOND_VERDICTS: Verdicts = {
     "compression_least": (1066.5, 58.8765, "pass", 0.988061),
-    "piston_clearance_max": (0.112, 0.00330236, "fail", 0.0),
+    "piston_clearance_max": (0.112, 0.00330236, "fail", None),
     "top_ring_gap_new": (0.24, 0.0129099, "pass", 1.0),
 }
 # Suspects in order, with their scores.
@@ -227,15 +230,17 @@ def test_figures(client: FlaskClient, job: str, expected: dict[str, Any]) -> Non
 @pytest.mark.parametrize(
     ("job", "expected"), [("first", FIRST_VERDICTS), ("second", SECOND_VERDICTS)]
 )
-def test_verdicts(
-    client: FlaskClient, job: str, expected: dict[str, tuple[float, float, str, float]]
-) -> None:
+def test_verdicts(client: FlaskClient, job: str, expected: Verdicts) -> None:
     verdicts = {v["check"]: v for v in card(client, job)["verdicts"]}
     for check, (value, uncertainty, word, probability) in expected.items():
         found = verdicts[check]
         assert number(found["value"]) == pytest.approx(value, rel=2e-5), check
         assert number(found["uncertainty"]) == pytest.approx(uncertainty, rel=2e-5), check
         assert found["verdict"] == word, check
+        assert (found["interval"] is None) == (probability is not None), check
+        if probability is None:
+            assert found["conformance_probability"] is None, check
+            continue
         assert found["conformance_probability"] == pytest.approx(probability, rel=2e-5, abs=1e-6), (
             check
         )

@@ -1,6 +1,7 @@
 """How far two answers differ: numbers by their relative difference, all else exactly."""
 
 import json
+from collections.abc import Collection
 from typing import Any
 
 Json = dict[str, Any]
@@ -8,7 +9,14 @@ Json = dict[str, Any]
 SAME, SAME_UNCERTAINTY = 1e-9, 1e-6
 # Differences of numbers that all but cancel are held against this instead of their own size.
 SMALL = 0.01
-LOOSE = {"uncertainty", "uncertainties", "conformance_probability", "target_uncertainty"}
+LOOSE = {
+    "uncertainty",
+    "uncertainties",
+    "interval",
+    "intervals",
+    "conformance_probability",
+    "target_uncertainty",
+}
 
 
 def difference(one: Any, other: Any, where: str = "", loose: bool = False) -> float:
@@ -74,14 +82,21 @@ def without(answer: Json, *names: str) -> Json:
     return {name: value for name, value in answer.items() if name not in names}
 
 
-def less_uncertainty(value: Any) -> Any:
-    """Return a JSON value without uncertainties and what follows from them."""
+# The word without uncertainty stays, and has to be the same.
+FOLLOW = ("conformance_probability", "to_settle", "rule", "verdict", "why", "to_judge")
+OF_INTERVALS = ("interval", "intervals", "bias", *FOLLOW)
+
+
+def less_intervals(value: Any, apart: Collection[str] = OF_INTERVALS) -> Any:
+    """Return a JSON value without intervals and what follows from them."""
     if isinstance(value, dict):
-        # The word without uncertainty stays, and has to be the same.
-        follow = ("conformance_probability", "to_settle", "rule", "verdict", "why", "to_judge")
-        apart = ("uncertainty", "uncertainties", *follow)
-        return {n: less_uncertainty(v) for n, v in value.items() if n not in apart}
-    return [less_uncertainty(one) for one in value] if isinstance(value, list) else value
+        return {n: less_intervals(v, apart) for n, v in value.items() if n not in apart}
+    return [less_intervals(one, apart) for one in value] if isinstance(value, list) else value
+
+
+def less_uncertainty(value: Any) -> Any:
+    """Return a JSON value without uncertainties, intervals and what follows from them."""
+    return less_intervals(value, ("uncertainty", "uncertainties", *OF_INTERVALS))
 
 
 def in_any_order(value: Any) -> Any:

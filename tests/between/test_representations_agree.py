@@ -67,8 +67,9 @@ def results_of(answer: Any) -> Any:
 
 
 def cells(rows: list[dict[str, str]]) -> Counter[str]:
-    """Return the values and uncertainties of rows of results."""
-    told = (row[name] for row in rows for name in ("value", "uncertainty"))
+    """Return the values, uncertainties and ends of intervals of rows of results."""
+    names = ("value", "uncertainty", "interval_low", "interval_high")
+    told = (row[name] for row in rows for name in names)
     return Counter(one for one in told if one)
 
 
@@ -86,8 +87,8 @@ def test_csv_says_what_the_json_says(client: FlaskClient, asked: Asked, tally: T
     sheet = form(client, asked, forms.CSV)
     rows = list(csv.DictReader(io.StringIO(sheet), strict=True))
     assert all(None not in row and None not in row.values() for row in rows)
-    # A bare number has its uncertainty beside the results.
-    told = [results_of(answer), answer.get("uncertainties", {})]
+    # A bare number has its uncertainty and its interval beside the results.
+    told = [results_of(answer), answer["uncertainties"], answer["intervals"]]
     assert cells(own_rows(rows)) == Counter(filter(None, leaves(told)))
     assert_verdicts(rows, answer["verdicts"])
     warned = [(row["name"], row["value"]) for row in rows if row["part"] == "warning"]
@@ -101,7 +102,7 @@ def assert_verdicts(rows: list[dict[str, str]], verdicts: list[dict[str, Any]]) 
     judged = [row for row in rows if row["part"] == "verdict"]
     assert len(judged) == len(verdicts)
     for row, verdict in zip(judged, verdicts, strict=True):
-        limit = verdict["limit"]
+        limit, interval = verdict["limit"], verdict["interval"] or {"low": None, "high": None}
         assert (row["name"], row["of"]) == (verdict["check"], verdict["of"] or "")
         assert (row["verdict"], row["standing"]) == (verdict["verdict"], limit["standing"])
         assert row["why"] == (verdict["why"] or "")
@@ -110,6 +111,8 @@ def assert_verdicts(rows: list[dict[str, str]], verdicts: list[dict[str, Any]]) 
             ("uncertainty", verdict["uncertainty"]),
             ("low", limit["low"]),
             ("high", limit["high"]),
+            ("interval_low", interval["low"]),
+            ("interval_high", interval["high"]),
         ):
             number = value["value"] if isinstance(value, dict) else value
             assert (float(row[column]) if row[column] else None) == number
@@ -233,6 +236,8 @@ NOT_PASSED = {
     "of": None,
     "value": {"value": 448.2, "unit": "kPa", "decimals": 0},
     "uncertainty": None,
+    "interval": None,
+    "bias": None,
     "limit": {
         "low": {"value": 620.5, "unit": "kPa", "decimals": 0},
         "high": None,

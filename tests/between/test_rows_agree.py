@@ -86,6 +86,10 @@ def row_difference(calculation: Calculation, found: Json, row: int, alone: Json)
             plural = "uncertainties" if several else "uncertainty"
             uncertainty = None if uncertainties is None else uncertainties[row]
             worst = max(worst, difference(uncertainty, value.get(plural), f"{name}.U", loose=True))
+            between = (column or {}).get("intervals")
+            told = value.get("intervals" if several else "interval")
+            here_too = None if between is None else between[row]
+            worst = max(worst, difference(here_too, told, f"{name}.interval", loose=True))
             assert unit_of(column or {}, row) == value["unit"], name
             value = value["values" if several else "value"]
         worst = max(worst, difference(here, value, name))
@@ -109,6 +113,8 @@ def verdict_difference(found: Json, row: int, alone: Json) -> float:
             number = margin["value"] if isinstance(margin, dict) else margin
             here = columns["margin"]["values"][row]
             worst = max(worst, difference(here, number, f"{check}.margin"))
+            between = columns["interval"][row], verdict["interval"]
+            worst = max(worst, difference(*between, f"{check}.interval", loose=True))
     assert judged.keys() <= found["verdicts"].keys()
     return worst
 

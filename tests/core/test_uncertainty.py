@@ -26,7 +26,6 @@ from ringland_service.core.metrology.propagation import (
     propagate,
     value_at,
 )
-from ringland_service.core.metrology.undecided import undecided
 from ringland_service.engine.request import Path as FieldPath
 from ringland_service.engine.request import Request, Stated
 from ringland_service.engine.scalar import answer
@@ -320,9 +319,3 @@ def test_two_cylinders_that_read_alike_are_told() -> None:
         inputs = spread.inputs(readings_kpa=readings, repeatability_kpa_diff=10.0)
         codes = {w.code for w in answer(spread, Request(inputs=inputs)).warnings}
         assert ("readings_within_uncertainty" in codes) == told
-
-
-def test_a_smooth_result_is_decided() -> None:
-    compute, inputs = of(lambda a, b: a * b), Values((3.0, 4.0))
-    assert undecided(compute, inputs, [single(0, 0.1, 1.0)], ["y"]) == {"y": False}
-    assert undecided(compute, inputs, [single(0, 0.1, 1.0)], ["none"]) == {}

@@ -8,13 +8,14 @@ from drawn_questions import Row
 
 from ringland_service.core.declare import Calculation
 from ringland_service.engine.columnar import ColumnResponse
+from ringland_service.engine.intervals import ends
 from ringland_service.engine.request import Path, Request, Stated
 from ringland_service.engine.response import DomainError, Response
 from ringland_service.engine.rows import Rows
 from ringland_service.engine.scalar import answer
 
 # A batch says these once for all its rows.
-ONCE = {"no_uncertainty_stated", "readings_within_uncertainty"}
+ONCE = {"no_uncertainty_stated"}
 
 
 def as_columns(rows: list[Row], **more: Any) -> Rows:
@@ -51,6 +52,15 @@ def alike(a: float | None, b: float | None, relative: float) -> bool:
     return math.isclose(a, b, rel_tol=relative, abs_tol=1e-11)
 
 
+def same_ends(here: Any, there: Any) -> bool:
+    """Whether two intervals agree but for rounding, each of a list, or neither is there."""
+    if isinstance(here, list) and isinstance(there, list):
+        return len(here) == len(there) and all(map(same_ends, here, there))
+    if here is None or there is None:
+        return here is there
+    return all(alike(a, b, 1e-9) for a, b in zip(here, there, strict=True))
+
+
 def told(faults: Any) -> list[tuple[str, str, str]]:
     return [(fault.field, fault.message, fault.right) for fault in faults]
 
@@ -80,6 +90,10 @@ def assert_results(found: ColumnResponse, row: int, alone: Response) -> None:
     assert {n for n in alone.u if hasattr(alone.outputs, n)} <= found.u.keys()
     for name, column in found.u.items():
         assert alike(column[row], alone.u.get(name), 1e-9), (name, column[row], alone.u.get(name))
+    between = {n: ends(one) for n, one in alone.intervals.items() if hasattr(alone.outputs, n)}
+    assert between.keys() <= found.intervals.keys()
+    for name, column in found.intervals.items():
+        assert same_ends(column[row], between.get(name)), (name, column[row], between.get(name))
 
 
 def assert_verdicts(found: ColumnResponse, row: int, alone: Response) -> None:
@@ -92,3 +106,5 @@ def assert_verdicts(found: ColumnResponse, row: int, alone: Response) -> None:
             assert judged.value[row] == pytest.approx(one.value, rel=1e-12, abs=1e-12)
             assert judged.margin[row] == pytest.approx(one.judged.margin, rel=1e-9, abs=1e-9)
             assert alike(judged.probability[row], one.judged.probability, 1e-6)
+            between = None if one.interval is None else ends(one.interval)
+            assert same_ends(judged.interval[row], between), (name, judged.interval[row], between)

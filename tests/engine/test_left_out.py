@@ -62,7 +62,7 @@ def test_the_uncertainty_is_that_of_all_shims(request: Request) -> None:
     components = stated_components(request)
     outputs = of.compute(request.inputs)
     whole = propagate(of.compute, request.inputs, components, outputs)
-    u, _, _ = uncertainty(of, request.inputs, outputs, components)
+    u, _, _, _ = uncertainty(of, request.inputs, outputs, components)
     for name, value in whole.items():
         assert u[name] == pytest.approx(value, rel=1e-6, abs=1e-12), name
     assert {n for n in u if hasattr(outputs, n) and n not in vars(request.inputs)} <= whole.keys()
@@ -92,7 +92,7 @@ def test_a_long_stock_costs_what_its_few_chosen_ones_do() -> None:
     components = stated_components(Request(inputs=inputs, uncertainties=uncertainties))
     assert len(components) == 62
     counted = dataclasses.replace(of, compute=compute)
-    u, moved, _ = uncertainty(counted, inputs, of.compute(inputs), components)
+    u, moved, _, _ = uncertainty(counted, inputs, of.compute(inputs), components)
     assert u["lash_after_mm"] > 0
     assert len(moved) == 62
     assert runs <= 2 * 4

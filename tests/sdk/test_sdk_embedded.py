@@ -53,8 +53,9 @@ class Recorder:
         return self
 
     def __iter__(self) -> Any:
-        yield b'{"calculation": "x", "formulas": "1", "uncertainties": {}, "verdicts": [],'
-        yield b' "warnings": [], "cautions": [], "basis": [], "result": {"a": 1}, "later": true}'
+        yield b'{"calculation": "x", "formulas": "1", "uncertainties": {}, "intervals": {},'
+        yield b' "verdicts": [], "warnings": [], "cautions": [], "basis": [],'
+        yield b' "result": {"a": 1}, "later": true}'
 
     def close(self) -> None:
         self.closed += 1

@@ -6,8 +6,8 @@ Generated from the OpenAPI document by sdk/generate.py; do not edit.
 from dataclasses import dataclass
 from typing import Literal
 
-from ringland._generated._words import Rule, Standing, VerdictWord
-from ringland._types import Quantity
+from ringland._generated._words import RuleApplied, Standing, VerdictWord
+from ringland._types import Interval, Quantity
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -157,6 +157,9 @@ class Verdict:
         of which, where several are judged
     value : Quantity | float
     uncertainty : Quantity | float | None
+    interval : Interval | None
+    bias : str | None
+        which way noise pushes the value, where the verdict is judged from its interval
     limit : Limit
     verdict : VerdictWord
     why : str
@@ -181,7 +184,9 @@ class Verdict:
     without_uncertainty : Literal['pass', 'fail', 'too_close_to_call', None]
     conformance_probability : float | None
     margin : Quantity | float
-    rule : Rule
+    rule : RuleApplied
+        interval_95: the whole 95 % interval decides, where noise pushes the value one way; not a
+        rule to ask for
     inconclusive_fails : str | None
     to_settle : ToSettle | None
     """
@@ -191,6 +196,8 @@ class Verdict:
     of: str | None
     value: Quantity | float
     uncertainty: Quantity | float | None
+    interval: Interval | None
+    bias: str | None
     limit: Limit
     verdict: VerdictWord
     why: Literal[
@@ -220,7 +227,7 @@ class Verdict:
     without_uncertainty: Literal["pass", "fail", "too_close_to_call", None]
     conformance_probability: float | None
     margin: Quantity | float
-    rule: Rule
+    rule: RuleApplied
     inconclusive_fails: str | None
     to_settle: ToSettle | None
 

@@ -2745,11 +2745,15 @@ class ConsequencesResult:
         verdicts too close to call, each with the choice that costs less on average
     not_by_cost : tuple[str | float, ...] | None
         too close to call, and not judged by cost since uncertainty counts as a fail there
+    not_weighed : tuple[str | float, ...] | None
+        too close to call, and not weighed: judged from an interval, as its readings tie, so that no
+        probability is known
     """
 
     break_even_probability: float
     choices: tuple[ConsequencesResultChoice, ...] | None = None
     not_by_cost: tuple[str | float, ...] | None = None
+    not_weighed: tuple[str | float, ...] | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -29,6 +29,13 @@ class ToSettleJson(TypedDict):
     advice: str
 
 
+class IntervalJson(TypedDict):
+    """Both ends of a 95 % interval."""
+
+    low: float
+    high: float
+
+
 class VerdictJson(TypedDict):
     """A verdict in an answer; ``remark`` stands in one that is to be printed alone."""
 
@@ -37,6 +44,8 @@ class VerdictJson(TypedDict):
     of: str | None
     value: JudgedJson
     uncertainty: JudgedJson | None
+    interval: IntervalJson | None
+    bias: str | None
     limit: LimitJson
     verdict: str
     why: str | None

@@ -11,8 +11,8 @@ part's result y moves by c = Σ (∂y/∂x_i)·c_i under a component that moves 
 """
 
 import math
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -27,13 +27,18 @@ from ringland_service.core.declare.fields import (
     RecordsField,
     SectionField,
 )
+from ringland_service.core.metrology.candidates import Candidates
+from ringland_service.core.metrology.extremes import Push, push
 from ringland_service.core.metrology.propagation import Component, Effect, budget, value_at
+from ringland_service.engine.intervals import Pushed
 from ringland_service.engine.known import Carried, CarriedBy, Known, values
+from ringland_service.engine.pushed import NOISE, is_push, pushes_of
 from ringland_service.engine.request import Path, Request, fields_given, of_temperature
 from ringland_service.engine.response import Response
 
 # Digits that tell two directions apart: what rounding leaves between them is nothing.
 ALIKE = 13
+Extremes = Callable[[Mapping[str, Any]], Mapping[str, Candidates]]
 Derive = Callable[[Mapping[str, Any]], Mapping[str, tuple[Any, str]]]
 
 
@@ -73,7 +78,10 @@ def on_fields(known: Mapping[str, Known], components: Iterable[Component]) -> di
 
 
 def of_results(step: Step, part: Response, components: Iterable[Component]) -> CarriedBy:
-    """Return what moves each result of a part: the components carried to it, and its own."""
+    """Return what moves each result of a part: the components carried to it, and its own.
+
+    So too how far noise pushes it, which is no component of its uncertainty.
+    """
     carried = {one.name for one in components}
     found: dict[str, dict[str, dict[Path, float]]] = {}
     for n, (component, share) in enumerate(part.shares):
@@ -84,24 +92,46 @@ def of_results(step: Step, part: Response, components: Iterable[Component]) -> C
             if moved:
                 of = found.setdefault(name, {}).setdefault(component, {})
                 of |= {place: of.get(place, 0.0) + one for place, one in moved.items()}
+    for name, source, pushed in pushes_of(step, part):
+        moved = {place: one for place, one in _places(pushed.shift).items() if one}
+        found.setdefault(name, {}).setdefault(source, {}).update(moved)
     return found
 
 
-def read_out(derive: Derive, known: Mapping[str, Known]) -> dict[str, Known]:
+@dataclass(frozen=True)
+class ReadOut:
+    """Values that a composite reads out of others; ``reliefs`` of those that noise pushes."""
+
+    known: dict[str, Known]
+    reliefs: dict[str, float]
+
+
+def read_out(
+    derive: Derive, known: Mapping[str, Known], extremes: Extremes | None = None
+) -> ReadOut:
     """Return the values that a composite reads out of others, with what moves those."""
     bare = values(known)
     read = _Read(bare)
     found = derive(read)
-    carried = _read_out(derive, {n: known[n] for n in read.names if n in known}, bare, found)
-    return {
-        name: _as_read(known[of], value, carried.get(name, {}))
-        for name, (value, of) in found.items()
-    }
+    of = {n: known[n] for n in read.names if n in known}
+    carried = dict(_read_out(derive, of, bare, found))
+    reliefs: dict[str, float] = {}
+    for name, pushed in _pushes_read(extremes, of, bare):
+        carried[name] = {**carried.get(name, {}), f"{NOISE}{name}": {(): float(pushed.shift)}}
+        reliefs[f"{NOISE}{name}"] = float(pushed.relief / pushed.shift**2)
+    return ReadOut(
+        {
+            name: _as_read(known[of], value, carried.get(name, {}))
+            for name, (value, of) in found.items()
+        },
+        reliefs,
+    )
 
 
 def _as_read(of: Known, value: Any, carried: Carried) -> Known:
     """Return a value read out, with the uncertainty as stated where it is still that of ``of``."""
-    u = math.hypot(*(places.get((), 0.0) for places in carried.values()))
+    components = (places for name, places in carried.items() if not is_push(name))
+    u = math.hypot(*(places.get((), 0.0) for places in components))
     uncertainties = {
         path: stated
         for path, stated in of.uncertainties.items()
@@ -136,6 +166,30 @@ def _read_out(
     return carried
 
 
+def _pushes_read(
+    extremes: Extremes | None, read: Mapping[str, Known], bare: Mapping[str, Any]
+) -> Iterator[tuple[str, Push]]:
+    """Yield the values read out that noise pushes, and how."""
+    effects = _moves(read)
+    if extremes is None or not effects:
+        return
+    candidates = extremes(bare)
+    components = [
+        _influence(component, [(path, c, _size(value_at(bare, path))) for path, c in on])
+        for component, on in effects.items()
+        if not is_push(component)
+    ]
+
+    def compute(moved: Mapping[str, Any]) -> dict[str, Any]:
+        return {name: of.values for name, of in extremes(moved).items()}
+
+    shares = budget(compute, bare, components)
+    for name, of in candidates.items():
+        found = push(of, np.array([share[name] for share in shares]))
+        if found is not None and found.open:
+            yield name, found
+
+
 def _places(c: Any) -> dict[Path, float]:
     """Return a contribution by place: that of the value itself, or of each in a list."""
     if not np.ndim(c):
@@ -149,10 +203,7 @@ def _size(value: Any) -> float:
 
 def onto(inputs: Any, given: Mapping[str, Known], request: Request) -> tuple[Component, ...]:
     """Return how the components move a part's inputs, each all that it moves together."""
-    found = [
-        _influence(component, [(path, c, _scale(inputs, path)) for path, c in on])
-        for component, on in _moves(given).items()
-    ]
+    found = [one for name, one in _onto(inputs, given).items() if not is_push(name)]
     for path, field, _ in fields_given(inputs):
         # A temperature that nobody gave is that of its part all the same, and as uncertain.
         if path[0] not in given:
@@ -161,6 +212,25 @@ def onto(inputs: Any, given: Mapping[str, Known], request: Request) -> tuple[Com
                 for one in of_temperature(request, path, field)
             ]
     return tuple(found)
+
+
+def pushed_onto(
+    inputs: Any, given: Mapping[str, Known], reliefs: Mapping[str, float]
+) -> tuple[Pushed, ...]:
+    """Return how what noise pushed in earlier parts moves a part's inputs.
+
+    ``reliefs`` has the relief of each over the square of its shift.
+    """
+    found = _onto(inputs, given).items()
+    return tuple(Pushed(name, reliefs[name], one) for name, one in found if is_push(name))
+
+
+def _onto(inputs: Any, given: Mapping[str, Known]) -> dict[str, Component]:
+    """Return how components and pushes move a part's inputs, by name."""
+    return {
+        component: _influence(component, [(path, c, _scale(inputs, path)) for path, c in on])
+        for component, on in _moves(given).items()
+    }
 
 
 def _moves(given: Mapping[str, Known]) -> dict[str, list[tuple[Path, float]]]:

@@ -20,7 +20,9 @@ from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError, OutOfBounds
 from ringland_service.core.metrology.conformity import is_column
+from ringland_service.core.metrology.extremes import Interval
 from ringland_service.engine.deadline import Deadline, never
+from ringland_service.engine.intervals import ends, intervals, open_leads
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.request import all_components, present
 from ringland_service.engine.response import DomainError, Response, Verdict
@@ -28,7 +30,13 @@ from ringland_service.engine.rows import Rows, groups, question_of, single_quest
 from ringland_service.engine.scalar import LOUD, answer, contradiction, uncertainty
 from ringland_service.engine.standing_in import Kept, NeedsRows, kept, needs_limits
 from ringland_service.engine.unstated import false_precision, left_out
-from ringland_service.engine.warnings import NOT_STATED, noticed_rows, public_field, value_alone
+from ringland_service.engine.warnings import (
+    NOT_STATED,
+    noticed_rows,
+    public_field,
+    value_alone,
+    within_uncertainty,
+)
 
 
 @dataclass
@@ -43,6 +51,7 @@ class RowVerdicts:
     u: list[Any]
     probability: list[Any]
     why: list[Any]
+    interval: list[Any]
 
 
 @dataclass
@@ -56,6 +65,7 @@ class ColumnResponse:
     count: int
     results: dict[str, list[Any]] = field(default_factory=dict)
     u: dict[str, list[Any]] = field(default_factory=dict)
+    intervals: dict[str, list[Any]] = field(default_factory=dict)
     verdicts: dict[str, RowVerdicts] = field(default_factory=dict)
     problems: dict[int, list[CoreError]] = field(default_factory=dict)
     warnings: dict[Warned, set[int]] = field(default_factory=dict)
@@ -121,16 +131,20 @@ def _answer_group(
         return
     outputs = calculation.compute(request.inputs)
     components = all_components(request, calculation)
-    u, moved, _ = uncertainty(calculation, request.inputs, outputs, components)
+    u, moved, _, pushes = uncertainty(calculation, request.inputs, outputs, components)
+    given = intervals(calculation, request.inputs, outputs, u, pushes)
     left = kept(calculation, request, outputs, moved)
     gone = None if request.defaults else left.gone
     # Worked out before any of it is put: where one raises, all its rows go singly.
-    noticed = list(noticed_rows(calculation, request.inputs, outputs, moved, len(group), gone))
-    judged = list(verdicts(calculation, request, left.outputs, u))
+    noticed = [
+        *noticed_rows(calculation, request.inputs, outputs, moved, len(group), gone),
+        *within_uncertainty(calculation, open_leads(pushes), len(group)),
+    ]
+    judged = list(verdicts(calculation, request, left.outputs, u, given))
     names = {verdict.check.name for verdict in judged}
     needs = (*left.needs, *needs_limits(calculation, request, names, left.outputs))
     unstated = left_out(calculation, request, outputs, u, moved)
-    _put_results(left, group, u, found)
+    _put_results(left, group, u, given, found)
     for warned, where in noticed:
         found.warn(warned, [group[i] for i in where])
     for warned in needs:
@@ -167,6 +181,7 @@ def _put_results(
     left: Kept,
     group: Sequence[int],
     u: Mapping[str, Any],
+    given: Mapping[str, Interval],
     found: ColumnResponse,
 ) -> None:
     """Put the results of a group; raise where one is not finite, so that rows go singly."""
@@ -182,6 +197,9 @@ def _put_results(
     for name, uncertain in u.items():
         if hasattr(shown, name) and name not in left.gone:
             found.put(found.u, name, group, _where_uncertain(uncertain, uncertain))
+    for name, one in given.items():
+        if name not in left.gone:
+            found.put(found.intervals, name, group, ends(one))
 
 
 def _where_uncertain(values: Any, u: Any) -> Any:
@@ -197,7 +215,7 @@ def _where_uncertain(values: Any, u: Any) -> Any:
 def _put_verdict(found: ColumnResponse, verdict: Verdict, group: Sequence[int]) -> None:
     if verdict.check.name not in found.verdicts:
         empty: list[Any] = [None] * found.count
-        columns = (list(empty) for _ in range(6))
+        columns = (list(empty) for _ in range(7))
         found.verdicts[verdict.check.name] = RowVerdicts(verdict.kind, verdict.decimals, *columns)
     column = found.verdicts[verdict.check.name]
     scatter(column.verdict, group, verdict.word)
@@ -205,6 +223,8 @@ def _put_verdict(found: ColumnResponse, verdict: Verdict, group: Sequence[int]) 
     scatter(column.margin, group, verdict.judged.margin)
     scatter(column.u, group, _where_uncertain(verdict.u, verdict.u))
     scatter(column.probability, group, _probability(verdict))
+    if verdict.interval is not None:
+        scatter(column.interval, group, ends(verdict.interval))
     whys = verdict.why
     scatter(
         column.why, group, [why or None for why in whys] if isinstance(whys, np.ndarray) else whys
@@ -212,8 +232,14 @@ def _put_verdict(found: ColumnResponse, verdict: Verdict, group: Sequence[int]) 
 
 
 def _probability(verdict: Verdict) -> Any:
-    """Return the probability within; None in rows without uncertainty or without a verdict."""
+    """Return the probability within; None in rows without uncertainty or without a verdict.
+
+    Nor has a row one that is judged from an interval.
+    """
     found = _where_uncertain(verdict.judged.probability, verdict.u)
+    if verdict.interval is not None and isinstance(found, list):
+        given = np.broadcast_to(verdict.interval.given, len(found)).tolist()
+        found = [None if by_interval else p for p, by_interval in zip(found, given, strict=True)]
     if isinstance(verdict.why, np.ndarray) and isinstance(found, list):
         return [None if why else p for p, why in zip(found, verdict.why.tolist(), strict=True)]
     return found
@@ -253,6 +279,9 @@ def put_answer(found: ColumnResponse, single: Response, row: int) -> None:
     for name, uncertain in single.u.items():
         if hasattr(single.outputs, name):
             found.put(found.u, name, [row], [uncertain])
+    for name, one in single.intervals.items():
+        if hasattr(single.outputs, name):
+            found.put(found.intervals, name, [row], [ends(one)])
     for verdict in single.verdicts:
         _put_verdict(found, verdict, [row])
     for warned in single.warnings:

@@ -16,8 +16,16 @@ from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError
 from ringland_service.core.metrology.findings import Finding
 from ringland_service.engine.agreeing import as_told, faults
-from ringland_service.engine.carried import components, of_results, on_fields, onto, read_out
+from ringland_service.engine.carried import (
+    components,
+    of_results,
+    on_fields,
+    onto,
+    pushed_onto,
+    read_out,
+)
 from ringland_service.engine.findings import findings_of
+from ringland_service.engine.joint import joint, joint_results
 from ringland_service.engine.known import (
     Known,
     known_values,
@@ -27,6 +35,7 @@ from ringland_service.engine.known import (
     values,
 )
 from ringland_service.engine.opening import Open, least_ways, missing, wanted
+from ringland_service.engine.pushed import reliefs_of
 from ringland_service.engine.request import (
     Path,
     Request,
@@ -82,7 +91,9 @@ def answer_composite(composite: Composite, request: Request) -> CompositeRespons
         card.rule_out(step.rules_out(values(card.known)))
     if card.faults:
         raise DomainError(_once(as_told(card.faults, card.rests_on, card.known)))
-    parts = {s.part: _joint(s, card) for s in composite.steps if s.part in card.parts}
+    answered = [step for step in composite.steps if step.part in card.parts]
+    replaced = {step.part: joint_results(step, card.parts, card.known) for step in answered}
+    parts = {step.part: joint(card.parts, step.part, replaced[step.part]) for step in answered}
     warnings = [w for step, part in _with_steps(composite, parts) for w in _warned(step, part)]
     return CompositeResponse(
         composite,
@@ -94,7 +105,7 @@ def answer_composite(composite: Composite, request: Request) -> CompositeRespons
         _cautions(composite, parts),
         as_stated(request.uncertainties, card.moved),
         card.fallen_out,
-        card.replaced,
+        {part: {n: one.path for n, (one, _) in of.items()} for part, of in replaced.items() if of},
     )
 
 
@@ -108,15 +119,18 @@ class _Card:
         except CoreError as fault:
             raise DomainError([fault]) from fault
         self.moved = on_inputs(stated)
+        # Of what noise pushes: ``pushed.reliefs_of``.
+        self.reliefs: dict[str, float] = {}
         self.known = on_fields(known_values(request.inputs, request.uncertainties), stated)
         if composite.derive is not None:
-            self.known |= read_out(composite.derive, self.known)
+            read = read_out(composite.derive, self.known, composite.derived_extremes)
+            self.known |= read.known
+            self.reliefs |= read.reliefs
         self.where = paths(composite.inputs)
         self.parts: dict[str, Response] = {}
         self.taken: dict[str, dict[str, Known | None]] = {}
         # Names that each part rests on: fields, and results of earlier parts.
         self.rests_on: dict[str, set[str]] = {}
-        self.replaced: dict[str, dict[str, Path]] = {}
         self.findings: list[Finding] = []
         self.open: dict[str, list[Open]] = {}
         self.faults: list[CoreError] = []
@@ -138,7 +152,7 @@ class _Card:
         derive = step.derive
         if derive is not None:
             words = self._words()
-            self.known |= read_out(lambda known: derive(known, words), self.known)
+            self.known |= read_out(lambda known: derive(known, words), self.known).known
         known = values(self.known)
         if not step.when(known):
             return
@@ -155,7 +169,7 @@ class _Card:
             ways = least_ways([need for need in needs if need])
             self.open[step.part] = [Open(step.part, step.purpose, ways)] if ways else []
             return
-        request = _part_question(step, taken, self.request, self.findings)
+        request = _part_question(step, taken, self)
         try:
             part = answer(step.calculation, request)
         except DomainError as refused:
@@ -165,6 +179,7 @@ class _Card:
         self.rests_on[step.part] = {key for key in keys.values() if key is not None}
         self.findings += findings_of(part)
         carried = of_results(step, part, request.carried or ())
+        self.reliefs |= reliefs_of(step, part)
         self.known |= results_of(step, part, carried)
         self.open[step.part] = wanted(step, part, self.known, self.where)
         self.agree()
@@ -213,29 +228,6 @@ def _once(faults: Sequence[CoreError]) -> list[CoreError]:
     return list({(f.field, f.also, f.message): f for f in faults}.values())
 
 
-def _joint(step: Step, card: _Card) -> Response:
-    """Return the part's answer, with what several works change together in its place."""
-    part = card.parts[step.part]
-    joint = {
-        name: (card.known[source], source)
-        for name, source in step.gives_way.items()
-        if source in card.known and getattr(part.outputs, name) is not None
-    }
-    if not joint:
-        return part
-    card.replaced[step.part] = {name: known.path for name, (known, _) in joint.items()}
-    outputs = replace(part.outputs, **{n: known.value for n, (known, _) in joint.items()})
-    u = {name: one for name, one in part.u.items() if name not in joint}
-    left_out = {name: one for name, one in part.left_out.items() if name not in joint}
-    for name, (_, source) in joint.items():
-        of, result = source.split(".")
-        if result in card.parts[of].u:
-            u[name] = card.parts[of].u[result]
-        if result in card.parts[of].left_out:
-            left_out[name] = card.parts[of].left_out[result]
-    return replace(part, outputs=outputs, u=u, left_out=left_out)
-
-
 def _elsewhere(taken: Mapping[str, Known | None]) -> dict[str, Path]:
     """Return where fields came from that are not of the same name."""
     return {n: k.path for n, k in taken.items() if k is not None and k.path[-1] != n}
@@ -256,12 +248,8 @@ def _cautions(composite: Composite, parts: Mapping[str, Response]) -> tuple[str,
     return tuple(dict.fromkeys(lines))
 
 
-def _part_question(
-    step: Step,
-    taken: Mapping[str, Known | None],
-    request: Request,
-    findings: Sequence[Finding],
-) -> Request:
+def _part_question(step: Step, taken: Mapping[str, Known | None], card: _Card) -> Request:
+    request = card.request
     given = {name: k for name, k in taken.items() if k is not None}
     uncertainties: dict[Path, Stated] = {}
     for name, k in given.items():
@@ -269,7 +257,7 @@ def _part_question(
     values = {name: k.value for name, k in given.items()}
     for name, field_ in declared(step.calculation.inputs).items():
         if isinstance(field_, FindingsField):
-            values[name] = tuple(findings)
+            values[name] = tuple(card.findings)
     inputs = step.calculation.inputs(**values)
     left: dict[Path, Mapping[str, Any]] = {
         (name,): k.left_out for name, k in given.items() if k.left_out and _is_one(k.value)
@@ -281,6 +269,7 @@ def _part_question(
         left_out=left,
         told=request.weigh,
         carried=onto(inputs, given, request),
+        pushed=pushed_onto(inputs, given, card.reliefs),
     )
 
 

@@ -33,6 +33,7 @@ def _finding(verdict: Verdict, remark: str | None) -> Finding:
         close,
         verdict.judged.probability,
         verdict.check.inconclusive_fails,
+        verdict.interval is not None,
     )
 
 
@@ -44,6 +45,9 @@ def said(verdict: Verdict, remark: str | None = None) -> str:
     """
     told = verdict.u is not None and remark is None
     uncertainty = f" ± {_number(verdict, 2.0 * verdict.u)}" if told else ""
+    if told and verdict.interval is not None:
+        low, high = (_number(verdict, end) for end in (verdict.interval.low, verdict.interval.high))
+        uncertainty += f" (95 %: {low} to {high})"
     unit = f" {verdict.kind.unit}" if verdict.kind else ""
     word = WORDS[verdict.judged.verdict]
     if verdict.why is not None:

@@ -10,7 +10,8 @@ from ringland_service.core.declare import Calculation, Check, declared, input_fi
 from ringland_service.core.declare.fields import Field
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.significant import kind_and_decimals
-from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, judge
+from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, SIMPLE, judge
+from ringland_service.core.metrology.extremes import Interval, member
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import NOT_JUDGED, reasons
 from ringland_service.engine.request import Request
@@ -50,7 +51,11 @@ def value_judged(check: Check, inputs: Any, outputs: Any) -> Any:
 
 
 def verdicts(
-    calculation: Calculation, request: Request, outputs: Any, u: Mapping[str, Any]
+    calculation: Calculation,
+    request: Request,
+    outputs: Any,
+    u: Mapping[str, Any],
+    intervals: Mapping[str, Interval],
 ) -> Iterator[Verdict]:
     """Yield the verdict of each check that has a value and a limit."""
     for check in calculation.checks:
@@ -62,19 +67,20 @@ def verdicts(
         if limit is None:
             continue
         kind, decimals = judged_field(calculation, check.value, request.inputs)
-        for place, (of, one, uncertainty) in enumerate(
-            _each(check, value, u.get(check.value), outputs)
-        ):
+        name = check.value
+        for place, (of, one, uncertainty) in enumerate(_each(check, value, u.get(name), outputs)):
             own = limit[place] if isinstance(limit, tuple) else limit
-            rule = request.rule if uncertainty is not None else "simple"
-            judged = judge(one, uncertainty, own, rule)
+            rule = request.rule if uncertainty is not None else SIMPLE
+            interval = None
+            if rule != SIMPLE and name in intervals:
+                interval = member(intervals[name], place) if check.each else intervals[name]
+            judged = judge(one, uncertainty, own, rule, interval)
             word = _word(check, judged.verdict)
             why = reasons(check.unjudged, request.inputs, outputs, own, word == PASS)
             if isinstance(why, str):
                 # Without a verdict there is nothing that a value conforms to.
                 judged = dataclasses.replace(judged, probability=None)
-            yield Verdict(
-                check,
+            found = (
                 kind,
                 decimals,
                 one,
@@ -86,6 +92,7 @@ def verdicts(
                 of,
                 why,
             )
+            yield Verdict(check, *found, interval)
 
 
 def _each(

@@ -23,6 +23,7 @@ from ringland_service.core.metrology.instruments import Instrument, Measured, co
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import common as quantities
+from ringland_service.engine.intervals import Pushed
 
 # Leads to a field: by name, by place in a list of records.
 Path = tuple[str | int, ...]
@@ -74,6 +75,8 @@ class Request:
     carried : tuple of Component or None
         Of a part: how the components of the whole question move the part's inputs. They stand in
         place of ``uncertainties``, which say what of it was stated with which input.
+    pushed : tuple of Pushed
+        Of a part: results of earlier parts that noise pushes, and how they move the part's inputs.
     """
 
     inputs: Any
@@ -85,6 +88,7 @@ class Request:
     left_out: Mapping[Path, Mapping[str, Any]] = field(default_factory=dict)
     told: bool | None = None
     carried: tuple[Component, ...] | None = None
+    pushed: tuple[Pushed, ...] = ()
 
     @property
     def weigh(self) -> bool:

@@ -8,7 +8,8 @@ from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.conformity import Judged, narrower_than_guard
+from ringland_service.core.metrology.conformity import Judged, narrower_than_guard, wider_than_zone
+from ringland_service.core.metrology.extremes import READS, Interval, Push
 from ringland_service.core.metrology.limits import Limit
 
 # By the name of a component: its contribution to each result, for one standard uncertainty.
@@ -28,7 +29,8 @@ class Verdict:
     """A verdict with all that stands behind it; numbers in the canonical unit of ``kind``.
 
     ``of`` says of which, where the check passes a verdict on each of several; ``why`` names the
-    condition under which no verdict is due, None where one is (in a column: empty).
+    condition under which no verdict is due, None where one is (in a column: empty); ``interval``
+    is what the verdict is judged from, in place of the rule asked for (in a column: where given).
     """
 
     check: Check
@@ -42,6 +44,7 @@ class Verdict:
     word: Any
     of: str = ""
     why: Any = None
+    interval: Interval | None = None
 
     @property
     def to_judge(self) -> str:
@@ -49,8 +52,25 @@ class Verdict:
         return next((u.to_judge for u in self.check.unjudged if u.why == self.why), "")
 
     @property
+    def bias(self) -> str:
+        """What the verdict is judged from, and which way noise pushes it; empty where by the rule.
+
+        Of a single question.
+        """
+        if self.interval is None:
+            return ""
+        return (
+            "judged from its 95 % interval: it rests on the largest or smallest of readings that"
+            f" lie within their uncertainty, so noise makes it read {READS[self.interval.lean]}"
+        )
+
+    @property
     def advice(self) -> str:
         """What would settle a verdict that is too close to call."""
+        if self.interval is not None:
+            too_wide = wider_than_zone(self.interval, self.limit)
+            why = "the limits are closer together than its interval reaches: " if too_wide else ""
+            return f"{why}{self.check.settle}"
         if narrower_than_guard(self.u or 0.0, self.limit, self.rule):
             return f"the limits are closer together than twice the uncertainty: {self.check.settle}"
         if self.judged.margin == 0:
@@ -65,6 +85,7 @@ class Response:
     ``moved`` is u of each input that uncertainty moves, by path; ``left_out``, per result, what its
     uncertainty leaves out: by the words of each input that states none, what it would add to U.
     ``shares`` is the budget of the results: what each component contributes to each, with its sign.
+    ``intervals`` has the results that noise pushes one way, and ``pushes`` how it pushes each.
     """
 
     calculation: Calculation
@@ -77,3 +98,5 @@ class Response:
     moved: Mapping[tuple[str | int, ...], Any] = field(default_factory=dict)
     left_out: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
     shares: Shares = ()
+    intervals: Mapping[str, Interval] = field(default_factory=dict)
+    pushes: Mapping[str, Mapping[str, Push]] = field(default_factory=dict)

@@ -18,6 +18,14 @@ from ringland_service.core.declare.notices import CAUTIONS, FIRST
 from ringland_service.core.errors import Contradiction, CoreError, OutOfBounds
 from ringland_service.core.metrology.propagation import Component, budget, combined
 from ringland_service.engine.agreeing import insist_agree
+from ringland_service.engine.intervals import (
+    Pushes,
+    carried_pushes,
+    intervals,
+    open_leads,
+    own_pushes,
+    together,
+)
 from ringland_service.engine.judging import verdicts
 from ringland_service.engine.request import (
     Path,
@@ -66,15 +74,17 @@ def _answer(calculation: Calculation, request: Request) -> Response:
     outputs = calculation.compute(inputs)
     insist_finite(outputs)
     components = all_components(request, calculation)
-    u, moved, shares = uncertainty(calculation, inputs, outputs, components)
+    u, moved, shares, own = uncertainty(calculation, inputs, outputs, components)
     shown = as_stated(request.uncertainties, moved)
     u |= _one_for_one(calculation, inputs, shown)
+    pushes = together(own, carried_pushes(calculation, inputs, outputs, request.pushed))
+    given = intervals(calculation, inputs, outputs, u, pushes)
     unstated = left_out(calculation, request, outputs, u, moved)
     left = kept(calculation, request, outputs, moved)
-    passed = tuple(verdicts(calculation, request, left.outputs, u))
+    passed = tuple(verdicts(calculation, request, left.outputs, u, given))
     warnings = (
         *noticed(calculation, inputs, outputs, moved, None if request.defaults else left.gone),
-        *uncertainty_notices(calculation, inputs, outputs, components, passed),
+        *uncertainty_notices(calculation, passed, open_leads(own)),
         *left.needs,
         *needs_limits(calculation, request, {v.check.name for v in passed}, left.outputs),
         *needs_errors(request),
@@ -82,6 +92,7 @@ def _answer(calculation: Calculation, request: Request) -> Response:
     )
     cautions = cautions_of(calculation)
     u = {name: value for name, value in u.items() if name not in left.gone}
+    given = {name: one for name, one in given.items() if name not in left.gone}
     return Response(
         calculation,
         left.inputs,
@@ -93,18 +104,21 @@ def _answer(calculation: Calculation, request: Request) -> Response:
         shown,
         unstated,
         shares,
+        given,
+        pushes,
     )
 
 
 def uncertainty(
     calculation: Calculation, inputs: Any, outputs: Any, components: Sequence[Component]
-) -> tuple[dict[str, Any], dict[Path, Any], Shares]:
+) -> tuple[dict[str, Any], dict[Path, Any], Shares, Pushes]:
     """Return u of each result and single input by name, and of each input moved by its path.
 
-    Last what each component contributes to each result.
+    Then what each component contributes to each result, and how noise pushes those that are
+    a largest or a smallest of readings.
     """
     if not components:
-        return {}, {}, ()
+        return {}, {}, (), {}
     moved = on_inputs(components)
     single = {str(path[0]): u for path, u in moved.items() if len(path) == 1}
     working = _working(calculation, inputs, components)
@@ -116,7 +130,8 @@ def uncertainty(
                 name, "has no finite uncertainty for these inputs", "check the inputs"
             )
     names = [component.name for component in working]
-    return u, moved, tuple(zip(names, shares, strict=True))
+    pushes = own_pushes(calculation, inputs, outputs, working)
+    return u, moved, tuple(zip(names, shares, strict=True)), pushes
 
 
 def _one_for_one(

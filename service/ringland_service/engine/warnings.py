@@ -1,6 +1,6 @@
 """What an answer warns of: unusual readings, the calculation's own notices, uncertainty."""
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -17,8 +17,6 @@ from ringland_service.core.declare.fields import (
 from ringland_service.core.declare.notices import Warned
 from ringland_service.core.declare.usual import Usual
 from ringland_service.core.metrology.conformity import beyond
-from ringland_service.core.metrology.propagation import Component
-from ringland_service.core.metrology.undecided import undecided
 from ringland_service.engine.request import Path, fields_given
 from ringland_service.engine.response import Verdict
 
@@ -155,22 +153,24 @@ def value_alone(verdict: Verdict) -> Any:
 
 
 def uncertainty_notices(
-    calculation: Calculation,
-    inputs: Any,
-    outputs: Any,
-    components: Sequence[Component],
-    passed: Sequence[Verdict],
+    calculation: Calculation, passed: Sequence[Verdict], open_leads: Mapping[str, Any]
 ) -> Iterator[Warned]:
     """Yield what uncertainty calls for: none stated, or readings that lie within it."""
     for name in dict.fromkeys(v.check.value for v in passed if value_alone(v)):
         yield Warned("no_uncertainty_stated", public_field(calculation, name), NOT_STATED)
-    names = _extremes(calculation)
-    if names and components:
-        found = undecided(calculation.compute, inputs, components, names, outputs)
-        for name, open_ in found.items():
-            if open_:
-                yield Warned(
-                    "readings_within_uncertainty",
-                    public_field(calculation, name),
-                    WITHIN_UNCERTAINTY,
-                )
+    for warned, _ in within_uncertainty(calculation, open_leads, 1):
+        yield warned
+
+
+def within_uncertainty(
+    calculation: Calculation, open_leads: Mapping[str, Any], count: int
+) -> Iterator[tuple[Warned, list[int]]]:
+    """Yield each warning that which reading leads is not settled, with the rows it holds for.
+
+    What merely follows from an extreme does not say so again.
+    """
+    for name in (name for name in _extremes(calculation) if name in open_leads):
+        rows = np.flatnonzero(np.broadcast_to(open_leads[name], count)).tolist()
+        if rows:
+            name = public_field(calculation, name)
+            yield Warned("readings_within_uncertainty", name, WITHIN_UNCERTAINTY), rows

@@ -5,6 +5,9 @@ from ringland_service.api.openapi.batch import batch_components
 from ringland_service.api.openapi.problem import problem_component
 from ringland_service.api.shapes.looks import record_schema
 from ringland_service.api.shapes.schema_parts import (
+    INTERVAL,
+    INTERVAL_OR_NULL,
+    INTERVALS,
     NUMBER,
     NUMBER_OR_NULL,
     NUMBERS_OR_NULL,
@@ -16,7 +19,15 @@ from ringland_service.api.shapes.schema_parts import (
 )
 from ringland_service.api.shapes.schema_parts import object_of as _object
 from ringland_service.core.declare import Calculation, Composite, Operation, declared, defaults
-from ringland_service.core.metrology.conformity import CLOSE, FAIL, PASS, RULES, WORDS
+from ringland_service.core.metrology.conformity import (
+    BY_INTERVAL,
+    CLOSE,
+    FAIL,
+    INTERVAL_RULE,
+    PASS,
+    RULES,
+    WORDS,
+)
 from ringland_service.core.metrology.limits import STANDINGS
 from ringland_service.core.metrology.unjudged import WHY
 from ringland_service.engine.standing_in import may_be_absent
@@ -32,6 +43,13 @@ def _shared() -> Components:
     side: JsonObject = {"anyOf": [ref("QuantityValue"), number, {"type": "null"}]}
     value: JsonObject = {"anyOf": [ref("QuantityValue"), number]}
     return {
+        "Interval": INTERVAL,
+        "Intervals": {
+            "type": "object",
+            "description": "95 % intervals of results without a unit, by name, of several parts by"
+            " part and name; a list for a list",
+            "additionalProperties": {"anyOf": [ref("Interval"), INTERVALS]},
+        },
         "QuantityValue": {
             "type": "object",
             "description": "a quantity in an answer; decimals are the suggested decimals",
@@ -41,6 +59,7 @@ def _shared() -> Components:
                 "unit": text,
                 "decimals": {"type": "integer"},
                 "uncertainty": {"type": "number", "description": "expanded (k = 2), same unit"},
+                "interval": ref("Interval"),
             },
         },
         "QuantityList": {
@@ -52,6 +71,7 @@ def _shared() -> Components:
                 "unit": text,
                 "decimals": {"type": "integer"},
                 "uncertainties": {"type": "array", "items": NUMBER_OR_NULL},
+                "intervals": INTERVALS,
             },
         },
         "Limit": _object(
@@ -79,6 +99,12 @@ def _shared() -> Components:
                 },
                 "value": value,
                 "uncertainty": side,
+                "interval": INTERVAL_OR_NULL,
+                "bias": {
+                    "type": ["string", "null"],
+                    "description": "which way noise pushes the value, where the verdict is judged"
+                    " from its interval",
+                },
                 "limit": ref("Limit"),
                 "verdict": {"type": "string", "enum": list(WORDS)},
                 "why": {
@@ -97,7 +123,11 @@ def _shared() -> Components:
                 },
                 "conformance_probability": NUMBER_OR_NULL,
                 "margin": value,
-                "rule": {"type": "string", "enum": list(RULES)},
+                "rule": {
+                    "type": "string",
+                    "enum": [*RULES, BY_INTERVAL],
+                    "description": f"{BY_INTERVAL}: {INTERVAL_RULE}; not a rule to ask for",
+                },
                 "inconclusive_fails": {"type": ["string", "null"]},
                 "to_settle": _nullable(ref("ToSettle")),
             },
@@ -150,6 +180,7 @@ def answer_component(calculation: Operation, components: Components) -> str:
         "inputs": record_schema(calculation.inputs),
         "result": _results(calculation, components),
         "uncertainties": _uncertainties(calculation),
+        "intervals": ref("Intervals"),
         "verdicts": {"type": "array", "items": ref("Verdict")},
         "warnings": {"type": "array", "items": ref("Warning")},
         "cautions": {"type": "array", "items": text},

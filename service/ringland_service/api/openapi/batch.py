@@ -9,6 +9,7 @@ from ringland_service.api.reading.query import text_fields
 from ringland_service.api.reading.row_budget import most_rows
 from ringland_service.api.shapes.records import request_record
 from ringland_service.api.shapes.schema_parts import (
+    INTERVALS,
     NUMBER_OR_NULL,
     TEXT,
     Components,
@@ -48,6 +49,10 @@ def _answer() -> JsonObject:
             "why": words,
             "margin": ref("Column"),
             "uncertainty": ref("Column"),
+            "interval": {
+                **INTERVALS,
+                "description": "of 95 %, where the row is judged from it; in the unit of margin",
+            },
             "conformance_probability": {"type": "array", "items": NUMBER_OR_NULL},
         }
     )

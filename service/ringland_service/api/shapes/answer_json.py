@@ -42,6 +42,16 @@ def expanded(u: Any) -> Json:
     return expanded_in(u, ONE) if u else None
 
 
+def told_interval(found: Any, unit: Unit | None) -> Json:
+    """Return low and high as JSON in a unit; of a list those of each, None where there are none."""
+    if isinstance(found, list):
+        return [told_interval(one, unit) for one in found]
+    if found is None:
+        return None
+    low, high = found if unit is None else map(unit.from_canonical, found)
+    return {"low": float(low), "high": float(high)}
+
+
 def quantity(
     value: float, kind: Kind, decimals: int | None, system: str, u: Any = None
 ) -> JsonObject:

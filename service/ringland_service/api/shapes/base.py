@@ -26,6 +26,7 @@ from ringland_service.api.shapes.figures import cell
 from ringland_service.api.shapes.json_checks import About, Reader
 from ringland_service.api.shapes.schema_parts import Components
 from ringland_service.core.declare.fields import Field, QuantityType, ResultField
+from ringland_service.core.metrology.extremes import Interval
 from ringland_service.engine.request import Path, Stated
 
 # A row of the flat table, by column.
@@ -71,6 +72,10 @@ class Answered(ABC):
         ``inputs`` is the record that a result was worked out from, ``system`` the units of the
         answer; ``u`` the standard uncertainty, of a value with parts by part.
         """
+
+    def with_interval(self, told: Json, interval: Interval, inputs: object, system: str) -> Json:
+        """Return the JSON of a value with its 95 % interval, where it shows one itself."""
+        return told
 
     @abstractmethod
     def text(self, value: Any) -> str:

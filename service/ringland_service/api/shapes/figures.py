@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import Final, TypedDict, TypeGuard, cast
 
-from ringland_service.api.json_types import Json
+from ringland_service.api.json_types import IntervalJson, Json
 
 # Stands beside a number whose uncertainty would mislead, and says why; see ``printed``.
 REMARK: Final = "remark"
@@ -20,6 +20,7 @@ class Told(TypedDict, total=False):
     unit: str
     decimals: int
     uncertainty: float | None
+    interval: IntervalJson | None
     remark: str
 
 
@@ -30,6 +31,7 @@ class ToldList(TypedDict, total=False):
     unit: str
     decimals: int
     uncertainties: Sequence[float | None] | None
+    intervals: Sequence[IntervalJson | None] | None
     remark: str
 
 
@@ -84,41 +86,52 @@ def bare_list(values: Sequence[object], decimals: int | None) -> str:
 
 def quantity(value: Told, bare_decimals: int | None = None) -> str:
     """Return a quantity, or a bare number, with its uncertainty; a remark stands for ±."""
-    return _measured(value, [value["value"]], [value.get("uncertainty")], bare_decimals)
+    uncertainty, between = value.get("uncertainty"), value.get("interval")
+    return _measured(value, [value["value"]], [uncertainty], [between], bare_decimals)
 
 
 def quantities(value: ToldList, bare_decimals: int | None = None) -> str:
     """Return a list of quantities, or of bare numbers, each with its uncertainty."""
-    uncertainties = value.get("uncertainties") or [None] * len(value["values"])
-    return _measured(value, value["values"], uncertainties, bare_decimals)
+    none = [None] * len(value["values"])
+    uncertainties, intervals = value.get("uncertainties") or none, value.get("intervals") or none
+    return _measured(value, value["values"], uncertainties, intervals, bare_decimals)
 
 
 def _measured(
     value: Told | ToldList,
     numbers: Sequence[object],
     uncertainties: Sequence[float | None],
+    intervals: Sequence[IntervalJson | None],
     bare_decimals: int | None,
 ) -> str:
     decimals = value.get("decimals", 4 if bare_decimals is None else bare_decimals)
     if REMARK in value:
-        uncertainties = [None] * len(numbers)
-    each = ", ".join(
-        _with_uncertainty(v, u, decimals) for v, u in zip(numbers, uncertainties, strict=True)
-    )
+        uncertainties, intervals = [None] * len(numbers), [None] * len(numbers)
+    found = zip(numbers, uncertainties, intervals, strict=True)
+    each = ", ".join(_with_uncertainty(v, u, between, decimals) for v, u, between in found)
     remark = f" ({value[REMARK]})" if REMARK in value else ""
     return f"{each} {value.get('unit', '')}".rstrip() + remark
 
 
-def _with_uncertainty(value: object, uncertainty: float | None, decimals: int) -> str:
-    """Return a number with its expanded uncertainty, where it has one."""
+def _with_uncertainty(
+    value: object,
+    uncertainty: float | None,
+    between: IntervalJson | None,
+    decimals: int,
+) -> str:
+    """Return a number with its expanded uncertainty and its 95 % interval, where it has them."""
     if not isinstance(value, float):
         return "–" if value is None else bare(value)
     text = plain(value, decimals)
-    return (
-        text
-        if uncertainty is None
-        else f"{text} ± {plain(uncertainty, uncertainty_decimals(uncertainty, decimals))}"
-    )
+    if uncertainty is not None:
+        text += f" ± {plain(uncertainty, uncertainty_decimals(uncertainty, decimals))}"
+    return text if between is None else f"{text} ({interval(between, decimals)})"
+
+
+def interval(ends: IntervalJson, decimals: int) -> str:
+    """Return a 95 % interval, to the decimals that its width bears."""
+    enough = uncertainty_decimals(ends["high"] - ends["low"], decimals)
+    return f"95 %: {plain(ends['low'], enough)} to {plain(ends['high'], enough)}"
 
 
 def uncertainty_decimals(uncertainty: float, decimals: int) -> int:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
-from ringland_service.api.json_types import Json, JsonObject
+from ringland_service.api.json_types import IntervalJson, Json, JsonObject
 from ringland_service.api.shapes.base import Answered, Row
 from ringland_service.api.shapes.figures import (
     NOTHING,
@@ -249,12 +249,21 @@ def _members_in_cell(record: type, value: object) -> str:
 def _single_row(part: str, name: str, value: object) -> Iterator[Row]:
     told = told_value(value)
     row: Row = {"part": part, "name": name, "value": told["value"], "unit": told.get("unit")}
-    yield row | {"uncertainty": told.get("uncertainty"), UNSTATED: told.get(REMARK)}
+    row |= {"uncertainty": told.get("uncertainty"), UNSTATED: told.get(REMARK)}
+    yield row | interval_ends(told.get("interval"))
 
 
 def _rows_of_list(part: str, name: str, value: object) -> Iterator[Row]:
     told = told_list(value)
-    uncertainties = told.get("uncertainties") or [None] * len(told["values"])
-    for i, (one, uncertainty) in enumerate(zip(told["values"], uncertainties, strict=True), 1):
+    none = [None] * len(told["values"])
+    uncertainties, intervals = told.get("uncertainties") or none, told.get("intervals") or none
+    each = zip(told["values"], uncertainties, intervals, strict=True)
+    for i, (one, uncertainty, interval) in enumerate(each, 1):
         row: Row = {"part": part, "name": f"{name} {i}", "value": one, "uncertainty": uncertainty}
-        yield row | {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}
+        row |= {"unit": told.get("unit"), UNSTATED: told.get(REMARK)}
+        yield row | interval_ends(interval)
+
+
+def interval_ends(interval: IntervalJson | None) -> Row:
+    """Return both ends of a 95 % interval as columns, where there is one."""
+    return {f"interval_{end}": one for end, one in (interval or {}).items()}

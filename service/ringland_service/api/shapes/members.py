@@ -20,6 +20,9 @@ from ringland_service.core.declare import (
     result_shapes,
 )
 from ringland_service.core.declare.fields import ResultField
+from ringland_service.core.metrology.extremes import Interval
+
+NO_INTERVALS: Mapping[str, Interval] = {}
 
 
 @dataclass(frozen=True)
@@ -70,14 +73,22 @@ def given(record: type, values: Mapping[str, Any]) -> Iterator[tuple[Member, Any
 
 
 def answer(
-    record: type, values: object, inputs: object, system: str, u: Mapping[str, Any]
+    record: type,
+    values: object,
+    inputs: object,
+    system: str,
+    u: Mapping[str, Any],
+    intervals: Mapping[str, Interval] = NO_INTERVALS,
 ) -> dict[str, Any]:
     """Return the fields that a record holds as JSON, by public name; see ``Answered.answer``."""
     found: dict[str, Any] = {}
     for name, member in members(record).items():
         value = getattr(values, member.key)
         if value is not None:
-            found[name] = member.shape.answer(value, inputs, system, u.get(member.key))
+            told = member.shape.answer(value, inputs, system, u.get(member.key))
+            if member.key in intervals:
+                told = member.shape.with_interval(told, intervals[member.key], inputs, system)
+            found[name] = told
     return found
 
 

@@ -4,7 +4,13 @@ from typing import Any
 
 from ringland_service.api.json_types import Json, JsonObject
 from ringland_service.api.shapes import answer_json
-from ringland_service.api.shapes.answer_json import column, expanded, expanded_in, shown_unit
+from ringland_service.api.shapes.answer_json import (
+    column,
+    expanded,
+    expanded_in,
+    shown_unit,
+    told_interval,
+)
 from ringland_service.api.shapes.base import Resulted
 from ringland_service.api.shapes.looks import (
     AsBare,
@@ -19,12 +25,22 @@ from ringland_service.api.shapes.registry import adapts_result
 from ringland_service.api.shapes.schema_parts import array_of, one_of
 from ringland_service.core.declare.fields import Quantified, ResultField, UnitGiven
 from ringland_service.core.declare.significant import decimals_for, kind_and_decimals
+from ringland_service.core.metrology.extremes import Interval
+from ringland_service.engine.intervals import ends
 
 
 class _Measured(Resulted):
     """What a quantity and a list of them have in common: a kind, declared or that of an input."""
 
     field: ResultField
+
+    def with_interval(self, told: Json, interval: Interval, inputs: object, system: str) -> Json:
+        """Return the JSON of the result with its 95 % interval, of a list with one of each."""
+        kind, _ = kind_and_decimals(self.field, inputs)
+        if kind is None or not isinstance(told, dict):
+            return told
+        name = "intervals" if "values" in told else "interval"
+        return {**told, name: told_interval(ends(interval), shown_unit(kind, system))}
 
     def answer_column(self, values: list[Any], system: str, u: list[Any] | None) -> JsonObject:
         """Return numbers with their unit; of any kind, with a unit a row where they differ."""

@@ -13,6 +13,18 @@ NUMBER_OR_NULL: JsonObject = {"type": ["number", "null"]}
 NUMBERS_OR_NULL: JsonObject = {"type": "array", "items": NUMBER_OR_NULL}
 
 
+INTERVAL: JsonObject = {
+    "type": "object",
+    "description": "95 % interval, same unit: it rests on the largest or smallest of readings that"
+    " lie within their uncertainty, which noise pushes one way",
+    "required": ["low", "high"],
+    "properties": {"low": NUMBER, "high": NUMBER},
+}
+_INTERVAL_OR_NULL: list[Json] = [{"$ref": "#/components/schemas/Interval"}, {"type": "null"}]
+INTERVAL_OR_NULL: JsonObject = {"anyOf": _INTERVAL_OR_NULL}
+INTERVALS: JsonObject = {"type": "array", "items": INTERVAL_OR_NULL}
+
+
 def pascal(name: str) -> str:
     """Return a name as a component's name."""
     return "".join(part.capitalize() for part in name.replace("-", "_").split("_"))
@@ -60,6 +72,11 @@ def column() -> JsonObject:
                 "type": "array",
                 "description": "expanded (k = 2); a list where the result is one",
                 "items": {"anyOf": [NUMBER_OR_NULL, NUMBERS_OR_NULL]},
+            },
+            "intervals": {
+                "type": "array",
+                "description": "of 95 %; a list where the result is one",
+                "items": {"anyOf": [*_INTERVAL_OR_NULL, INTERVALS]},
             },
         },
     }

@@ -4,14 +4,16 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Iterator
+from typing import Any
 
 from ringland_service.api.json_types import AnswerJson, Json, JsonObject
 from ringland_service.api.reading.batch_status import NOT_REACHED, OK, REFUSED
 from ringland_service.api.reading.request import public_path
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.answer_json import column
+from ringland_service.api.shapes.answer_json import column, shown_unit, told_interval
 from ringland_service.api.shapes.figures import cell
 from ringland_service.core.declare import Calculation
+from ringland_service.core.declare.kinds import Kind
 from ringland_service.core.declare.notices import UNSTATED
 from ringland_service.core.errors import CoreError
 from ringland_service.engine.columnar import ColumnResponse
@@ -20,12 +22,21 @@ from ringland_service.engine.scalar import cautions_of
 
 def results(found: ColumnResponse, system: str) -> AnswerJson:
     """Return the result columns by public name, each with its uncertainties where there are any."""
-    declared = shapes.results(found.calculation.outputs)
-    return {
-        field.public(name): shape.answer_column(found.results[name], system, found.u.get(name))
-        for name, (field, shape) in declared.items()
-        if name in found.results
-    }
+    shown: JsonObject = {}
+    for name, (field, shape) in shapes.results(found.calculation.outputs).items():
+        if name not in found.results:
+            continue
+        one = shape.answer_column(found.results[name], system, found.u.get(name))
+        if name in found.intervals:
+            one["intervals"] = _intervals(found.intervals[name], field.kind, system)
+        shown[field.public(name)] = one
+    return shown
+
+
+def _intervals(ends: list[Any], kind: Kind | None, system: str) -> list[Json]:
+    """Return a column of intervals; a list of them where the result is one."""
+    unit = None if kind is None else shown_unit(kind, system)
+    return [told_interval(one, unit) for one in ends]
 
 
 def verdicts(found: ColumnResponse, system: str) -> AnswerJson:
@@ -42,6 +53,7 @@ def verdicts(found: ColumnResponse, system: str) -> AnswerJson:
             "why": rows.why,
             "margin": column(rows.margin, kind, decimals, system, difference=True),
             "uncertainty": column(uncertainties, kind, decimals, system, difference=True),
+            "interval": _intervals(rows.interval, kind, system),
             "conformance_probability": [
                 p if u else None for p, u in zip(rows.probability, rows.u, strict=True)
             ],
@@ -141,6 +153,19 @@ def _result_columns(
             yield _headed(f"{name} U", shown), [cell(v) for v in shown["uncertainties"]]
             if name in remarks:
                 yield f"{name} uncertainty not stated", list(remarks[name])
+        if "intervals" in shown:
+            for end in ("low", "high"):
+                yield (
+                    _headed(f"{name} interval {end}", shown),
+                    [cell(_end(one, end)) for one in shown["intervals"]],
+                )
+
+
+def _end(interval: Any, end: str) -> Any:
+    """Return one end of an interval, or of each in a list; None where there is none."""
+    if isinstance(interval, list):
+        return [_end(one, end) for one in interval]
+    return None if interval is None else interval[end]
 
 
 def _remarks(found: ColumnResponse) -> dict[str, list[str]]:

@@ -5,7 +5,7 @@ from ringland_service.api.reading.request import public_path
 from ringland_service.api.shapes import members
 from ringland_service.api.shapes.registry import adapter
 from ringland_service.api.writing import render
-from ringland_service.api.writing.expanded import uncertainties
+from ringland_service.api.writing.expanded import intervals, uncertainties
 from ringland_service.core.declare import declared, input_fields
 from ringland_service.core.metrology.conformity import CLOSE
 from ringland_service.engine.composite import CompositeResponse
@@ -23,6 +23,7 @@ def answer(found: CompositeResponse, system: str) -> AnswerJson:
             single.inputs,
             system,
             single.u,
+            single.intervals,
         )
         for part, single in found.parts.items()
     }
@@ -37,6 +38,11 @@ def answer(found: CompositeResponse, system: str) -> AnswerJson:
             name: uncertainty
             for part, single in found.parts.items()
             for name, uncertainty in uncertainties(single.outputs, single.u, f"{part}.").items()
+        },
+        "intervals": {
+            name: one
+            for part, single in found.parts.items()
+            for name, one in intervals(single.outputs, single.intervals, f"{part}.").items()
         },
         "verdicts": [render.verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],

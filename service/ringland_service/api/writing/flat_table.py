@@ -9,7 +9,7 @@ from ringland_service.api.json_types import AnswerJson, VerdictJson
 from ringland_service.api.shapes import members as shapes
 from ringland_service.api.shapes.base import Row
 from ringland_service.api.shapes.figures import REMARK, cell
-from ringland_service.api.shapes.looks import rows_of
+from ringland_service.api.shapes.looks import interval_ends, rows_of
 from ringland_service.api.writing.text import quantity_or_number, reading_text
 from ringland_service.core.declare import Calculation, Composite, Operation
 from ringland_service.core.declare.notices import UNSTATED
@@ -27,6 +27,8 @@ COLUMNS = (
     UNSTATED,
     "of",
     "why",
+    "interval_low",
+    "interval_high",
 )
 
 
@@ -78,6 +80,7 @@ def _verdict(verdict: VerdictJson) -> Row:
         UNSTATED: verdict.get(REMARK),
         "of": verdict.get("of"),
         "why": verdict.get("why"),
+        **interval_ends(verdict["interval"]),
     }
 
 

@@ -15,13 +15,14 @@ from ringland_service.core.declare.notices import UNSTATED
 
 def printed(calculation: Operation, found: AnswerJson) -> AnswerJson:
     """Return an answer's JSON with what is to be printed beside each number."""
-    uncertainties, remarks = found.get("uncertainties", {}), unstated(found["warnings"])
+    remarks = unstated(found["warnings"])
+    beside = {name: found.get(name, {}) for name in ("uncertainties", "intervals")}
     result: dict[str, object] = dict(found["result"])
     if isinstance(calculation, Composite):
         for part in (step.part for step in calculation.steps if step.part in result):
-            result[part] = _beside(told_record(result[part]), uncertainties, remarks, f"{part}.")
+            result[part] = _beside(told_record(result[part]), beside, remarks, f"{part}.")
     else:
-        result = _beside(result, uncertainties, remarks, "")
+        result = _beside(result, beside, remarks, "")
     judged = _judged(calculation)
     verdicts = [_with_remark(v, remarks.get(judged.get(v["check"], ""))) for v in found["verdicts"]]
     return {**found, "result": result, "verdicts": verdicts}
@@ -34,27 +35,36 @@ def unstated(warnings: Sequence[AnswerJson]) -> dict[str, str]:
 
 def _beside(
     result: AnswerJson,
-    uncertainties: AnswerJson,
+    beside: Mapping[str, AnswerJson],
     remarks: Mapping[str, str],
     prefix: str,
 ) -> dict[str, object]:
+    """Return results with what stands beside each: ``uncertainties`` and ``intervals`` by name."""
     return {
-        name: _one(value, uncertainties.get(prefix + name), remarks.get(prefix + name))
+        name: _one(
+            value,
+            {of: by_name.get(prefix + name) for of, by_name in beside.items()},
+            remarks.get(prefix + name),
+        )
         for name, value in result.items()
     }
 
 
-def _one(value: object, uncertainty: object, remark: str | None) -> object:
-    """Return a value with its uncertainty beside it, or with the remark instead."""
+SINGULAR = {"uncertainties": "uncertainty", "intervals": "interval"}
+
+
+def _one(value: object, beside: AnswerJson, remark: str | None) -> object:
+    """Return a value with what stands beside it, or with the remark instead."""
+    known = {of: one for of, one in beside.items() if one is not None}
     told: AnswerJson
     if isinstance(value, Mapping):
         told = value
-    elif uncertainty is None and remark is None:
+    elif not known and remark is None:
         return value
     elif isinstance(value, list):
-        told = {"values": value, "uncertainties": uncertainty}
+        told = {"values": value, **known}
     else:
-        told = {"value": value, "uncertainty": uncertainty}
+        told = {"value": value, **{SINGULAR[of]: one for of, one in known.items()}}
     return _with_remark(told, remark)
 
 

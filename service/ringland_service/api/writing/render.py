@@ -4,13 +4,20 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from ringland_service.api.json_types import AnswerJson
+from ringland_service.api.json_types import AnswerJson, Json
 from ringland_service.api.shapes import members
-from ringland_service.api.shapes.answer_json import quantity, shown_decimals, shown_unit
-from ringland_service.api.writing.expanded import uncertainties
+from ringland_service.api.shapes.answer_json import (
+    quantity,
+    shown_decimals,
+    shown_unit,
+    told_interval,
+)
+from ringland_service.api.writing.expanded import intervals, uncertainties
 from ringland_service.api.writing.trace import in_words
 from ringland_service.core.declare import Calculation
-from ringland_service.core.metrology.conformity import CLOSE
+from ringland_service.core.metrology.conformity import BY_INTERVAL, CLOSE
+from ringland_service.core.metrology.extremes import Interval
+from ringland_service.engine.intervals import ends
 from ringland_service.engine.response import Response, Verdict
 
 
@@ -44,6 +51,9 @@ def verdict(found: Verdict, system: str) -> AnswerJson:
         decimals = shown_decimals(found.kind, found.decimals, system)
         return {"value": float(value / unit.factor), "unit": unit.symbol, "decimals": decimals}
 
+    def interval(value: Interval) -> Json:
+        return told_interval(ends(value), shown_unit(found.kind, system) if found.kind else None)
+
     judged, due = found.judged, found.why is None
     return {
         "check": found.check.name,
@@ -51,6 +61,8 @@ def verdict(found: Verdict, system: str) -> AnswerJson:
         "of": found.of or None,
         "value": side(found.value),
         "uncertainty": None if found.u is None else difference(2.0 * found.u),
+        "interval": None if found.interval is None else interval(found.interval),
+        "bias": found.bias or None,
         "limit": {
             "low": side(found.limit.low),
             "high": side(found.limit.high),
@@ -66,7 +78,7 @@ def verdict(found: Verdict, system: str) -> AnswerJson:
         if judged.probability is None
         else float(judged.probability),
         "margin": difference(judged.margin),
-        "rule": found.rule,
+        "rule": found.rule if found.interval is None else BY_INTERVAL,
         "inconclusive_fails": found.check.inconclusive_fails or None,
         "to_settle": {
             "target_uncertainty": difference(judged.needed) if judged.margin else None,
@@ -101,8 +113,11 @@ def answer(found: Response, system: str = "metric") -> AnswerJson:
         "inputs": members.answer(
             calculation.inputs, found.inputs, found.inputs, system, by_member(found.moved)
         ),
-        "result": members.answer(calculation.outputs, found.outputs, found.inputs, system, found.u),
+        "result": members.answer(
+            calculation.outputs, found.outputs, found.inputs, system, found.u, found.intervals
+        ),
         "uncertainties": uncertainties(found.outputs, found.u),
+        "intervals": intervals(found.outputs, found.intervals),
         "verdicts": [verdict(v, system) for v in found.verdicts],
         "warnings": [vars(w) for w in found.warnings],
         "cautions": list(found.cautions),

@@ -12,7 +12,6 @@ from ringland_service.api.shapes.figures import (
     plain,
     quantity,
     told_value,
-    uncertainty_decimals,
     words_of,
 )
 from ringland_service.api.shapes.members import Member, given
@@ -99,6 +98,8 @@ def verdict_text(verdict: VerdictJson) -> str:
         word = f"{word} ({WHY[verdict['why']]})"
     coverage = "" if verdict["uncertainty"] is None or REMARK in verdict else " (k = 2)"
     parts = [f"{word}: {value_text(verdict)}{coverage}", limit_text(verdict["limit"])]
+    if verdict["bias"] is not None:
+        parts.append(verdict["bias"])
     if verdict["conformance_probability"] is not None:
         parts.append(f"probability within {_probability(verdict['conformance_probability'])}")
     if verdict["to_settle"] is not None:
@@ -109,16 +110,15 @@ def verdict_text(verdict: VerdictJson) -> str:
 
 
 def value_text(verdict: VerdictJson) -> str:
-    """Return the value judged, with its expanded uncertainty (k = 2) where there is one."""
+    """Return the value judged, with its uncertainty (k = 2) and its interval, where it has them."""
     value, uncertainty = verdict["value"], verdict["uncertainty"]
     if REMARK in verdict:
         return f"{judged_number(value)} ({verdict[REMARK]})"
     if uncertainty is None:
         return judged_number(value)
-    if isinstance(value, Mapping):
-        return quantity({**told_value(value), "uncertainty": quantity_or_number(uncertainty)[0]})
-    number = quantity_or_number(uncertainty)[0]
-    return f"{bare(value)} ± {plain(number, uncertainty_decimals(number, 4))}"
+    told = told_value(value)
+    expanded = quantity_or_number(uncertainty)[0]
+    return quantity({**told, "uncertainty": expanded, "interval": verdict["interval"]})
 
 
 def _probability(value: float) -> str:

@@ -5,6 +5,7 @@ from collections.abc import Callable, Collection, Mapping
 from typing import Any
 
 from ringland_service.core.declare.usual import Figure
+from ringland_service.core.metrology.candidates import Candidates
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.propagation import Component
 from ringland_service.core.metrology.unjudged import Unjudged
@@ -163,6 +164,9 @@ class Calculation(Operation):
         Takes the inputs, returns further components on them that no single field states.
     figures : tuple of Figure
         Common-practice figures that stand in where a field is left out.
+    extremes : callable or None
+        Takes the inputs; returns, by the name of each result that rests on a largest or a smallest
+        of several readings, what it is the largest or smallest of (of a list of results a tuple).
     one_for_one : callable or None
         Takes the inputs; names results that move one for one with inputs, and with which: their
         uncertainty is that of those inputs, to the last digit.
@@ -181,6 +185,7 @@ class Calculation(Operation):
     notices: tuple[Notice, ...] = ()
     components: Callable[[Any], list[Component]] | None = None
     figures: tuple[Figure, ...] = ()
+    extremes: Callable[[Any], Mapping[str, Candidates | tuple[Candidates, ...]]] | None = None
     one_for_one: Callable[[Any], Mapping[str, tuple[tuple[str, ...], ...]]] | None = None
     columns: bool = True
     columns_in: tuple[str, ...] = ()

@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from ringland_service.core.declare.calculation import Calculation, Check, Known, Operation, Way
+from ringland_service.core.metrology.candidates import Candidates
 
 # Further values by name, each with the name of the known one whose uncertainty it keeps.
 Derived = Mapping[str, tuple[Any, str]]
@@ -100,10 +101,13 @@ class Composite(Operation):
     derive : callable or None
         Takes the known values by name; returns further ones, each with the name of the field
         that it was taken from (and whose uncertainty it keeps).
+    derived_extremes : callable or None
+        Takes the known values; returns what such a value is the largest or smallest of.
     """
 
     steps: tuple[Step, ...]
     derive: Callable[[Known], Derived] | None = None
+    derived_extremes: Callable[[Known], Mapping[str, Candidates]] | None = None
 
     @property
     def checks(self) -> tuple[Check, ...]:

@@ -233,7 +233,8 @@ class ResultField(Field):
     ``record`` is the record of declared results that each row of a table has.
     ``common_practice`` marks a grade that falls away when the common-practice limits are switched
     off; ``extreme`` marks a largest or smallest of readings, where uncertainty may leave open which
-    reading leads; ``place`` marks where an extreme stands: no uncertainty shifts it.
+    reading leads (the calculation's ``extremes`` says which readings); ``place`` marks where an
+    extreme stands: no uncertainty shifts it.
     """
 
     kind: Kind | None = None

@@ -110,6 +110,27 @@ def _side_by_side(values: Sequence[Number]) -> Column:
     return np.array(values)
 
 
+def readings_between(
+    survey: Survey, from_mm: Number | None, to_mm: Number | None
+) -> tuple[list[float], NDArray[np.bool_]]:
+    """Return the readings of both axes, and which of them lie between two depths.
+
+    Parameters
+    ----------
+    survey : Survey
+    from_mm, to_mm : float, array or None
+        Depths below the deck; None leaves that end open [mm].
+
+    Returns
+    -------
+    list of float or array, array of bool
+        Diameters [mm]; a row for each row of a column.
+    """
+    axes = (survey.pin_axis_mm, survey.thrust_axis_mm)
+    bores = [bore for axis in axes for bore in axis if bore is not None]
+    return bores, _within(_read(survey)[0], from_mm, to_mm)
+
+
 def largest_between_mm(survey: Survey, from_mm: Number | None, to_mm: Number | None) -> Number:
     """Return the largest bore of either axis between two depths, both included.
 

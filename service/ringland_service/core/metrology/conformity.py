@@ -6,6 +6,9 @@ A value y with standard uncertainty u, judged against low and high under a guard
 - fail: y + w < low or y − w > high
 - otherwise too close to call
 
+A value that noise pushes one way has a 95 % interval instead (``extremes.py``): it passes where the
+whole interval lies within the limits, fails where all of it lies outside, and has no probability.
+
 Where the conditions of the test were not met the outcome is ``not_judged`` (``unjudged.py``).
 
 Equality accepts, equality never rejects. ``a ≤ b`` holds when a − b ≤ 1e-9·max(|a|, |b|), so
@@ -17,11 +20,12 @@ JCGM 106:2012 and ISO 14253-1: decision rules, guard band, conformance probabili
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
+from ringland_service.core.metrology.extremes import Interval
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.metrology.unjudged import NOT_JUDGED
 
@@ -41,6 +45,10 @@ RULES = {
     "simple": "no guard: the value alone decides",
 }
 DEFAULT_RULE = "guard_2u"
+# No rule to ask for: it stands in place of a guard where a value has an interval.
+BY_INTERVAL = "interval_95"
+INTERVAL_RULE = "the whole 95 % interval decides, where noise pushes the value one way"
+SIMPLE = "simple"
 TOLERANCE = 1e-9
 NEGLIGIBLE = 1e-9
 
@@ -107,6 +115,19 @@ def _decide(value: Any, guard: Any, limit: Limit) -> Any:
     return _word(passes, fails)
 
 
+def _decide_interval(of: Interval, limit: Limit) -> Any:
+    """Return the word of the interval, whole."""
+    passes: Any = True
+    fails: Any = False
+    if limit.low is not None:
+        passes = passes & at_most(limit.low, of.low)
+        fails = fails | beyond(limit.low, of.high)
+    if limit.high is not None:
+        passes = passes & at_most(of.high, limit.high)
+        fails = fails | beyond(of.low, limit.high)
+    return _word(passes, fails)
+
+
 def margin_to(value: Any, limit: Limit) -> Any:
     """Return min(high − value, value − low): positive inside, 0 on the limit.
 
@@ -145,7 +166,13 @@ def conformance_probability(value: Any, u: Any, limit: Limit) -> Any:
     return 0.0 if inside < NEGLIGIBLE else inside
 
 
-def judge(value: Any, u: Any, limit: Limit, rule: str = DEFAULT_RULE) -> Judged:
+def judge(
+    value: Any,
+    u: Any,
+    limit: Limit,
+    rule: str = DEFAULT_RULE,
+    interval: Interval | None = None,
+) -> Judged:
     """Pass the verdict on a value.
 
     Parameters
@@ -158,6 +185,8 @@ def judge(value: Any, u: Any, limit: Limit, rule: str = DEFAULT_RULE) -> Judged:
         With at least one side.
     rule : str
         One of ``GUARDS``.
+    interval : Interval or None
+        What decides in place of the guard, where it is given; in a column by row.
 
     Returns
     -------
@@ -166,13 +195,29 @@ def judge(value: Any, u: Any, limit: Limit, rule: str = DEFAULT_RULE) -> Judged:
     stated = 0.0 if u is None else u
     factor = GUARDS[rule]
     margin = margin_to(value, limit)
-    return Judged(
+    judged = Judged(
         verdict=_decide(value, factor * stated, limit),
         without=_decide(value, 0.0, limit),
         margin=margin,
         probability=conformance_probability(value, u, limit) if is_column(u) or u else None,
         needed=abs(margin) * 2.0 / factor if factor else None,
     )
+    return judged if interval is None else _by_interval(judged, interval, limit)
+
+
+def _by_interval(judged: Judged, interval: Interval, limit: Limit) -> Judged:
+    """Return what the interval says where it is given, which knows no probability."""
+    word = _decide_interval(interval, limit)
+    if not is_column(interval.low):
+        return replace(judged, verdict=word, probability=None, needed=None)
+    return replace(judged, verdict=np.where(interval.given, word, judged.verdict))
+
+
+def wider_than_zone(interval: Interval, limit: Limit) -> bool:
+    """Return whether no reading can pass because the interval is wider than the zone."""
+    if limit.low is None or limit.high is None:
+        return False
+    return bool(beyond(interval.high - interval.low, limit.high - limit.low))
 
 
 def narrower_than_guard(u: float, limit: Limit, rule: str) -> bool:

@@ -14,7 +14,7 @@ class Finding:
     settle one that is too close to call, whatever it counts as, or to judge one that is not judged.
     ``close`` says whether it is too close to call, ``probability`` how likely the value lies within
     its limits (None where no uncertainty is known), ``hurts`` why it counts as a fail then, where
-    it does.
+    it does; ``by_interval`` whether it was judged from an interval, which knows no probability.
     """
 
     check: str
@@ -25,6 +25,7 @@ class Finding:
     close: bool = False
     probability: float | None = None
     hurts: str = ""
+    by_interval: bool = False
 
 
 def found(findings: Iterable[Finding], *checks: str) -> list[Finding]:

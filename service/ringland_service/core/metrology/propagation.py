@@ -86,7 +86,7 @@ def moved(inputs: Any, component: Component, step: Any) -> Any:
     return inputs
 
 
-def _step(component: Component) -> float:
+def step_of(component: Component) -> float:
     """Return the step of the derivative: the same for one value and for a column of them."""
     return STEP * max(effect.scale for effect in component.effects)
 
@@ -134,7 +134,7 @@ def contributions(
     shares: list[dict[str, Any]] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for component in components:
-        step, alike = _step(component) * finer, direction(component)
+        step, alike = step_of(component) * finer, direction(component)
         if alike not in rises:
             above, below = _either_side(compute, inputs, component, step)
             rises[alike] = {name: above[name] - below[name] for name in above if name in below}
@@ -162,7 +162,7 @@ def _share(component: Component, rises: Mapping[str, Any], step: float) -> dict[
     return {name: rise * factor for name, rise in rises.items()}
 
 
-def _as_known(u: Any) -> Any:
+def as_known(u: Any) -> Any:
     """Return u to the digits that a slope over two close points has; the others are noise."""
     sizes = np.asarray(u, dtype=float)
     places = DIGITS - 1 - np.floor(np.log10(np.where(sizes > 0.0, sizes, 1.0)))
@@ -179,7 +179,7 @@ def combined(shares: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
         for name, value in share.items():
             total[name] = total.get(name, 0.0) + value * value
     moving = ((name, square) for name, square in total.items() if np.any(square))
-    known = {name: _as_known(np.sqrt(square)) for name, square in moving}
+    known = {name: as_known(np.sqrt(square)) for name, square in moving}
     # What rounds to nothing is none, in a single answer as in a row of a column.
     return {name: u for name, u in known.items() if np.any(u)}
 
@@ -226,7 +226,7 @@ def budget(
     bends: list[Bends] = []
     rises: dict[Hashable, dict[str, Any]] = {}
     for component in components:
-        step, alike = _step(component), direction(component)
+        step, alike = step_of(component), direction(component)
         if alike not in rises:
             above, below = _either_side(compute, inputs, component, step)
             both = [name for name in here if name in above and name in below]
@@ -268,7 +268,7 @@ def _kinks(
     """
     kinks: dict[str, Any] = {}
     for component, bent in bends:
-        above, below = _either_side(compute, inputs, component, _step(component) / FINER)
+        above, below = _either_side(compute, inputs, component, step_of(component) / FINER)
         for name, (found, bend) in bent.items():
             left = (above[name] + below[name] - 2.0 * here[name]) * FINER * FINER / bend
             kinks[name] = kinks.get(name, False) | (found & (np.abs(left - 1.0) > 0.5))

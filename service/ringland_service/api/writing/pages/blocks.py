@@ -159,6 +159,8 @@ def _judged(verdict: VerdictJson) -> Judged:
         if verdict["inconclusive_fails"]:
             remarks.append(f"Uncertainty counts as fail: {verdict['inconclusive_fails']}")
         remarks.append(f"To settle: {verdict['to_settle']['advice']}")
+    if verdict["bias"] is not None:
+        remarks.append(f"{verdict['bias'][:1].upper()}{verdict['bias'][1:]}")
     if verdict["why"] is not None:
         remarks.append(f"Because {WHY[verdict['why']]}")
         remarks.append(f"To judge it: {verdict['to_judge']}")

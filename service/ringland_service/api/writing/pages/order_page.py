@@ -70,7 +70,7 @@ def _sizes(result: AnswerJson) -> tuple[Size, ...]:
 
 def _size(value: AnswerJson) -> str:
     """Return a size to work to: never with ±, which could be read as a tolerance."""
-    return quantity({**told_value(value), "uncertainty": None})
+    return quantity({**told_value(value), "uncertainty": None, "interval": None})
 
 
 def page(calculation: Operation, found: AnswerJson) -> str:

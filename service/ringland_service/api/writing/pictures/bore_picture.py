@@ -4,12 +4,13 @@ Depth runs down the page as it does in the cylinder, the deck on top; the diamet
 magnified. Axes differ by marker and dash, never by colour.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import cast
 
-from ringland_service.api.json_types import AnswerJson
+from ringland_service.api.json_types import AnswerJson, VerdictJson
 from ringland_service.api.shapes import members as shapes
-from ringland_service.api.shapes.figures import Told, plain, quantity
+from ringland_service.api.shapes.figures import REMARK, Told, interval, plain, quantity, told_value
 from ringland_service.api.writing.pages import blocks
 from ringland_service.api.writing.pages.templates import filled
 from ringland_service.api.writing.pictures import bore_layout as layout
@@ -18,7 +19,7 @@ from ringland_service.core.declare import Calculation, Operation
 from ringland_service.core.metrology.conformity import WORDS
 
 AXIS_WORDS = {"thrust": "thrust axis, across the pin", "pin": "pin axis, along the pin"}
-LEGEND_STEP, VERDICT_STEP = 22.0, 20.0
+LEGEND_STEP, VERDICT_STEP, INTERVAL_STEP = 22.0, 20.0, 15.0
 
 
 @dataclass(frozen=True)
@@ -28,6 +29,15 @@ class Entry:
     sign: str
     label: str
     x: float
+    y: float
+
+
+@dataclass(frozen=True)
+class Below:
+    """A verdict below the picture; its interval has a line of its own, for want of width."""
+
+    told: blocks.Judged
+    interval: str
     y: float
 
 
@@ -42,9 +52,9 @@ def drawing(calculation: Calculation, found: AnswerJson, *, alone: bool) -> str:
     scene = layout.scene(drawn)
     legend = _legend(drawn, scene)
     first = legend[-1].y + 42.0
-    verdicts = blocks.verdicts(found["verdicts"]) if alone else []
+    verdicts = _below(found["verdicts"], first) if alone else []
     cautions = found["cautions"] if alone else ()
-    last = first + VERDICT_STEP * len(verdicts) if verdicts else legend[-1].y
+    last = _end(verdicts[-1]) if verdicts else legend[-1].y
     return filled(
         "bore_survey.svg",
         alone=alone,
@@ -55,7 +65,7 @@ def drawing(calculation: Calculation, found: AnswerJson, *, alone: bool) -> str:
         legend=legend,
         verdicts=verdicts,
         first=first,
-        step=VERDICT_STEP,
+        interval_step=INTERVAL_STEP,
         caution=cautions[0] if cautions else "",
         first_y=0.0 if alone else 44.0,
         height=last + (40.0 if alone else 14.0),
@@ -63,6 +73,28 @@ def drawing(calculation: Calculation, found: AnswerJson, *, alone: bool) -> str:
         size=lambda value: size_text(drawn, value),
         px=lambda value: plain(value, 2),
     )
+
+
+def _below(verdicts: Sequence[VerdictJson], first: float) -> list[Below]:
+    """Return the verdicts, one below the other."""
+    found: list[Below] = []
+    for verdict in verdicts:
+        (told_,) = blocks.verdicts([{**verdict, "interval": None}])
+        y = _end(found[-1]) if found else first
+        found.append(Below(told_, _interval(verdict), y))
+    return found
+
+
+def _end(one: Below) -> float:
+    """Return where the next verdict stands."""
+    return one.y + VERDICT_STEP + (INTERVAL_STEP if one.interval else 0.0)
+
+
+def _interval(verdict: VerdictJson) -> str:
+    ends, value = verdict["interval"], told_value(verdict["value"])
+    if ends is None or REMARK in verdict:
+        return ""
+    return f"{interval(ends, value['decimals'])} {value['unit']}"
 
 
 def size_text(drawn: Surveyed, value: float) -> str:

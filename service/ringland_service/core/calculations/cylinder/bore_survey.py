@@ -5,6 +5,7 @@ from typing import cast
 
 from ringland_service.core.calculations.cylinder import _bore_notices as notices
 from ringland_service.core.calculations.cylinder import _bore_readings as read
+from ringland_service.core.calculations.cylinder._bore_extremes import of_survey
 from ringland_service.core.calculations.cylinder._bore_fields import Inputs as Inputs
 from ringland_service.core.calculations.cylinder._bore_fields import Outputs
 from ringland_service.core.calculations.cylinder.bore_checks import CHECKS
@@ -28,7 +29,7 @@ def compute(inputs: Inputs) -> Outputs:
     both = read.levels(survey)
     worst = read.leading(both, lambda level: level.out_of_round_mm) if both else None
     pin, thrust = read.on_axis(survey, read.PIN), read.on_axis(survey, read.THRUST)
-    wear, counted_from = _wear(inputs, max(sizes))
+    unworn, counted_from = _unworn_mm(inputs)
     return Outputs(
         largest_mm=max(sizes),
         largest_at_depth_mm=largest.depth_mm,
@@ -45,7 +46,7 @@ def compute(inputs: Inputs) -> Outputs:
         signed_taper_pin_axis_mm=read.signed_taper_mm(pin),
         signed_taper_thrust_axis_mm=read.signed_taper_mm(thrust),
         barrel_mm=read.barrel_mm(both),
-        wear_mm=wear,
+        wear_mm=None if unworn is None else bore.wear_mm(max(sizes), unworn),
         wear_from=counted_from,
         shape=read.shape(both),
         cross_section=read.section_word(both),
@@ -65,14 +66,13 @@ def _at_20c(inputs: Inputs) -> Survey:
     return dataclasses.replace(inputs, pin_axis_mm=pin, thrust_axis_mm=thrust)
 
 
-def _wear(inputs: Inputs, largest_mm: float) -> tuple[Number | None, str | None]:
-    """Return the wear and what it is counted from; a nominal size holds at 20 °C as it stands."""
+def _unworn_mm(inputs: Inputs) -> tuple[Number | None, str | None]:
+    """Return what wear is counted from, and which; a nominal size holds at 20 °C as it stands."""
     if inputs.unworn_mm is not None:
-        unworn = _size_at_20c_mm(inputs, cast(float, inputs.unworn_mm))
-        return bore.wear_mm(largest_mm, unworn), "unworn"
-    if inputs.nominal_bore_mm is not None:
-        return bore.wear_mm(largest_mm, inputs.nominal_bore_mm), "nominal_bore"
-    return None, None
+        unworn = cast(float, inputs.unworn_mm)
+        return _size_at_20c_mm(inputs, unworn), "unworn"
+    nominal = inputs.nominal_bore_mm
+    return nominal, None if nominal is None else "nominal_bore"
 
 
 CALCULATION = Calculation(
@@ -87,6 +87,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=lambda i: of_survey(_at_20c(i), _unworn_mm(i)[0]),
     figures=(expansion_of_bore(ALL),),
     columns=False,
     checks=CHECKS,

@@ -7,6 +7,7 @@ from ringland_service.core.calculations.cylinder import piston_fit as parts
 from ringland_service.core.calculations.cylinder._piston_fields import Inputs as Inputs
 from ringland_service.core.calculations.cylinder._piston_fields import Outputs as Outputs
 from ringland_service.core.calculations.cylinder._piston_notices import NOTICES, RULES
+from ringland_service.core.calculations.cylinder.piston_extremes import of_fit
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.bore_expansion import expansion_of_bore
@@ -104,6 +105,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=of_fit,
     figures=(
         expansion_of_bore(("bore_alpha_used_per_k",), when=lambda i: True),
         expansion_of_bore(AWAY_FROM_20C),

@@ -6,9 +6,11 @@ Bore and piston are taken as read, so that one instrument's error on both cancel
 from dataclasses import fields
 
 from ringland_service.core.calculations.cylinder import piston_clearance
+from ringland_service.core.calculations.cylinder.piston_extremes import of_fit
 from ringland_service.core.declare import field_like, record
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.engines.survey import Survey
+from ringland_service.core.metrology.candidates import Candidates
 
 FIT = piston_clearance.Inputs
 
@@ -37,5 +39,14 @@ TAKEN = tuple(field.name for field in fields(Fitted))
 
 def clearance(inputs: Fitted, piston_size_mm: float) -> piston_clearance.Outputs:
     """Return the clearance of a piston in the bore of the inputs, at 20 °C."""
+    return piston_clearance.compute(_fit(inputs, piston_size_mm))
+
+
+def extremes(inputs: Fitted, piston_size_mm: float) -> dict[str, Candidates]:
+    """Return what that piston's clearances are the largest and the smallest of, in a survey."""
+    return of_fit(_fit(inputs, piston_size_mm))
+
+
+def _fit(inputs: Fitted, piston_size_mm: float) -> piston_clearance.Inputs:
     taken = {name: getattr(inputs, name) for name in TAKEN}
-    return piston_clearance.compute(FIT(piston_size_mm=piston_size_mm, **taken))
+    return FIT(piston_size_mm=piston_size_mm, **taken)

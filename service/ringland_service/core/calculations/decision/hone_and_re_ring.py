@@ -3,7 +3,12 @@
 A part of the cylinder's decision; all its checks count too close to call as a fail.
 """
 
+from dataclasses import replace
+
+import numpy as np
+
 from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
+from ringland_service.core.calculations.decision import _fitted as fitted
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
 from ringland_service.core.calculations.decision._re_ring_checks import CHECKS
 from ringland_service.core.calculations.machining.bored import NEVER_BORED
@@ -25,6 +30,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.bore_expansion import expansion_of_bore
 from ringland_service.core.formulas import rings
+from ringland_service.core.metrology.candidates import Candidates, largest
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
@@ -201,6 +207,18 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the clearance in a survey, and the deepest score, are the largest of."""
+    found: dict[str, Candidates] = {}
+    if inputs.new_rings_piston_mm is not None and inputs.bore_survey is not None:
+        rooms = fitted.extremes(inputs, inputs.new_rings_piston_mm)["clearance_max_mm"]
+        after = rooms.values + np.asarray(removal_mm(inputs))[..., np.newaxis]
+        found["clearance_after_hone_mm"] = replace(rooms, values=after)
+    if inputs.scores:
+        found["deepest_score_mm"] = largest([score.depth_radial_mm for score in inputs.scores])
+    return found
+
+
 def _past_the_middle(i: Inputs, o: Outputs) -> bool:
     """Return whether the clearance lies above the middle between a new fit and the limit."""
     limit, new = i.clearance_limit, i.clearance_high_mm
@@ -220,6 +238,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     figures=(
         Figure(
             "hone_removal_mm",

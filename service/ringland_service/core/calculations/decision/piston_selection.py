@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import cast
 
 from ringland_service.core.calculations.cylinder.piston_fit import FIT_RULES
+from ringland_service.core.calculations.decision import _fitted as fitted
 from ringland_service.core.calculations.decision._fitted import Fitted, clearance
 from ringland_service.core.calculations.machining.oversize_choice import Offered
 from ringland_service.core.declare import (
@@ -22,6 +23,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.declare.usual import ALL
 from ringland_service.core.engines.bore_expansion import expansion_of_bore
+from ringland_service.core.metrology.candidates import Candidates
 from ringland_service.core.metrology.conformity import at_most
 from ringland_service.core.metrology.limits import Limit
 from ringland_service.core.quantities import machining as sizes
@@ -163,6 +165,17 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def extremes(inputs: Inputs) -> dict[str, tuple[Candidates, ...]]:
+    """Return what the clearances of each piston are the largest and the smallest of."""
+    if inputs.bore_survey is None:
+        return {}
+    each = [fitted.extremes(inputs, one.size_mm) for one in inputs.pistons]
+    return {
+        "clearance_mins_mm": tuple(of["clearance_min_mm"] for of in each),
+        "clearance_maxs_mm": tuple(of["clearance_max_mm"] for of in each),
+    }
+
+
 def _least(inputs: Inputs, _: Outputs) -> Limit:
     return Limit(inputs.clearance_low_mm, None, "maker", "least clearance of the new fit as given")
 
@@ -182,6 +195,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     figures=(expansion_of_bore(ALL),),
     columns=False,
     any_of=((("bore_survey",), ("bore_largest_mm", "bore_smallest_mm")),),

@@ -17,6 +17,7 @@ from ringland_service.core.calculations.geometry import (
     port_timing,
 )
 from ringland_service.core.declare import Known, Step
+from ringland_service.core.metrology.candidates import Candidates, smallest
 
 EXPECTED = ("expected_kpa", "cranking_pressure.mid_kpa")
 PORTS_CLOSE = "a two-stroke has no intake valve that closes: its trapped ratio stands in its place"
@@ -53,6 +54,13 @@ def last_reading(known: Known) -> Mapping[str, tuple[float, str]]:
     if "readings_kpa" in known:
         return {"reading_kpa": (min(known["readings_kpa"]), "readings_kpa")}
     return {}
+
+
+def lowest_of(known: Known) -> Mapping[str, Candidates]:
+    """Return what the reading graded is the lowest of, where it is one of several cylinders'."""
+    if "reading_kpa" in known or "stroke_readings_kpa" in known or "readings_kpa" not in known:
+        return {}
+    return {"reading_kpa": smallest(known["readings_kpa"])}
 
 
 def ratio_wanted(known: Known) -> bool:

@@ -112,5 +112,6 @@ CALCULATION = Composite(
     any_of=((("reading_kpa",), ("stroke_readings_kpa",), ("readings_kpa",)),),
     steps=(*steps.EXPECTATION, *steps.GRADING),
     derive=steps.last_reading,
+    derived_extremes=steps.lowest_of,
     agreements=AGREEMENTS,
 )

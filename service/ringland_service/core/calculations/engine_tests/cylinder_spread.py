@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 
+from ringland_service.core.calculations.engine_tests._spread_extremes import extremes
 from ringland_service.core.declare import (
     Calculation,
     Check,
@@ -206,6 +207,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     components=components,
     columns=False,
     checks=(

@@ -18,6 +18,7 @@ from ringland_service.core.declare import (
 from ringland_service.core.engines import condition
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import leak
+from ringland_service.core.metrology.candidates import Candidates, largest, smallest, spread
 from ringland_service.core.metrology.limits import GRADES, LIMITS, Limit
 from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.quantities import engine_tests as tests
@@ -205,7 +206,18 @@ def compute(inputs: Inputs) -> Outputs:
 def _held_kpa(inputs: Inputs) -> list[float]:
     """Return the readings of the cylinder on the zero of the supply's gauge."""
     read = [getattr(inputs, name) for name in READINGS]
-    return [kpa - (inputs.gauge_difference_kpa_diff or 0.0) for kpa in read if kpa is not None]
+    apart = inputs.gauge_difference_kpa_diff
+    return [kpa - (0.0 if apart is None else apart) for kpa in read if kpa is not None]
+
+
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the leak and what is kept are the smallest, the largest and the range of."""
+    supply, held = inputs.supply_pressure_kpa, _held_kpa(inputs)
+    return {
+        "kept_kpa": largest(held),
+        "leak_pct": smallest([leak.leak_percent(supply, kept) for kept in held]),
+        "leak_spread_pct": spread([100 * kept / supply for kept in held]),
+    }
 
 
 def _gauge_error_kpa(inputs: Inputs) -> float | None:
@@ -249,6 +261,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     components=components,
     checks=(
         Check(

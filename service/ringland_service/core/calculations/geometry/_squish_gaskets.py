@@ -23,6 +23,8 @@ REASONS = {
 # What a crushed solder amounts to, expanded: spring-back, play and two points (common practice,
 # no source).
 SOLDER_UNCERTAINTY_MM = 0.04
+# The place of a gasket where there is none.
+NONE = -1
 # Squish to aim for over the floor (common practice, no source).
 OVER_FLOOR_MM = 0.2
 
@@ -142,8 +144,12 @@ def that_keep(i: Gaskets) -> list[int]:
 
 def chosen_place(i: Gaskets) -> int:
     """Return the place of the gasket to take, or -1."""
-    fit = that_keep(i)
-    return fit[0] if fit else -1
+    return next(iter(that_keep(i)), NONE)
+
+
+def nearest_place(i: Gaskets) -> int:
+    """Return the place of the gasket nearest to the one wanted, or -1."""
+    return next(iter(nearest_first(i)), NONE)
 
 
 def reason(i: Gaskets, chosen: int) -> str | None:

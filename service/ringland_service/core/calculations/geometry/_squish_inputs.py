@@ -108,15 +108,20 @@ class Inputs:
     )
     floor_given: Limit | None = limit_of("smallest_squish")
     usual: bool = usual_figures()
-    held: tuple[tuple[float | None, bool], int] | None = memoised()
+    held: tuple[tuple[float | None, bool], int, int] | None = memoised()
 
     @property
     def chosen(self) -> int:
         """Place of the gasket to take among those at hand, or -1."""
         return gaskets.chosen_place(self) if self.held is None else self.held[1]
 
+    @property
+    def nearest(self) -> int:
+        """Place of the gasket that comes nearest among those at hand, or -1."""
+        return gaskets.nearest_place(self) if self.held is None else self.held[2]
+
     def __post_init__(self) -> None:
-        """Hold the choice: copies with one value moved by its uncertainty keep it.
+        """Hold the choice and the nearest gasket: copies with one value moved keep them.
 
         The engine fills in the request's own floor last; the choice is then made anew. A column
         is answered row by row, so it needs none.
@@ -125,7 +130,8 @@ class Inputs:
             return
         floor = gaskets.floor_mm(self)
         if self.held is None or self.held[0] != (floor, self.usual):
-            made = ((floor, self.usual), gaskets.chosen_place(self))
+            places = gaskets.chosen_place(self), gaskets.nearest_place(self)
+            made = ((floor, self.usual), *places)
             object.__setattr__(self, "held", made)
 
 

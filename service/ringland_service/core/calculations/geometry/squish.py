@@ -9,6 +9,7 @@ from ringland_service.core.calculations.geometry._squish_inputs import Inputs, c
 from ringland_service.core.calculations.geometry._squish_results import Outputs
 from ringland_service.core.declare import Calculation, Check
 from ringland_service.core.formulas import geometry, squish
+from ringland_service.core.metrology.candidates import Candidates, smallest, spread
 from ringland_service.core.metrology.limits import LIMITS, Limit
 
 SETTLE = (
@@ -78,6 +79,36 @@ def _with_chosen(i: Inputs, found: Outputs) -> Outputs:
     )
 
 
+def extremes(i: Inputs) -> dict[str, Candidates | tuple[Candidates, ...]]:
+    """Return what the smallest point, now and with each gasket, and the side difference rest on."""
+    solder, fitted = i.solder_mm, i.base_gasket_fitted_mm
+    if not solder:
+        return {}
+    uncertainty = (
+        gaskets.uncertainty_mm(i) if i.solder_uncertainty_mm is None else i.solder_uncertainty_mm
+    )
+    found: dict[str, Candidates | tuple[Candidates, ...]] = {
+        "smallest_squish_mm": smallest(solder),
+        "smallest_less_uncertainty_mm": smallest([point - uncertainty for point in solder]),
+        "side_difference_mm": spread(solder),
+    }
+    if fitted is None or not i.base_gaskets_mm:
+        return found
+    afters = [
+        [squish.squish_with_gasket_mm(point, fitted, one) for point in solder]
+        for one in i.base_gaskets_mm
+    ]
+    less = tuple(smallest([point - uncertainty for point in after]) for after in afters)
+    found["less_uncertainty_afters_mm"] = less
+    chosen, nearest = i.chosen, i.nearest
+    if nearest != gaskets.NONE:
+        found["nearest_less_uncertainty_mm"] = less[nearest]
+    if chosen != gaskets.NONE:
+        found["smallest_after_mm"] = smallest(afters[chosen])
+        found["after_less_uncertainty_mm"] = less[chosen]
+    return found
+
+
 def _floor(inputs: Inputs, _: Outputs) -> Limit | None:
     return gaskets.floor(inputs)
 
@@ -97,6 +128,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     any_of=((("solder_mm",), ("deck_mm", "gasket_thickness_mm", "head_step_mm")),),
     checks=(

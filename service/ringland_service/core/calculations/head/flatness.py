@@ -15,6 +15,7 @@ from ringland_service.core.declare import (
     result,
 )
 from ringland_service.core.formulas import facing, geometry
+from ringland_service.core.metrology.candidates import Candidates, largest, smallest
 from ringland_service.core.metrology.limits import LIMITS, Limit
 from ringland_service.core.quantities import common as quantities
 from ringland_service.core.quantities import geometry as faces
@@ -182,6 +183,29 @@ def _chamber(i: Inputs, skim_mm: float) -> dict[str, float]:
     return found
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the flatness, and all that the skim does with it, is taken from."""
+    gaps = inputs.lines_mm
+    skims = [facing.skim_mm(gap, inputs.skim_allowance_mm) for gap in gaps]
+    done = 0.0 if inputs.skim_done_mm is None else inputs.skim_done_mm
+    found = {
+        "flatness_mm": largest(gaps, floor=0.0),
+        "skim_mm": largest(skims),
+        "skim_in_all_mm": largest([skim + done for skim in skims]),
+    }
+    area, clearance, swept = inputs.chamber_area_mm2, inputs.clearance_cc, inputs.swept_cc
+    if area is None:
+        return found
+    losses = [facing.volume_of_cut_cc(skim, area) for skim in skims]
+    found["chamber_loss_cc"] = largest(losses)
+    if clearance is not None:
+        afters = [clearance - loss for loss in losses]
+        found["clearance_after_cc"] = smallest(afters)
+        if swept is not None:
+            found["ratio_after"] = largest([geometry.compression_ratio(swept, a) for a in afters])
+    return found
+
+
 def _flat_enough(inputs: Inputs, _: Outputs) -> Limit:
     """Return the limit for the face's length; the plain one where it is not given."""
     plain, more = LIMITS["flatness.to_100_mm"].limit(), LIMITS["flatness.each_further_100_mm"]
@@ -211,6 +235,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     checks=(
         Check(

@@ -8,6 +8,7 @@ from ringland_service.core.calculations.head._guide_fields import Inputs, Output
 from ringland_service.core.declare import Calculation
 from ringland_service.core.formulas import valves
 from ringland_service.core.formulas.elementary import absolute, maximum, minimum
+from ringland_service.core.metrology.candidates import Candidates, apart, largest, smallest, spread
 from ringland_service.core.numbers import Number
 
 
@@ -63,6 +64,28 @@ def _taper_mm(stem: Readings | None) -> Number | None:
     return None if stem is None else _largest(stem) - _smallest(stem)
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the sizes of guide and stem, and what follows of them, are taken from."""
+    i, found = inputs, {}
+    if i.guide_along_mm is not None:
+        found["guide_largest_mm"] = largest(_all_guide(i))
+        mouths = [end - mid for a in _axes(i) for end in (a[0], a[-1]) for mid in a[1:-1]]
+        found["guide_bell_mouth_mm"] = largest(mouths, paired=True)
+        if i.guide_across_mm is not None:
+            pairs = zip(i.guide_along_mm, i.guide_across_mm, strict=False)
+            found["guide_out_of_round_mm"] = apart([along - across for along, across in pairs])
+    if i.stem_heights_mm is not None:
+        found["stem_smallest_mm"] = smallest(i.stem_heights_mm)
+        found["stem_taper_mm"] = spread(i.stem_heights_mm)
+    guides = (i.guide_bore_mm,) if i.guide_along_mm is None else _all_guide(i)
+    stems = (i.stem_size_mm,) if i.stem_heights_mm is None else i.stem_heights_mm
+    rooms = [g - s for g in guides for s in stems if g is not None and s is not None]
+    if rooms:
+        several = len(guides) > 1 and len(stems) > 1
+        found["clearance_direct_mm"] = largest(rooms, paired=several)
+    return found
+
+
 def _from_rock_mm(i: Inputs) -> Number | None:
     rock, beyond = i.rock_mm, i.rock_distance_mm
     if rock is None or beyond is None or i.guide_length_mm is None:
@@ -81,6 +104,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     any_of=(
         (
             ("guide_bore_mm", "stem_size_mm"),

@@ -88,6 +88,13 @@ class Outputs:
         source=NO_SOURCE,
         default=None,
     )
+    not_weighed: tuple[str, ...] | None = result(
+        "too close to call, and not weighed: judged from an interval, as its readings tie, so that "
+        "no probability is known",
+        basis="verdicts of the card",
+        source="verdicts of the card",
+        default=None,
+    )
 
 
 def _choice(inputs: Inputs, finding: Finding, within: float) -> Choice:
@@ -116,6 +123,7 @@ def compute(inputs: Inputs) -> Outputs:
         ),
         choices=choices or None,
         not_by_cost=tuple(f.said for f in close if f.hurts) or None,
+        not_weighed=tuple(f.said for f in close if f.by_interval and not f.hurts) or None,
     )
 
 

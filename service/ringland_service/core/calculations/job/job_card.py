@@ -77,6 +77,7 @@ CALCULATION = Composite(
         *assembly.ASSEMBLY,
     ),
     derive=_derived,
+    derived_extremes=compression.lowest_of,
     agreements=AGREEMENTS,
     cautions=("records", "lifting"),
 )

@@ -15,6 +15,7 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines import condition
 from ringland_service.core.formulas import machining
+from ringland_service.core.metrology.candidates import Candidates, largest, smallest
 from ringland_service.core.metrology.propagation import Component, Effect
 from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
@@ -148,6 +149,14 @@ def compute(inputs: Inputs) -> Outputs:
     )
 
 
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the extremes of the work returned are taken from."""
+    returned = inputs.returned_readings_mm
+    if returned is None:
+        return {}
+    return {"returned_smallest_mm": smallest(returned), "returned_largest_mm": largest(returned)}
+
+
 def components(inputs: Inputs) -> list[Component]:
     """Return the uncertainty of a size, by one gauge and setting, on all returned readings."""
     returned, uncertainty = inputs.returned_readings_mm, inputs.size_uncertainty_mm
@@ -170,6 +179,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     components=components,
     columns=False,
     checks=CHECKS,

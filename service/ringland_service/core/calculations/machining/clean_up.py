@@ -1,6 +1,9 @@
 """C39: the smallest diameter that cuts all wear and scores out of a bore."""
 
 from collections.abc import Callable
+from typing import cast
+
+import numpy as np
 
 from ringland_service.core.declare import (
     Calculation,
@@ -16,7 +19,9 @@ from ringland_service.core.declare import (
 )
 from ringland_service.core.engines.materials import UNKNOWN
 from ringland_service.core.formulas import machining
+from ringland_service.core.metrology.candidates import Candidates, largest
 from ringland_service.core.metrology.conformity import beyond
+from ringland_service.core.numbers import Number
 from ringland_service.core.quantities import lengths
 from ringland_service.core.quantities import machining as sizes
 from ringland_service.core.tables.sources import NO_SOURCE
@@ -140,27 +145,39 @@ class Outputs:
     )
 
 
-def _share_of(side: str, worn_share: float) -> float:
+def _share_of(side: str, worn_share: Number) -> Number:
     """Return the share of the wear on a score's side."""
     opposite = 1.0 - worn_share
     # Where the side is not known the larger share is the safe one.
-    shares = {WORN: worn_share, OPPOSITE: opposite, UNKNOWN: max(worn_share, opposite)}
-    return shares[side]
+    larger = cast(Number, np.maximum(worn_share, opposite))
+    return {WORN: worn_share, OPPOSITE: opposite, UNKNOWN: larger}[side]
 
 
-def _score_clean_up_mm(reference_mm: float, score: Score, worn_share: float) -> float:
-    share = _share_of(score.side, worn_share)
-    found = machining.score_clean_up_mm(reference_mm, score.local_mm, score.depth_radial_mm, share)
-    return float(found)
+def _of_scores_mm(inputs: Inputs) -> list[Number]:
+    """Return the diameter that cleans up each score."""
+    reference, worn_share = inputs.unworn_mm, _worn_share(inputs)
+    return [
+        machining.score_clean_up_mm(
+            reference, one.local_mm, one.depth_radial_mm, _share_of(one.side, worn_share)
+        )
+        for one in inputs.scores or ()
+    ]
+
+
+def _worn_share(inputs: Inputs) -> float:
+    return WORST_SHARE if inputs.wear_side_share is None else inputs.wear_side_share
+
+
+def _one_sided_mm(inputs: Inputs) -> Number:
+    share = _worn_share(inputs)
+    return machining.worn_side_clean_up_mm(inputs.unworn_mm, inputs.bore_largest_mm, share)
 
 
 def compute(inputs: Inputs) -> Outputs:
     """Work out what each kind of damage needs, and take the largest."""
-    reference, largest = inputs.unworn_mm, inputs.bore_largest_mm
-    share = WORST_SHARE if inputs.wear_side_share is None else inputs.wear_side_share
-    each = tuple(_score_clean_up_mm(reference, score, share) for score in inputs.scores or ())
-    one_sided = float(machining.worn_side_clean_up_mm(reference, largest, share))
-    needs = {"largest_bore": largest, "one_sided_wear": one_sided}
+    each = tuple(map(float, _of_scores_mm(inputs)))
+    one_sided = float(_one_sided_mm(inputs))
+    needs = {"largest_bore": inputs.bore_largest_mm, "one_sided_wear": one_sided}
     if each:
         needs["score"] = max(each)
     # Of equal needs the first, and so the plainest, is named.
@@ -168,12 +185,19 @@ def compute(inputs: Inputs) -> Outputs:
     return Outputs(
         clean_up_mm=max(needs.values()),
         governed_by=governing,
-        symmetric_mm=largest,
+        symmetric_mm=inputs.bore_largest_mm,
         one_sided_mm=one_sided,
-        wear_side_share_used=share,
+        wear_side_share_used=_worn_share(inputs),
         score_diameter_mm=max(each) if each else None,
         score_diameters_mm=each or None,
     )
+
+
+def extremes(inputs: Inputs) -> dict[str, Candidates]:
+    """Return what the clean-up diameter, and that of the scores, are the largest of."""
+    scores = _of_scores_mm(inputs)
+    found = {"clean_up_mm": largest([inputs.bore_largest_mm, _one_sided_mm(inputs), *scores])}
+    return found | ({"score_diameter_mm": largest(scores)} if scores else {})
 
 
 def _any_score(i: Inputs, holds: Callable[[Score], object]) -> bool:
@@ -191,6 +215,7 @@ CALCULATION = Calculation(
     inputs=Inputs,
     outputs=Outputs,
     compute=compute,
+    extremes=extremes,
     columns=False,
     rules=(
         Rule(

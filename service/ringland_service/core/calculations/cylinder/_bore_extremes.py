@@ -21,7 +21,7 @@ def of_survey(survey: Survey, wear_from_mm: Number | None) -> dict[str, Candidat
     axes = {"pin": survey.pin_axis_mm, "thrust": survey.thrust_axis_mm}
     read = {axis: [v for v in values if v is not None] for axis, values in axes.items()}
     everything: list[Any] = [*read["pin"], *read["thrust"]]
-    found = {"max_mm": largest(everything), "min_mm": smallest(everything)}
+    found = {"largest_mm": largest(everything), "smallest_mm": smallest(everything)}
     if wear_from_mm is not None:
         found["wear_mm"] = largest([v - wear_from_mm for v in everything])
     return found | _of_levels(axes) | _of_axes(read)

@@ -11,12 +11,12 @@ from ringland_service.core.metrology.candidates import Candidates, largest, smal
 
 def of_fit(i: Any) -> dict[str, Candidates]:
     """Return the candidates by result, at 20 °C; none without a survey."""
-    if i.survey is None:
+    if i.bore_survey is None:
         return {}
-    bores, among = readings_between(i.survey, i.skirt_from_mm, i.skirt_to_mm)
+    bores, among = readings_between(i.bore_survey, i.skirt_from_mm, i.skirt_to_mm)
     alpha = parts.bore_alpha_per_k(i)
     sizes = [length_at_20c_mm(bore, i.bore_temperature_c, alpha) for bore in bores]
-    piston = length_at_20c_mm(i.piston_mm, i.piston_temperature_c, parts.piston_alpha_per_k(i))
+    piston = length_at_20c_mm(i.piston_size_mm, i.piston_temperature_c, parts.piston_alpha_per_k(i))
     rooms = [fits.clearance_mm(size, piston) for size in sizes]
     shares = [fits.clearance_share(r, s) for r, s in zip(rooms, sizes, strict=True)]
     return {

@@ -13,7 +13,8 @@ from typing import Any
 sys.path.insert(0, str(Path(__file__).parent))
 
 from asking import ENGINE
-from bad_requests import BOUNDS, FORMS, QUERIES, UNREADABLE
+from bad_requests import FORMS, QUERIES, UNREADABLE
+from bad_values import BOUNDS
 
 from ringland_service.api.reading.query import offers_get
 from ringland_service.api.shapes.examples import example as example_of

@@ -4,7 +4,8 @@ import json
 
 import pytest
 from asking import ENGINE, post, problem
-from bad_requests import BOUNDS, FORMS, QUERIES, UNREADABLE, Bad, cc, limited
+from bad_requests import FORMS, QUERIES, UNREADABLE, Bad, cc, limited
+from bad_values import BOUNDS
 from flask.testing import FlaskClient
 
 JSON = "application/json"

@@ -36,7 +36,7 @@ def verdict_on(answer: dict[str, Any], check: str) -> dict[str, Any]:
 
 def test_beside_the_uncertainty_in_the_same_unit(client: FlaskClient) -> None:
     result = post(client, "bore-survey", SURVEY)["result"]
-    taper, largest = result["taper_pin_axis"], result["max"]
+    taper, largest = result["taper_pin_axis"], result["largest"]
     assert taper["interval"]["low"] == 0.0
     assert taper["interval"]["high"] == pytest.approx(TAPER_HIGH, rel=1e-6)
     assert taper["uncertainty"] == pytest.approx(2 * math.sqrt(2.0) * U, rel=1e-6)
@@ -47,8 +47,8 @@ def test_beside_the_uncertainty_in_the_same_unit(client: FlaskClient) -> None:
 
 def test_in_inches(client: FlaskClient) -> None:
     result = post(client, "bore-survey?units=us", SURVEY)["result"]
-    assert result["max"]["unit"] == "in"
-    assert result["max"]["interval"]["low"] == pytest.approx(LARGEST[0] / INCH, abs=1e-7)
+    assert result["largest"]["unit"] == "in"
+    assert result["largest"]["interval"]["low"] == pytest.approx(LARGEST[0] / INCH, abs=1e-7)
     assert result["taper_pin_axis"]["interval"]["high"] == pytest.approx(TAPER_HIGH / INCH)
 
 
@@ -59,8 +59,8 @@ def test_a_verdict_says_what_it_is_judged_from(client: FlaskClient) -> None:
     assert found["rule"] == "interval_95"
     assert found["interval"]["high"] == pytest.approx(TAPER_HIGH, rel=1e-6)
     assert found["bias"].endswith("noise makes it read too high")
-    assert found["probability_within"] is None
-    assert found["to_settle"]["needed_uncertainty"] is None
+    assert found["conformance_probability"] is None
+    assert found["to_settle"]["target_uncertainty"] is None
     assert found["to_settle"]["advice"]
     clear = {**SURVEY, "rule": "simple", "limits": limits}
     alone = verdict_on(post(client, "bore-survey", clear), "taper_pin_axis")
@@ -70,8 +70,8 @@ def test_a_verdict_says_what_it_is_judged_from(client: FlaskClient) -> None:
 
 def test_limits_closer_than_the_interval_are_told(client: FlaskClient) -> None:
     sides = {"low": {"value": 68.0, "unit": "mm"}, "high": {"value": 68.005, "unit": "mm"}}
-    asked = {**SURVEY, "limits": {"bore_max": sides}}
-    found = verdict_on(post(client, "bore-survey", asked), "bore_max")
+    asked = {**SURVEY, "limits": {"bore_largest": sides}}
+    found = verdict_on(post(client, "bore-survey", asked), "bore_largest")
     assert found["to_settle"]["advice"].startswith("the limits are closer together")
 
 
@@ -81,7 +81,7 @@ def test_the_rule_cannot_be_asked_for(client: FlaskClient) -> None:
 
 SPREAD = {
     "readings": {"unit": "kPa", "values": [1000, 1000, 1000]},
-    "repeat": {"value": 10, "unit": "kPa"},
+    "repeatability": {"value": 10, "unit": "kPa"},
 }
 # u = 10/√3 kPa each: of a range of three.
 LEAST_SHARE = 1.0 - 1.959964 * math.sqrt(2.0) * 0.010 / math.sqrt(3.0)
@@ -117,7 +117,7 @@ def test_text_csv_and_page_tell_it(client: FlaskClient) -> None:
 
 def test_a_card_tells_it_in_its_parts(client: FlaskClient) -> None:
     axes = {name: SURVEY[name] for name in ("depth", "pin_axis", "thrust_axis")}
-    job = {"cylinder": {"survey": axes, "unworn_bore": {"value": 68.0, "unit": "mm"}}}
+    job = {"cylinder": {"bore_survey": axes, "unworn": {"value": 68.0, "unit": "mm"}}}
     found = post(client, "job-card", job)
     part = found["result"]["bore_survey"]
     assert part["taper_pin_axis"]["interval"]["high"] == pytest.approx(TAPER_HIGH, rel=1e-6)
@@ -151,8 +151,8 @@ def test_rows_tell_it_where_they_have_it(client: FlaskClient) -> None:
     assert clear is None
     verdicts = found["verdicts"]["taper_pin_axis"]
     assert verdicts["interval"] == [tied, None]
-    assert verdicts["probability_within"][0] is None
-    assert verdicts["probability_within"][1] is not None
+    assert verdicts["conformance_probability"][0] is None
+    assert verdicts["conformance_probability"][1] is not None
     warned = [w for w in found["warnings"] if w["code"] == "readings_within_uncertainty"]
     assert [w["rows"] for w in warned if w["field"] == "taper_pin_axis"] == [[1]]
     sheet = client.post("/v1/bore-survey/batch", json=body, headers={"Accept": "text/csv"}).text
@@ -180,7 +180,7 @@ def test_the_document_describes_it(client: FlaskClient, path: str, asked: dict[s
         {**schema["application/json"]["schema"], "components": whole["components"]}
     )
     if "columns" in asked:
-        asked = {**asked, "shared": {"repeat": {"value": 10, "unit": "kPa"}}}
+        asked = {**asked, "shared": {"repeatability": {"value": 10, "unit": "kPa"}}}
     found = post(client, path, asked)
     validator.validate(found)
     assert "interval" in str(found)

@@ -9,83 +9,24 @@ import math
 from typing import Any
 
 import pytest
+from bench_instruments import (
+    FEELER,
+    GAUGE,
+    MICROMETER,
+    NEAR_ITS_RING,
+    SET_IN_IT,
+    SIX_DIGITS,
+    STEADY,
+    asked,
+    fit,
+    of_table,
+    ordinary,
+    typical,
+)
 
-from ringland_service.core.calculations import BY_NAME
 from ringland_service.core.calculations.cylinder import piston_clearance
-from ringland_service.core.declare import Calculation
-from ringland_service.core.errors import CoreError
-from ringland_service.core.metrology.instruments import TYPICAL, Instrument, Measured, components
+from ringland_service.core.metrology.instruments import Instrument, Measured, components
 from ringland_service.core.metrology.propagation import propagate
-from ringland_service.engine.request import Measuring, Path, Request, Stated
-from ringland_service.engine.response import Response
-from ringland_service.engine.scalar import answer
-
-BORE_ALPHA, PISTON_ALPHA = 1.1e-5, 2.05e-5
-GAUGE = Instrument(
-    "gauge",
-    max_permissible_error=0.005,
-    zero_setting_error=0.002,
-    repeatability=0.002,
-    resolution=0.001,
-)
-NEAR_ITS_RING = Instrument(
-    "gauge",
-    max_permissible_error=0.0015,
-    zero_setting_error=0.001,
-    repeatability=0.001,
-    resolution=0.001,
-)
-MICROMETER = Instrument(
-    "micrometer", max_permissible_error=0.003, repeatability=0.0015, resolution=0.001
-)
-FEELER = Instrument("feeler", max_permissible_error=0.005, zero_setting_error=0.01)
-SIX_DIGITS = 5e-6
-
-
-def typical(kind: str) -> Instrument:
-    """The instrument as described by its kind alone."""
-    figures = {k: v for k, v in TYPICAL[kind].items() if k not in {"kind", "label"}}
-    return Instrument(id=kind, **figures)
-
-
-def asked(name: str, inputs: dict[str, Any], uncertainties: dict[str, Any], **how: Any) -> Response:
-    """Answer a calculation; an uncertainty is an instrument's id or an expanded uncertainty."""
-    calculation = BY_NAME[name]
-    assert isinstance(calculation, Calculation)
-    stated: dict[Path, Stated] = {
-        (field,): Stated(instrument=d) if isinstance(d, str) else Stated(uncertainty=d)
-        for field, d in uncertainties.items()
-    }
-    bench = {i.id: i for i in how.pop("instruments", ())}
-    measuring = Measuring(instruments=bench, **how)
-    request = Request(
-        inputs=calculation.inputs(**inputs), uncertainties=stated, measuring=measuring
-    )
-    return answer(calculation, request)
-
-
-def fit(bore: float, piston: float, gauge: Instrument, other: Instrument, **how: Any) -> Response:
-    return asked(
-        "piston-clearance",
-        {
-            "bore_largest_mm": bore,
-            "piston_size_mm": piston,
-            "bore_alpha_per_k": BORE_ALPHA,
-            "piston_alpha_per_k": PISTON_ALPHA,
-        },
-        {"bore_largest_mm": gauge.id, "piston_size_mm": other.id},
-        instruments=(gauge, other),
-        **how,
-    )
-
-
-def of_table(u: float, expanded: float) -> Any:
-    assert 2.0 * u == pytest.approx(expanded, rel=SIX_DIGITS)
-    return pytest.approx(u, rel=SIX_DIGITS)
-
-
-def ordinary(bore: float = 68.0, piston: float = 68.0) -> Response:
-    return fit(bore, piston, GAUGE, MICROMETER, readings_each=3, temperature_uncertainty_k=2.0)
 
 
 def test_bore_ordinary() -> None:
@@ -105,17 +46,6 @@ def test_piston_by_micrometer() -> None:
 
 def test_clearance_by_two_instruments() -> None:
     assert ordinary(68.05, 68.0).u["clearance_max_mm"] == of_table(0.00417375, 0.00834751)
-
-
-SET_IN_IT = Instrument(
-    "gauge",
-    max_permissible_error=0.0015,
-    zero_setting_error=0.0015,
-    repeatability=0.001,
-    resolution=0.001,
-    zero_set_in="micrometer",
-)
-STEADY = dataclasses.replace(MICROMETER, repeatability=0.001)
 
 
 def test_clearance_with_the_gauge_set_in_the_same_micrometer() -> None:
@@ -266,76 +196,3 @@ def test_static_ratio() -> None:
 def test_the_worked_combination_by_instruments() -> None:
     found = ordinary(72.036, 71.9615)
     assert found.u["clearance_max_mm"] == of_table(0.00420961, 0.00841922)
-
-
-@pytest.mark.parametrize(
-    ("kind", "u"),
-    [
-        ("bore_gauge", 0.00341216 / 68.0),
-        ("outside_micrometer", 0.00240345 / 68.0),
-    ],
-)
-def test_a_kind_alone_takes_the_typical_figures(kind: str, u: float) -> None:
-    alpha = BORE_ALPHA if kind == "bore_gauge" else PISTON_ALPHA
-    found = asked(
-        "length-at-20c",
-        {"bore_mm": 68.0, "bore_temperature_c": 20.0, "bore_alpha_per_k": alpha},
-        {"bore_mm": kind},
-        instruments=(typical(kind),),
-        readings_each=3,
-        temperature_uncertainty_k=2.0,
-    )
-    assert found.u["bore_at_20c_mm"] / 68.0 == pytest.approx(u, rel=SIX_DIGITS)
-
-
-def test_typical_compression_gauge() -> None:
-    """± 4 % of 700 and ± 10 kPa, both over √3: 16.1658 and 5.7735."""
-    kind = "compression_gauge"
-    inputs, uncertainties = {"reading_kpa": 700.0, "altitude_m": 0.0}, {"reading_kpa": kind}
-    found = asked("compression-level", inputs, uncertainties, instruments=(typical(kind),))
-    expected = math.hypot(16.1658, 5.7735)
-    assert found.u["reading_at_sea_level_kpa"] == pytest.approx(expected, rel=SIX_DIGITS)
-
-
-@pytest.mark.parametrize("kind", TYPICAL)
-def test_every_kind_has_figures(kind: str) -> None:
-    instrument = typical(kind)
-    assert instrument.max_permissible_error > 0.0 or instrument.relative_error > 0.0
-    assert instrument.reads
-    assert TYPICAL[kind]["label"]
-
-
-def test_repeats_narrow_the_repeat_alone() -> None:
-    only = Instrument("gauge", repeatability=0.002)
-    inputs = {"bore_mm": 68.0, "bore_temperature_c": 20.0, "bore_alpha_per_k": BORE_ALPHA}
-    for n in (1, 4, 16):
-        found = asked(
-            "length-at-20c", inputs, {"bore_mm": "gauge"}, instruments=(only,), readings_each=n
-        )
-        assert found.u["bore_at_20c_mm"] == pytest.approx(0.002 / math.sqrt(n), rel=1e-8)
-
-
-READING = Measured("gauge", ("bore_largest_mm",), 68.05, 210.0)
-
-
-def test_an_instrument_that_is_not_described() -> None:
-    with pytest.raises(CoreError, match="no instrument 'gauge' is described"):
-        components({}, [READING], 1)
-
-
-def test_a_setting_in_an_instrument_that_is_not_described() -> None:
-    with pytest.raises(CoreError, match="no instrument 'micrometer' is described"):
-        components({"gauge": SET_IN_IT}, [READING], 1)
-
-
-def test_an_instrument_that_nothing_was_read_with() -> None:
-    assert components({"gauge": GAUGE}, [], 1) == []
-
-
-def test_an_error_of_zero_still_hangs_together() -> None:
-    """A micrometer without error: what was set in it keeps its own errors alone."""
-    exact = Instrument("micrometer")
-    found = components({"gauge": SET_IN_IT, "micrometer": exact}, [READING], 1)
-    assert sum(i.u**2 for i in found) == pytest.approx(
-        (0.0015**2 + 0.0015**2) / 3 + 0.001**2 + 0.001**2 / 12, rel=1e-12
-    )

@@ -39,8 +39,8 @@ def true_results(bores: dict[str, np.ndarray]) -> dict[str, float]:
     pin, thrust = bores.values()
     everything = np.concatenate([pin, thrust])
     return {
-        "max_mm": everything.max(),
-        "min_mm": everything.min(),
+        "largest_mm": everything.max(),
+        "smallest_mm": everything.min(),
         "worn_zone_mm": ((pin + thrust) / 2.0).max(),
         "out_of_round_mm": np.abs(pin - thrust).max(),
         "taper_pin_axis_mm": np.ptp(pin),
@@ -50,8 +50,8 @@ def true_results(bores: dict[str, np.ndarray]) -> dict[str, float]:
 
 # u of the first order, by hand.
 FIRST_ORDER = {
-    "max_mm": math.hypot(OWN, SHARED),
-    "min_mm": math.hypot(OWN, SHARED),
+    "largest_mm": math.hypot(OWN, SHARED),
+    "smallest_mm": math.hypot(OWN, SHARED),
     "worn_zone_mm": math.hypot(OWN / math.sqrt(2.0), SHARED),
     "out_of_round_mm": OWN * math.sqrt(2.0),
     "taper_pin_axis_mm": OWN * math.sqrt(2.0),

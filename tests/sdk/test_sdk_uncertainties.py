@@ -40,7 +40,7 @@ def test_none_without_a_statement(ringland_client: Client) -> None:
 def test_intervals_of_readings_that_tie(ringland_client: Client) -> None:
     """Three cylinders alike: the lowest over the highest is at most 1, and reads too low."""
     found = ringland_client.cylinder_spread(
-        readings={"values": [1000.0, 1000.0, 1000.0], "unit": "kPa"}, repeat="10 kPa"
+        readings={"values": [1000.0, 1000.0, 1000.0], "unit": "kPa"}, repeatability="10 kPa"
     )
     told = found.intervals["lowest_over_highest"]
     assert isinstance(told, Interval)
@@ -58,7 +58,7 @@ def test_intervals_of_readings_that_tie(ringland_client: Client) -> None:
 def test_columns_of_intervals(ringland_client: Client) -> None:
     found = ringland_client.cylinder_spread.batch(
         columns={"readings": {"unit": "kPa", "values": ["1000;1000;1000", "1000;500"]}},
-        shared={"repeat": {"value": 10, "unit": "kPa"}},
+        shared={"repeatability": {"value": 10, "unit": "kPa"}},
     )
     told, none = found.results["lowest_over_highest"].intervals or ()
     assert isinstance(told, Interval)

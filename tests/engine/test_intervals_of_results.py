@@ -142,10 +142,15 @@ def test_the_value_alone_decides_where_that_is_asked_for() -> None:
 def test_first_order_uncertainty_stays() -> None:
     found = survey({})
     assert found.u["taper_pin_axis_mm"] == pytest.approx(0.002 * math.sqrt(2.0), rel=1e-6)
-    assert {"max_mm", "min_mm", "worn_zone_mm", "out_of_round_mm"} <= found.intervals.keys()
+    assert {
+        "largest_mm",
+        "smallest_mm",
+        "worn_zone_mm",
+        "out_of_round_mm",
+    } <= found.intervals.keys()
     assert "mean_mm" not in found.intervals
     told = {w.field for w in found.warnings if w.code == "readings_within_uncertainty"}
-    assert {"max", "min", "out_of_round", "taper_pin_axis"} <= told
+    assert {"largest", "smallest", "out_of_round", "taper_pin_axis"} <= told
 
 
 def test_clear_readings_have_no_interval() -> None:
@@ -165,21 +170,23 @@ def test_rows_have_the_intervals_that_they_have_alone() -> None:
     section = Survey(**ROUND)
     pistons, ends = [67.95, 67.96, 67.97, 67.96], [85.0, 50.0, 85.0, 85.0]
     uncertainties: dict[Path, Stated] = {
-        ("survey", axis): Stated(uncertainty=0.004) for axis in AXES
+        ("bore_survey", axis): Stated(uncertainty=0.004) for axis in AXES
     }
     rows = Rows(
         count=4,
-        columns={"piston_mm": pistons, "skirt_to_mm": ends},
-        shared={"survey": section, "cycle": "four_stroke"},
+        columns={"piston_size_mm": pistons, "skirt_to_mm": ends},
+        shared={"bore_survey": section, "cycle": "four_stroke"},
         request=Request(inputs=None, uncertainties=uncertainties, limits={}),
-        uncertainty={"piston_mm": [0.003, 0.003, 0.004, 0.0001]},
+        uncertainty={"piston_size_mm": [0.003, 0.003, 0.004, 0.0001]},
     )
     found = answer_rows(FIT, rows)
     assert not found.problems
     for row, (piston, end) in enumerate(zip(pistons, ends, strict=True)):
-        stated = rows.uncertainty["piston_mm"][row]
-        inputs = FIT.inputs(piston_mm=piston, skirt_to_mm=end, survey=section, cycle="four_stroke")
-        told = uncertainties | {("piston_mm",): Stated(uncertainty=stated)}
+        stated = rows.uncertainty["piston_size_mm"][row]
+        inputs = FIT.inputs(
+            piston_size_mm=piston, skirt_to_mm=end, bore_survey=section, cycle="four_stroke"
+        )
+        told = uncertainties | {("piston_size_mm",): Stated(uncertainty=stated)}
         alone = answer(FIT, Request(inputs=inputs, uncertainties=told))
         assert alone.intervals.keys() == {n for n, c in found.intervals.items() if c[row]}
         for name, one in alone.intervals.items():
@@ -202,11 +209,11 @@ def card(pin: tuple[float, ...]) -> CompositeResponse:
     assert isinstance(CARD, Composite)
     inputs = CARD.inputs(
         bore_kind="iron_sleeve_in_aluminium",
-        survey=Survey(depth_mm=DEPTHS, pin_axis_mm=pin, thrust_axis_mm=pin),
+        bore_survey=Survey(depth_mm=DEPTHS, pin_axis_mm=pin, thrust_axis_mm=pin),
         hone_removal_mm=0.01,
     )
     uncertainties: dict[Path, Stated] = {
-        ("survey", axis): Stated(uncertainty=0.004) for axis in AXES
+        ("bore_survey", axis): Stated(uncertainty=0.004) for axis in AXES
     }
     limits = {"bore_largest": Limit(None, 68.2)}
     return answer_composite(
@@ -218,16 +225,16 @@ def test_what_noise_pushes_in_a_part_it_pushes_in_those_that_rest_on_it() -> Non
     """The bore after the hone is the largest bore and 0.010 mm, which has no uncertainty here."""
     parts = card((68.054, 68.053, 68.053)).parts
     read, after = parts["bore_survey"], parts["hone_and_re_ring"]
-    one, two = read.intervals["max_mm"], after.intervals["bore_after_hone_mm"]
+    one, two = read.intervals["largest_mm"], after.intervals["bore_after_hone_mm"]
     assert two.low == pytest.approx(one.low + 0.01, abs=1e-8)
     assert two.high == pytest.approx(one.high + 0.01, abs=1e-8)
     # By hand: six readings tie, q = 2.6347 · 0.002.
-    assert read.outputs.max_mm - one.low == pytest.approx(2.6347 * 0.002, rel=1e-4)
+    assert read.outputs.largest_mm - one.low == pytest.approx(2.6347 * 0.002, rel=1e-4)
     by_check = {v.check.name: v for v in after.verdicts}
-    assert by_check["rering_bore"].interval == two
-    assert by_check["rering_bore"].judged.probability is None
+    assert by_check["re_ring_bore"].interval == two
+    assert by_check["re_ring_bore"].judged.probability is None
     # A figure of the survey that is judged as it stands is judged from the survey's interval.
-    form = by_check["rering_out_of_round"].interval
+    form = by_check["re_ring_out_of_round"].interval
     assert form is not None
     assert form.low == read.intervals["out_of_round_mm"].low == 0.0
     assert form.high == pytest.approx(read.intervals["out_of_round_mm"].high, abs=1e-8)
@@ -238,8 +245,8 @@ def test_a_clear_reading_pushes_nothing_on() -> None:
     parts = card((68.094, 68.054, 68.014)).parts
     assert "taper_pin_axis_mm" not in parts["bore_survey"].intervals
     by_check = {v.check.name: v for v in parts["hone_and_re_ring"].verdicts}
-    assert by_check["rering_taper_pin_axis"].interval is None
-    assert by_check["rering_taper_pin_axis"].judged.probability is not None
+    assert by_check["re_ring_taper_pin_axis"].interval is None
+    assert by_check["re_ring_taper_pin_axis"].judged.probability is not None
 
 
 TEST = BY_NAME["compression-test"]

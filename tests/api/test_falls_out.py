@@ -102,7 +102,7 @@ def kept() -> dict[str, Any]:
     for axis in ("pin_axis", "thrust_axis"):
         values = job["cylinder"]["bore_survey"][axis]["values"]
         job["cylinder"]["bore_survey"][axis]["values"] = [73.010] * len(values)
-    job["piston"] |= {"piston": {**job["piston"]["piston"], "value": 72.962}}
+    job["piston"]["piston_size"] |= {"value": 72.962}
     for name in ("returned_readings", "returned_out_of_round", "returned_taper"):
         del job["plan"][name]
     for section in ("order", "hone", "compression", "leak_down", "signs"):

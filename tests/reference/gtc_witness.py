@@ -170,7 +170,7 @@ class Witness(dict[str, Any]):
         for component in all_components(request, found.calculation):
             error = GTC.ureal(0.0, float(component.u))
             for move in component.effects:
-                effects[move.path] = effects.get(move.path, 0.0) + error * float(move.by)
+                effects[move.path] = effects.get(move.path, 0.0) + error * float(move.sensitivity)
         for path, _, value in fields_given(request.inputs):
             if isinstance(value, tuple):
                 each = [v + effects.get((*path, i), 0.0) for i, v in enumerate(value) if number(v)]
